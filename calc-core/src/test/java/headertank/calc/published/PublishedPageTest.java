@@ -1,0 +1,66 @@
+package headertank.calc.published;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Keeps {@code docs/published-checks.md} equal to the rows that the tests run. Write it anew with
+ * {@code mvn -pl calc-core test -Dtest=PublishedPageTest -Dheadertank.docs.write=true}.
+ */
+class PublishedPageTest {
+
+    private static final Path PAGE = Path.of("..", "docs", "published-checks.md");
+
+    /** All subjects, in the order of the page. */
+    private static final List<PublishedTestBase> SUBJECTS = List.of();
+
+    @Test
+    void pageShowsWhatTheTestsCompare() throws IOException {
+        String now = page();
+        if (Boolean.getBoolean("headertank.docs.write")) {
+            Files.createDirectories(PAGE.getParent());
+            Files.writeString(PAGE, now);
+        }
+        assertThat(PAGE).exists();
+        assertThat(Files.readString(PAGE)).isEqualTo(now);
+    }
+
+    private static String page() {
+        StringBuilder out = new StringBuilder();
+        out.append("# Published checks\n\n");
+        out.append("**The core model is unvalidated against a measured core**: no table of measurements with its geometry\n");
+        out.append("was reachable. Every rating carries that as model uncertainty. The rows below compare equations and\n");
+        out.append("solutions with published figures. The calc-core tests run and write this page; do not edit it by hand.\n");
+        for (PublishedTestBase subject : SUBJECTS) {
+            out.append("\n## ").append(subject.subject()).append("\n\n");
+            out.append("| quantity | inputs | unit | ours | published | difference | tolerance | why | source |\n");
+            out.append("|---|---|---|---|---|---|---|---|---|\n");
+            for (Check c : subject.checks()) {
+                out.append(String.format(
+                        Locale.ROOT,
+                        "| %s | %s | %s | %.6g | %.9g | %s | %s | %s | %s |%n",
+                        c.quantity(),
+                        c.inputs(),
+                        c.unit(),
+                        c.ours().getAsDouble(),
+                        c.published(),
+                        difference(c, c.difference()),
+                        difference(c, c.tolerance()),
+                        c.why(),
+                        c.source()));
+            }
+        }
+        return out.toString().replace("\r\n", "\n");
+    }
+
+    private static String difference(Check c, double d) {
+        double shown = Math.abs(d) < 5e-13 ? 0.0 : d;
+        return c.relative() ? String.format(Locale.ROOT, "%.3g %%", 100 * shown) : String.format(Locale.ROOT, "%.3g", shown);
+    }
+}
