@@ -7,7 +7,7 @@ package headertank.calc.quantity;
  * @param from where it comes from
  * @param spread how far it may be off, or {@code null} for the default that the field gives to this provenance
  */
-public record Stated(double si, Provenance from, Spread spread) {
+public record Stated(double si, Provenance from, Spread spread) implements Entry {
 
     public Stated {
         if (Double.isNaN(si) || Double.isInfinite(si)) {

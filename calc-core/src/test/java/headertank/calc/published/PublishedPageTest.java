@@ -34,9 +34,12 @@ class PublishedPageTest {
     private static String page() {
         StringBuilder out = new StringBuilder();
         out.append("# Published checks\n\n");
-        out.append("**The core model is unvalidated against a measured core**: no table of measurements with its geometry\n");
-        out.append("was reachable. Every rating carries that as model uncertainty. The rows below compare equations and\n");
-        out.append("solutions with published figures. The calc-core tests run and write this page; do not edit it by hand.\n");
+        out.append(
+                "**The core model is unvalidated against a measured core**: no table of measurements with its geometry\n");
+        out.append(
+                "was reachable. Every rating carries that as model uncertainty. The rows below compare equations and\n");
+        out.append(
+                "solutions with published figures. The calc-core tests run and write this page; do not edit it by hand.\n");
         for (PublishedTestBase subject : SUBJECTS) {
             out.append("\n## ").append(subject.subject()).append("\n\n");
             out.append("| quantity | inputs | unit | ours | published | difference | tolerance | why | source |\n");
@@ -61,6 +64,8 @@ class PublishedPageTest {
 
     private static String difference(Check c, double d) {
         double shown = Math.abs(d) < 5e-13 ? 0.0 : d;
-        return c.relative() ? String.format(Locale.ROOT, "%.3g %%", 100 * shown) : String.format(Locale.ROOT, "%.3g", shown);
+        return c.relative()
+                ? String.format(Locale.ROOT, "%.3g %%", 100 * shown)
+                : String.format(Locale.ROOT, "%.3g", shown);
     }
 }
