@@ -1,0 +1,2 @@
+/** How many degrees each change of a build cost or gained. */
+package headertank.calc.attribution;

@@ -1,0 +1,26 @@
+package headertank.calc.rating;
+
+import headertank.calc.duty.OperatingPoint;
+import headertank.calc.quantity.Note;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A car at one operating point of a duty.
+ *
+ * @param point the operating point
+ * @param balance the steady state, or why there is none
+ * @param figures margins and limits; empty when there is no steady state
+ * @param notes where a model was used beyond its source's range
+ */
+public record PointRating(OperatingPoint point, Balance balance, Optional<Figures> figures, List<Note> notes) {
+
+    public PointRating {
+        notes = List.copyOf(notes);
+    }
+
+    /** @return coolant margin [K]; minus infinity when there is no steady state */
+    public double coolantMarginK() {
+        return figures.map(Figures::coolantMarginK).orElse(Double.NEGATIVE_INFINITY);
+    }
+}

@@ -1,0 +1,54 @@
+package headertank.calc.risk;
+
+import java.util.List;
+
+/**
+ * A risky choice found on a car.
+ *
+ * @param ruleId stable name of the rule
+ * @param ruleVersion version of the rule
+ * @param title what it is, a few words
+ * @param weight how much it matters for this car, from its computed consequences
+ * @param reason why it matters, with the physics, in plain English
+ * @param consequences what it means for this car, computed
+ * @param advice what to do about it
+ * @param tradeSays what many in the trade say about it, where that and the physics differ; empty otherwise
+ * @param caution the usual caution for doing the work, empty when none
+ * @param source what the rule rests on
+ */
+public record Flag(
+        String ruleId,
+        String ruleVersion,
+        String title,
+        Weight weight,
+        String reason,
+        List<Consequence> consequences,
+        String advice,
+        String tradeSays,
+        String caution,
+        String source) {
+
+    public Flag {
+        consequences = List.copyOf(consequences);
+    }
+
+    /** How much a flag matters. */
+    public enum Weight {
+        /** Good to know; costs this car little. */
+        REMARK,
+        /** To be cleared up or accepted by whoever signs. */
+        CONDITION,
+        /** Not to leave the shop like this. */
+        STOP
+    }
+
+    /**
+     * A computed consequence.
+     *
+     * @param what what the figure is, in words
+     * @param dutyId the duty it was computed for, empty when for none in particular
+     * @param value the figure
+     * @param unit its unit: SI, e.g. K (a difference), A, s, Pa; or Ah
+     */
+    public record Consequence(String what, String dutyId, double value, String unit) {}
+}

@@ -1,0 +1,35 @@
+package headertank.calc.risk;
+
+import headertank.calc.build.Build;
+import headertank.calc.build.Resolved;
+import headertank.calc.duty.Duty;
+import headertank.calc.duty.OperatingPoint;
+import headertank.calc.rating.PointRating;
+import headertank.calc.verdict.DutyVerdict;
+import java.util.List;
+
+/** What a rule may look at and compute with. */
+public interface RiskContext {
+
+    /** @return what is known of the car */
+    Build build();
+
+    /** @return every value it was rated with */
+    Resolved resolved();
+
+    /** @return its verdicts, without flags */
+    List<DutyVerdict> duties();
+
+    /**
+     * Rates another state of this car without uncertainty, e.g. with the thermostat back in.
+     *
+     * @param other the altered car
+     * @param duty one of the duties
+     * @return coolant margin that decides: of the run when the duty has a schedule, else the smallest steady one [K];
+     *     minus infinity when there is no steady state
+     */
+    double marginK(Resolved other, Duty duty);
+
+    /** @return the altered car at one operating point, steady, without uncertainty */
+    PointRating at(Resolved other, OperatingPoint point);
+}

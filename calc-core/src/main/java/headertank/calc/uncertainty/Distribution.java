@@ -1,0 +1,58 @@
+package headertank.calc.uncertainty;
+
+import java.util.Arrays;
+
+/**
+ * Summary of sampled outcomes of one quantity.
+ *
+ * @param low 5 % of the samples lie below [unit of the quantity]
+ * @param median half of the samples lie below
+ * @param high 95 % of the samples lie below
+ * @param samples how many samples
+ */
+public record Distribution(double low, double median, double high, int samples) {
+
+    /**
+     * @param outcomes sampled outcomes; an infinite one counts as beyond every limit and shows in the percentiles
+     * @throws IllegalArgumentException when there is none or one is not a number
+     */
+    public static Distribution of(double[] outcomes) {
+        if (outcomes.length == 0) {
+            throw new IllegalArgumentException("a distribution needs at least one outcome");
+        }
+        double[] sorted = outcomes.clone();
+        for (double v : sorted) {
+            if (Double.isNaN(v)) {
+                throw new IllegalArgumentException("an outcome is not a number");
+            }
+        }
+        Arrays.sort(sorted);
+        return new Distribution(at(sorted, 0.05), at(sorted, 0.50), at(sorted, 0.95), sorted.length);
+    }
+
+    private static double at(double[] sorted, double share) {
+        double place = share * (sorted.length - 1);
+        int below = (int) Math.floor(place);
+        int above = Math.min(below + 1, sorted.length - 1);
+        double weight = place - below;
+        if (weight == 0 || sorted[below] == sorted[above]) {
+            return sorted[below];
+        }
+        return sorted[below] * (1 - weight) + sorted[above] * weight;
+    }
+
+    /** @return half the width between 5 % and 95 %, the figure shown behind a plus-minus sign */
+    public double halfWidth() {
+        return 0.5 * (high - low);
+    }
+
+    /** @return the share of outcomes for which a margin is below zero */
+    public static double shareBelow(double[] margins, double bound) {
+        return (double) Arrays.stream(margins).filter(m -> m < bound).count() / margins.length;
+    }
+
+    /** @return standard error of a probability that was estimated from n samples [-] */
+    public static double standardError(double probability, int n) {
+        return Math.sqrt(probability * (1 - probability) / n);
+    }
+}
