@@ -24,7 +24,11 @@ import java.util.Optional;
  */
 public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
 
-    /** @throws InputException with every fault at once, each naming field, value and allowed range */
+    /**
+     * Checks each field by itself, not one against the other: a comparison of two builds rates mixed states of both.
+     *
+     * @throws InputException with every fault at once, each naming field, value and allowed range
+     */
     public Build {
         if (carClass == null) {
             throw new InputException(List.of(new InputProblem(
@@ -32,7 +36,8 @@ public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
         }
         Map<BuildField, Entry> copy = new EnumMap<>(BuildField.class);
         copy.putAll(entries);
-        List<InputProblem> problems = problems(copy);
+        List<InputProblem> problems = new ArrayList<>();
+        singly(copy, problems);
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }
@@ -76,9 +81,15 @@ public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
         return new Build(other, entries);
     }
 
-    /** @return every fault of these entries: out of range, not an option, a number where a choice belongs */
+    /** @return every fault of these entries: out of range, not an option, two fields that cannot both be right */
     public static List<InputProblem> problems(Map<BuildField, Entry> entries) {
         List<InputProblem> found = new ArrayList<>();
+        singly(entries, found);
+        contradictions(entries, found);
+        return found;
+    }
+
+    private static void singly(Map<BuildField, Entry> entries, List<InputProblem> found) {
         entries.forEach((field, entry) -> {
             if (field.isChoice()) {
                 if (!(entry instanceof Chosen chosen)) {
@@ -98,8 +109,6 @@ public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
                 found.add(problem(field, number(stated.si()), allowed(field), InputProblem.Code.OUT_OF_RANGE));
             }
         });
-        contradictions(entries, found);
-        return found;
     }
 
     private static void contradictions(Map<BuildField, Entry> entries, List<InputProblem> found) {
@@ -119,6 +128,15 @@ public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
                     BuildField.FAN_START_CURRENT,
                     number(start.si()),
                     "at least the running current, here " + number(running.si()) + " A",
+                    InputProblem.Code.CONTRADICTION));
+        }
+        if (entries.get(BuildField.FUEL) instanceof Chosen fuel
+                && entries.get(BuildField.ENGINE_CLASS) instanceof Chosen engine
+                && fuel.token().equals("DIESEL") != engine.token().startsWith("DIESEL")) {
+            found.add(problem(
+                    BuildField.FUEL,
+                    fuel.token(),
+                    engine.token().startsWith("DIESEL") ? "DIESEL, for this kind of engine" : "any but DIESEL, for this kind of engine",
                     InputProblem.Code.CONTRADICTION));
         }
         if (entries.get(BuildField.AMBIENT) instanceof Stated hot
@@ -185,6 +203,10 @@ public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
 
         /** @throws InputException with every fault at once */
         public Build build() {
+            List<InputProblem> problems = problems(entries);
+            if (!problems.isEmpty()) {
+                throw new InputException(problems);
+            }
             return new Build(carClass, entries);
         }
     }

@@ -1,0 +1,78 @@
+package headertank.calc.attribution;
+
+import headertank.calc.build.Build;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.LongToDoubleFunction;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * How many degrees of margin each difference between two builds cost or gained, for one duty.
+ *
+ * @param beforeK margin before [K]
+ * @param afterK margin after [K]
+ * @param effects one line per difference, costliest first
+ * @param exact whether the shares come from all combinations rather than from sampled orders
+ */
+public record Attribution(double beforeK, double afterK, List<Effect> effects, boolean exact) {
+
+    /** Sampled orders for more than {@link Shapley#EXACT_UP_TO} differences, each followed by its reverse. */
+    private static final int ORDERS = 24;
+
+    private static final long SEED = 20260101L;
+
+    public Attribution {
+        effects = List.copyOf(effects);
+    }
+
+    /**
+     * Effect of one difference on the margin; positive gains margin.
+     *
+     * @param change the difference
+     * @param aloneK margin of the car before with this difference alone, minus the margin before [K]
+     * @param lastK margin after, minus the margin after with this difference undone [K]
+     * @param shareK Shapley share; the shares of all differences sum to the whole difference [K]
+     */
+    public record Effect(Change change, double aloneK, double lastK, double shareK) {}
+
+    /**
+     * @param before the earlier build
+     * @param after the later build
+     * @param marginK margin of a build for the duty [K]; finite and deterministic
+     */
+    public static Attribution between(Build before, Build after, ToDoubleFunction<Build> marginK) {
+        List<Change> changes = Change.between(before, after);
+        int k = changes.size();
+        long all = (1L << k) - 1;
+        Map<Long, Double> known = new HashMap<>();
+        LongToDoubleFunction value = mask -> {
+            Double v = known.get(mask);
+            if (v == null) {
+                Build mixed = before;
+                for (int i = 0; i < k; i++) {
+                    if ((mask & 1L << i) != 0) {
+                        mixed = changes.get(i).apply(mixed, after);
+                    }
+                }
+                v = marginK.applyAsDouble(mixed);
+                known.put(mask, v);
+            }
+            return v;
+        };
+        double[] shares = Shapley.shares(k, value, ORDERS, SEED);
+        List<Effect> effects = new ArrayList<>();
+        for (int i = 0; i < k; i++) {
+            long only = 1L << i;
+            effects.add(new Effect(
+                    changes.get(i),
+                    value.applyAsDouble(only) - value.applyAsDouble(0),
+                    value.applyAsDouble(all) - value.applyAsDouble(all & ~only),
+                    shares[i]));
+        }
+        effects.sort(Comparator.comparingDouble(Effect::shareK));
+        return new Attribution(value.applyAsDouble(0), value.applyAsDouble(all), effects, k <= Shapley.EXACT_UP_TO);
+    }
+}

@@ -1,0 +1,70 @@
+package headertank.calc.verdict;
+
+import headertank.calc.duty.Duty;
+import headertank.calc.rating.PointRating;
+import headertank.calc.transients.RunResult;
+import headertank.calc.uncertainty.Distribution;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the physics says about a car at one duty, before a policy judges it.
+ *
+ * @param duty the duty
+ * @param decidingPointId id of the operating point with the smallest margin
+ * @param decidedByRun whether the margin comes from the run over time rather than from a steady state
+ * @param coolantMarginK expected coolant margin that decides [K]; minus infinity when there is no steady state
+ * @param marginSpread sampled coolant margin [K]; empty when the rating was asked for without uncertainty
+ * @param probabilityTooHot probability that the coolant passes its limit [-]; NaN without uncertainty
+ * @param probabilityBoils probability that the coolant boils at the cap [-]; NaN without uncertainty
+ * @param boilingMarginK expected boiling margin that decides [K]
+ * @param oilMarginK expected oil margin that decides [K]
+ * @param points every operating point at its steady state, i.e. what an endless stay would reach
+ * @param run the run over time, for a duty with a schedule
+ */
+public record DutyOutcome(
+        Duty duty,
+        String decidingPointId,
+        boolean decidedByRun,
+        double coolantMarginK,
+        Optional<Distribution> marginSpread,
+        double probabilityTooHot,
+        double probabilityBoils,
+        double boilingMarginK,
+        double oilMarginK,
+        List<PointRating> points,
+        Optional<RunResult> run) {
+
+    public DutyOutcome {
+        points = List.copyOf(points);
+    }
+
+    /** @throws IllegalArgumentException when there is no such point */
+    public PointRating point(String pointId) {
+        return points.stream()
+                .filter(p -> p.point().id().equals(pointId))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no operating point " + pointId));
+    }
+
+    /** @return the operating point that decides */
+    public PointRating deciding() {
+        return point(decidingPointId);
+    }
+
+    /** @return the same with sampled figures */
+    public DutyOutcome sampled(Distribution margin, double tooHot, double boils) {
+        return new DutyOutcome(
+                duty,
+                decidingPointId,
+                decidedByRun,
+                coolantMarginK,
+                Optional.of(margin),
+                tooHot,
+                boils,
+                boilingMarginK,
+                oilMarginK,
+                points,
+                run);
+    }
+}

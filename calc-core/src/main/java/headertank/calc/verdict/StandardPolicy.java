@@ -1,0 +1,213 @@
+package headertank.calc.verdict;
+
+import headertank.calc.quantity.Note;
+import headertank.calc.rating.Balance;
+import headertank.calc.rating.PointRating;
+import headertank.calc.verdict.Finding.Code;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The default thresholds. The bulk boiling margin of 10 K and 5 K is {@code common practice, no source}; the accepted
+ * probabilities are a policy, not physics: a shop with another view installs its own {@link VerdictPolicy}.
+ */
+public final class StandardPolicy implements VerdictPolicy {
+
+    /** Highest probability of passing the coolant limit that still is a go [-]. */
+    public static final double GO_PROBABILITY = 0.05;
+
+    /** Highest probability of passing the coolant limit that may go with conditions [-]. */
+    public static final double CONDITIONS_PROBABILITY = 0.30;
+
+    /** Coolant margin for a go when no uncertainty was asked for [K]. */
+    public static final double GO_MARGIN_K = 10;
+
+    /** Bulk boiling margin for a go [K]. */
+    public static final double GO_BOILING_K = 10;
+
+    /** Bulk boiling margin below which it is a no-go [K]. */
+    public static final double LEAST_BOILING_K = 5;
+
+    /** Oil this far above its caution limit is a no-go [K]. */
+    public static final double OIL_OVER_CAUTION_K = 20;
+
+    @Override
+    public String id() {
+        return "standard-policy";
+    }
+
+    @Override
+    public String version() {
+        return "1";
+    }
+
+    @Override
+    public String source() {
+        return "boiling margin: common practice, no source; probabilities: policy";
+    }
+
+    @Override
+    public List<Finding> judge(DutyOutcome outcome) {
+        List<Finding> findings = new ArrayList<>();
+        coolant(outcome, findings);
+        boiling(outcome, findings);
+        oil(outcome, findings);
+        electric(outcome, findings);
+        pumpInlet(outcome, findings);
+        outsideSources(outcome, findings);
+        return findings;
+    }
+
+    private static void coolant(DutyOutcome o, List<Finding> findings) {
+        double margin = o.coolantMarginK();
+        if (margin == Double.NEGATIVE_INFINITY) {
+            String why = o.deciding().balance() instanceof Balance.None none ? none.explanation() : "no steady state";
+            findings.add(new Finding(
+                    Code.NO_STEADY_STATE,
+                    Verdict.NO_GO,
+                    margin,
+                    "K",
+                    why,
+                    "Lower the heat or raise the cooling; see the changes that buy the most margin."));
+            return;
+        }
+        String at = o.decidedByRun() ? "at the peak of the run" : "at \"" + o.deciding().point().label() + "\"";
+        if (o.marginSpread().isEmpty()) {
+            Verdict v = margin >= GO_MARGIN_K ? Verdict.GO : margin >= 0 ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
+            findings.add(new Finding(
+                    Code.COOLANT_MARGIN, v, margin, "K", text("Coolant margin %.1f K %s, uncertainty not yet computed.", margin, at), ""));
+            return;
+        }
+        double p = o.probabilityTooHot();
+        Verdict v = p <= GO_PROBABILITY
+                ? Verdict.GO
+                : p <= CONDITIONS_PROBABILITY && margin >= 0 ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
+        String doThis =
+                switch (v) {
+                    case GO -> "";
+                    case GO_WITH_CONDITIONS -> o.decidedByRun()
+                            ? "Watch the gauge in each run, end the run at the limit and let the fans bring it down before the next."
+                            : "Watch the gauge, back off at the limit, and measure what is only guessed before the next hard day.";
+                    case NO_GO -> "Do not hand it over for this duty; see the changes that buy the most margin.";
+                };
+        findings.add(new Finding(
+                Code.COOLANT_PROBABILITY,
+                v,
+                p,
+                "-",
+                text(
+                        "Coolant margin %.1f K %s (5 to 95 %%: %s to %s K); it passes its limit with a probability of %.0f %%.",
+                        margin,
+                        at,
+                        kelvins(o.marginSpread().get().low()),
+                        kelvins(o.marginSpread().get().high()),
+                        100 * p),
+                doThis));
+    }
+
+    private static void boiling(DutyOutcome o, List<Finding> findings) {
+        double margin = o.boilingMarginK();
+        if (Double.isInfinite(margin)) {
+            return;
+        }
+        Verdict v = margin >= GO_BOILING_K
+                ? Verdict.GO
+                : margin >= LEAST_BOILING_K ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
+        findings.add(new Finding(
+                Code.BOILING_MARGIN,
+                v,
+                margin,
+                "K",
+                text("Coolant stays %.1f K below boiling at the cap (common practice asks for 10 K).", margin),
+                v == Verdict.GO ? "" : "Fit a stronger cap that radiator and hoses are rated for, or more glycol, or more cooling."));
+    }
+
+    private static void oil(DutyOutcome o, List<Finding> findings) {
+        double margin = o.oilMarginK();
+        if (Double.isInfinite(margin) || Double.isNaN(margin)) {
+            return;
+        }
+        Verdict v = margin >= 0
+                ? Verdict.GO
+                : margin >= -OIL_OVER_CAUTION_K ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
+        findings.add(new Finding(
+                Code.OIL_MARGIN,
+                v,
+                margin,
+                "K",
+                text("Oil stays %.1f K below its caution limit.", margin),
+                v == Verdict.GO ? "" : "Fit or enlarge an oil cooler with air of its own, and watch the oil temperature."));
+    }
+
+    private static void electric(DutyOutcome o, List<Finding> findings) {
+        double worst = 0;
+        PointRating at = null;
+        for (PointRating p : o.points()) {
+            if (p.balance() instanceof Balance.Steady s && s.deficitA() > worst) {
+                worst = s.deficitA();
+                at = p;
+            }
+        }
+        if (at != null) {
+            findings.add(new Finding(
+                    Code.ALTERNATOR,
+                    worst > 5 ? Verdict.GO_WITH_CONDITIONS : Verdict.GO,
+                    worst,
+                    "A",
+                    text("The battery gives %.0f A at \"%s\": the alternator does not carry fans and loads there.", worst, at.point().label()),
+                    "Raise the idle speed, start the fans one after the other or on a ramp, or fit a larger alternator."));
+        }
+    }
+
+    private static void pumpInlet(DutyOutcome o, List<Finding> findings) {
+        double least = Double.POSITIVE_INFINITY;
+        PointRating at = null;
+        for (PointRating p : o.points()) {
+            if (p.balance() instanceof Balance.Steady s && s.pumpInletMarginPa() < least) {
+                least = s.pumpInletMarginPa();
+                at = p;
+            }
+        }
+        if (at != null && least < 0 && !o.decidedByRun()) {
+            findings.add(new Finding(
+                    Code.PUMP_INLET,
+                    Verdict.GO_WITH_CONDITIONS,
+                    least / 1000,
+                    "kPa",
+                    text("The pump lacks %.0f kPa at its inlet at \"%s\": it may cavitate and lose flow.", -least / 1000, at.point().label()),
+                    "Check cap, fill and hoses on the suction side; lower the radiator's resistance."));
+        }
+    }
+
+    private static void outsideSources(DutyOutcome o, List<Finding> findings) {
+        double widest = 1;
+        String why = "";
+        for (PointRating p : o.points()) {
+            for (Note n : p.notes()) {
+                if (n.widening() > widest) {
+                    widest = n.widening();
+                    why = n.why();
+                }
+            }
+        }
+        if (widest > 1 && o.marginSpread().isPresent()) {
+            double widened = o.coolantMarginK() - widest * (o.marginSpread().get().median() - o.marginSpread().get().low());
+            findings.add(new Finding(
+                    Code.OUTSIDE_SOURCE_RANGE,
+                    widened >= 0 ? Verdict.GO : Verdict.GO_WITH_CONDITIONS,
+                    widened,
+                    "K",
+                    text("A model was used outside its source's range (%s); with the wider uncertainty %.1f K remain.", why, widened),
+                    widened >= 0 ? "" : "Measure this part, or treat the margin as unknown."));
+        }
+    }
+
+    private static String kelvins(double k) {
+        return Double.isInfinite(k) ? (k < 0 ? "below any" : "above any") : text("%.1f", k);
+    }
+
+    private static String text(String format, Object... values) {
+        return String.format(Locale.ROOT, format, values);
+    }
+}

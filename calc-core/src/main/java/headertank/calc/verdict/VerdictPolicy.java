@@ -1,0 +1,25 @@
+package headertank.calc.verdict;
+
+import java.util.List;
+
+/**
+ * Turns an outcome into findings; the verdict is the worst that any of them allows. Found by
+ * {@link java.util.ServiceLoader}; every installed policy has its say.
+ */
+public interface VerdictPolicy {
+
+    /** @return stable name */
+    String id();
+
+    /** @return version of its thresholds */
+    String version();
+
+    /** @return one line on what its thresholds rest on */
+    String source();
+
+    /**
+     * @param outcome what the physics says
+     * @return findings, at least one
+     */
+    List<Finding> judge(DutyOutcome outcome);
+}
