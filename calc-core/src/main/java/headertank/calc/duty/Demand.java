@@ -45,19 +45,19 @@ public sealed interface Demand {
      * One mode of a mix. Heat is concave in load, so a mix is not the same as its mean load.
      *
      * @param timeShare share of the time spent so [-]
-     * @param loadShare brake power over the full-load power at this speed; 0 is overrun with the fuel cut [-]
+     * @param powerShare brake power over rated power; 0 is overrun with the fuel cut [-]
      * @param speedShare engine speed over the speed at rated power [-]
      */
-    record Mode(double timeShare, double loadShare, double speedShare) {
+    record Mode(double timeShare, double powerShare, double speedShare) {
         public Mode {
             if (!(timeShare >= 0
                     && timeShare <= 1
-                    && loadShare >= 0
-                    && loadShare <= 1
+                    && powerShare >= 0
+                    && powerShare <= 1
                     && speedShare > 0
                     && speedShare <= 1.2)) {
                 throw new IllegalArgumentException("a mode needs shares within 0 to 1 (speed above 0, up to 1.2): "
-                        + timeShare + ", " + loadShare + ", " + speedShare);
+                        + timeShare + ", " + powerShare + ", " + speedShare);
             }
         }
     }

@@ -1,0 +1,167 @@
+package headertank.calc.rating;
+
+import headertank.calc.air.AirFactors;
+import headertank.calc.air.AirPath;
+import headertank.calc.air.AirPathSpec;
+import headertank.calc.air.ClutchFan;
+import headertank.calc.air.Fan;
+import headertank.calc.air.FanSpec;
+import headertank.calc.build.BuildField;
+import headertank.calc.build.CarClass;
+import headertank.calc.build.Resolved;
+import headertank.calc.quantity.Note;
+import headertank.calc.quantity.Range;
+import headertank.calc.radiator.CoreClass;
+import headertank.calc.radiator.CoreGeometry;
+import headertank.calc.radiator.FinKind;
+import headertank.calc.radiator.Radiator;
+import headertank.calc.radiator.RadiatorFactors;
+import headertank.calc.radiator.RadiatorSpec;
+import headertank.calc.radiator.TankPlacement;
+import java.util.List;
+
+/** Turns the resolved values of core, fans and air path into their models. */
+final class CorePlan {
+
+    /** Deepest louvred core that the sources allow, with the 20 % beyond their range that widen the uncertainty [m]. */
+    private static final double DEEPEST_LOUVERED_M = 0.0595;
+
+    /** Speed of the blades at which the flow of an engine-driven fan is stated [rev/s]: 2500 rev/min. */
+    private static final double CLUTCH_REFERENCE_PER_S = 2500.0 / 60;
+
+    /** Air behind the core at which a viscous clutch begins to engage [K]; guessed. */
+    private static final double CLUTCH_ENGAGES_K = 338.15;
+
+    /** Slip of an engaged viscous clutch [-]; see {@link ClutchFan}. */
+    private static final double ENGAGED_SLIP = 0.80;
+
+    private static final double HUB_SHARE = 0.35;
+
+    private CorePlan() {}
+
+    static Radiator radiator(Resolved r, ModelFactors f) {
+        return new Radiator(
+                new RadiatorSpec(
+                        geometry(r),
+                        r.option(BuildField.CORE_TANKS, TankPlacement.class),
+                        (int) Math.rint(r.value(BuildField.CORE_PASSES)),
+                        RadiatorSpec.BLOCKED.clamp(r.value(BuildField.CORE_BLOCKED))),
+                new RadiatorFactors(f.airSide(), f.airFriction(), f.tubeSide()));
+    }
+
+    private static CoreGeometry geometry(Resolved r) {
+        CoreClass c = r.coreClass();
+        FinKind fins = r.option(BuildField.FIN_KIND, FinKind.class);
+        int rows = (int) Math.rint(r.value(BuildField.TUBE_ROWS));
+        double depth = r.value(BuildField.CORE_DEPTH);
+        if (fins == FinKind.LOUVERED) {
+            depth = Math.min(depth, DEEPEST_LOUVERED_M);
+        }
+        double gap = rows > 1 ? Math.min(c.rowGapM(), 0.1 * depth) : 0;
+        double tubeWidth = (depth - (rows - 1) * gap) / rows;
+        double pitch = r.value(BuildField.FIN_PITCH);
+        double finHeight = r.value(BuildField.FIN_HEIGHT);
+        double louverPitch = c.louverPitchM() > 0 ? c.louverPitchM() : 1.1e-3;
+        double louverAngle = c.louverAngleDeg() > 0 ? c.louverAngleDeg() : 25;
+        double louverShare = c.louverLengthShare() > 0 ? c.louverLengthShare() : 0.80;
+        boolean copper = r.is(BuildField.CORE_MATERIAL, "COPPER_BRASS");
+        boolean ofClass = r.is(BuildField.CORE_MATERIAL, c.material().name());
+        double tubeHeight = Math.min(r.value(BuildField.TUBE_HEIGHT), 0.9 * tubeWidth);
+        double wall = ofClass ? c.tubeWallM() : copper ? 1.5e-4 : 3e-4;
+        return new CoreGeometry(
+                r.value(BuildField.CORE_WIDTH),
+                r.value(BuildField.CORE_HEIGHT),
+                tubeWidth,
+                rows,
+                gap,
+                tubeHeight,
+                Math.min(wall, 0.4 * tubeHeight),
+                finHeight,
+                pitch,
+                Math.min(ofClass ? c.finThicknessM() : copper ? 5e-5 : 8e-5, 0.35 * pitch),
+                fins,
+                louverPitch,
+                louverAngle,
+                louverShare * finHeight,
+                ofClass ? c.finConductivityWPerMK() : copper ? 377 : 180,
+                ofClass ? c.tubeConductivityWPerMK() : copper ? 110 : 160,
+                ofClass ? c.bondResistanceM2KPerW() : copper ? 5e-6 : 0,
+                r.value(BuildField.CORE_FOULING),
+                0,
+                false);
+    }
+
+    static List<Note> notes(Plant plant) {
+        Resolved r = plant.resolved();
+        double depth = r.value(BuildField.CORE_DEPTH);
+        if (r.is(BuildField.FIN_KIND, "LOUVERED") && depth > DEEPEST_LOUVERED_M) {
+            return List.of(new Note(
+                    BuildField.CORE_DEPTH.key(),
+                    depth,
+                    Range.of(0.0156, 0.050),
+                    Note.Action.CLAMPED,
+                    2,
+                    "The core is deeper than any that the fin correlation was made from; rated as "
+                            + Math.round(1000 * DEEPEST_LOUVERED_M)
+                            + " mm deep"));
+        }
+        return plant.radiator().notes();
+    }
+
+    static AirPath airPath(Resolved r, ModelFactors f, double faceAreaM2) {
+        String duct = r.token(BuildField.AIR_DUCT);
+        String exit = r.token(BuildField.AIR_EXIT);
+        double cpIn = duct.equals("SEALED") ? 0.85 : duct.equals("PARTLY") ? 0.80 : 0.75;
+        double sealing = duct.equals("SEALED") ? 0.95 : duct.equals("PARTLY") ? 0.90 : 0.75;
+        double recirculation = duct.equals("OPEN") ? 0.20 : 0.08;
+        double cpEx =
+                switch (exit) {
+                    case "HOOD_VENT" -> -0.30;
+                    case "NO_WAY_OUT" -> 0.10;
+                    default -> r.build().carClass() == CarClass.TRACK ? -0.10 : 0.0;
+                };
+        return new AirPath(
+                new AirPathSpec(
+                        faceAreaM2,
+                        r.value(BuildField.AIR_INLET),
+                        r.value(BuildField.AIR_EXIT_AREA),
+                        Range.of(0.2, 1).clamp(cpIn + f.inletPressureOffset()),
+                        Range.of(-0.8, 0.6).clamp(cpEx + f.exitPressureOffset()),
+                        0.8,
+                        1.6,
+                        Range.of(0.3, 1).clamp(sealing * f.sealing()),
+                        r.value(BuildField.CORE_TILT),
+                        Range.of(0.05, 1).clamp(r.value(BuildField.FAN_COVER)),
+                        r.is(BuildField.FAN_FLAPS, "YES"),
+                        recirculation),
+                new AirFactors(f.airLosses(), 1.0, Range.of(0, 2).clamp(1 + f.yawOffset())));
+    }
+
+    static Fan fan(Resolved r, ModelFactors f) {
+        if (r.is(BuildField.FAN_DRIVE, "NONE")) {
+            return null;
+        }
+        return Fan.of(fanSpec(r, f));
+    }
+
+    static FanSpec fanSpec(Resolved r, ModelFactors f) {
+        double diameter = r.value(BuildField.FAN_DIAMETER);
+        double windmilling = Math.min(30, 5 * f.fanOverrun());
+        return new FanSpec(
+                (int) Math.rint(r.value(BuildField.FAN_COUNT)),
+                r.value(BuildField.FAN_FLOW),
+                r.value(BuildField.FAN_SHUT_OFF),
+                diameter,
+                HUB_SHARE * diameter,
+                0.5,
+                r.is(BuildField.FAN_MOUNTING, "PUSHING"),
+                windmilling,
+                Math.min(60, 1.8 * windmilling));
+    }
+
+    /** @return the viscous clutch of an engine-driven fan */
+    static ClutchFan clutch(Resolved r, ModelFactors f) {
+        double pulley = Range.of(0.3, 3).clamp(r.value(BuildField.FAN_RATIO) / ENGAGED_SLIP);
+        return ClutchFan.viscous(fanSpec(r, f), CLUTCH_REFERENCE_PER_S, pulley, CLUTCH_ENGAGES_K);
+    }
+}

@@ -1,0 +1,300 @@
+package headertank.calc.rating;
+
+import headertank.calc.air.AirPath;
+import headertank.calc.air.ClutchFan;
+import headertank.calc.air.CoreDropCurve;
+import headertank.calc.air.Fan;
+import headertank.calc.build.BuildField;
+import headertank.calc.build.Resolved;
+import headertank.calc.control.FanControlSpec;
+import headertank.calc.coolant.BypassState;
+import headertank.calc.coolant.CircuitSpec;
+import headertank.calc.coolant.CoolantCircuit;
+import headertank.calc.coolant.PressureCap;
+import headertank.calc.coolant.PumpSpec;
+import headertank.calc.coolant.ThermostatSpec;
+import headertank.calc.electric.AlternatorSpec;
+import headertank.calc.electric.FanStart;
+import headertank.calc.engine.EngineClass;
+import headertank.calc.engine.EngineFactors;
+import headertank.calc.engine.EngineHeat;
+import headertank.calc.engine.EngineSpec;
+import headertank.calc.fluid.Air;
+import headertank.calc.fluid.Atmosphere;
+import headertank.calc.fluid.Coolant;
+import headertank.calc.fluid.Fuel;
+import headertank.calc.fluid.GlycolKind;
+import headertank.calc.oil.OilSpec;
+import headertank.calc.radiator.AirDrop;
+import headertank.calc.radiator.Radiator;
+import headertank.calc.sensor.SensorPlacement;
+import java.util.OptionalDouble;
+
+/**
+ * The models of one car, assembled from its resolved values: what the balances of {@link SteadySolver} and of the run over
+ * time work on. Immutable.
+ */
+public final class Plant {
+
+    /** Mean air temperature in the core at which its drop curve is taken [K]: 60 C. */
+    private static final double DROP_FILM_K = 333.15;
+
+    private final Resolved resolved;
+    private final ModelFactors factors;
+    private final Coolant coolant;
+    private final Radiator radiator;
+    private final AirPath airPath;
+    private final Fan fan;
+    private final FanDrive fanDrive;
+    private final ClutchFan clutch;
+    private final CoreDropCurve coreDrop;
+    private final double moistDensityFactor;
+    private final CoolantCircuit circuit;
+    private final ThermostatSpec thermostat;
+    private final PumpSpec pump;
+    private final EngineHeat engine;
+    private final FanControlSpec control;
+    private final AlternatorSpec alternator;
+    private final OilSpec oil;
+    private final double atmospherePa;
+    private final double boilingK;
+
+    private Plant(Resolved r, ModelFactors f) {
+        this.resolved = r;
+        this.factors = f;
+        this.coolant = coolant(r);
+        this.atmospherePa = Atmosphere.pressurePa(r.value(BuildField.ALTITUDE));
+        this.radiator = CorePlan.radiator(r, f);
+        this.airPath = CorePlan.airPath(r, f, radiator.faceAreaM2());
+        this.fan = CorePlan.fan(r, f);
+        this.fanDrive = r.option(BuildField.FAN_DRIVE, FanDrive.class);
+        this.clutch = fanDrive == FanDrive.CLUTCH ? CorePlan.clutch(r, f) : null;
+        AirDrop drop = radiator.airDrop(DROP_FILM_K, atmospherePa);
+        this.coreDrop = new CoreDropCurve(Math.max(0, drop.linearPaSPerM()), Math.max(0, drop.quadraticPaS2PerM2()));
+        double ambient = Air.AMBIENT_K.clamp(r.value(BuildField.AMBIENT));
+        this.moistDensityFactor = Math.max(
+                0.9,
+                Math.min(
+                        1,
+                        Air.densityKgPerM3(atmospherePa, ambient, r.value(BuildField.HUMIDITY))
+                                / Air.densityKgPerM3(atmospherePa, ambient, 0)));
+        this.thermostat = thermostat(r);
+        this.pump = new PumpSpec(r.value(BuildField.PUMP_HEAD), r.value(BuildField.PUMP_FLOW), r.is(BuildField.PUMP_DRIVE, "ELECTRIC"));
+        this.circuit = new CoolantCircuit(circuit(r, f, pump, thermostat));
+        this.engine = new EngineHeat(engine(r), new EngineFactors(f.coolantHeat(), f.engineFriction(), f.fuelHeat()));
+        this.control = control(r);
+        this.alternator = AlternatorSpec.of(r.value(BuildField.ALTERNATOR), r.value(BuildField.BASE_LOAD));
+        this.oil = oil(r, f);
+        this.boilingK = coolant.boilingK(PressureCap.fresh(r.value(BuildField.CAP_PRESSURE)).absolutePa(atmospherePa))
+                + f.boilingOffsetK();
+    }
+
+    /** @return the models as published for this car */
+    public static Plant of(Resolved resolved) {
+        return new Plant(resolved, ModelFactors.NOMINAL);
+    }
+
+    /** @return the models at these factors for this car */
+    public static Plant of(Resolved resolved, ModelFactors factors) {
+        return new Plant(resolved, factors);
+    }
+
+    /** How the fans are driven. */
+    public enum FanDrive {
+        ELECTRIC,
+        CLUTCH,
+        NONE
+    }
+
+    private static Coolant coolant(Resolved r) {
+        return switch (r.token(BuildField.COOLANT_BASE)) {
+            case "PROPYLENE_GLYCOL" -> Coolant.ofVolumeFraction(GlycolKind.PROPYLENE, r.value(BuildField.COOLANT_GLYCOL));
+            case "ETHYLENE_GLYCOL" -> Coolant.ofVolumeFraction(GlycolKind.ETHYLENE, r.value(BuildField.COOLANT_GLYCOL));
+            default -> Coolant.of(GlycolKind.NONE, 0);
+        };
+    }
+
+    private static ThermostatSpec thermostat(Resolved r) {
+        BypassState bypass = r.option(BuildField.THERMOSTAT_BYPASS, BypassState.class);
+        if (r.is(BuildField.THERMOSTAT, "REMOVED")) {
+            return ThermostatSpec.removed(bypass == BypassState.CLOSES_WITH_LIFT ? BypassState.OPEN : bypass);
+        }
+        double opening = r.value(BuildField.THERMOSTAT_OPENING);
+        return new ThermostatSpec(true, opening, opening + ThermostatSpec.DEFAULT_WIDTH_K, bypass);
+    }
+
+    /** Hose resistance goes with d^-5 at equal length; the default ratio belongs to a hose of 36 mm (modelling choice). */
+    private static CircuitSpec circuit(Resolved r, ModelFactors f, PumpSpec pump, ThermostatSpec thermostat) {
+        CircuitSpec usual = CircuitSpec.of(pump, thermostat);
+        double usualHose = r.value(BuildField.ENGINE_POWER) > 2e5 ? 0.038 : 0.034;
+        double hose = Math.min(400, usual.hoseRatio() * Math.pow(usualHose / r.value(BuildField.HOSE_DIAMETER), 5));
+        return new CircuitSpec(
+                pump,
+                thermostat,
+                usual.blockRatio() * f.circuit(),
+                hose * f.circuit(),
+                usual.thermostatRatio() * f.circuit(),
+                usual.bypassRatio() * f.circuit(),
+                usual.emptyHousingRatio(),
+                usual.restrictedAreaShare());
+    }
+
+    private static EngineSpec engine(Resolved r) {
+        return new EngineSpec(
+                r.option(BuildField.ENGINE_CLASS, EngineClass.class),
+                r.value(BuildField.ENGINE_DISPLACEMENT),
+                (int) Math.rint(r.value(BuildField.ENGINE_CYLINDERS)),
+                r.value(BuildField.ENGINE_POWER),
+                r.value(BuildField.ENGINE_SPEED),
+                Math.min(r.value(BuildField.ENGINE_IDLE), 0.6 * r.value(BuildField.ENGINE_SPEED)),
+                r.option(BuildField.FUEL, Fuel.class),
+                r.has(BuildField.ENGINE_EFFICIENCY)
+                        ? OptionalDouble.of(r.value(BuildField.ENGINE_EFFICIENCY))
+                        : OptionalDouble.empty());
+    }
+
+    private static FanControlSpec control(Resolved r) {
+        double set = r.value(BuildField.CONTROL_SET);
+        double band = r.value(BuildField.CONTROL_BAND);
+        return switch (r.token(BuildField.CONTROL_KIND)) {
+            case "RAMP" -> new FanControlSpec.Ramp(set, band, r.value(BuildField.CONTROL_MIN_DUTY));
+            case "ALWAYS_ON" -> new FanControlSpec.AlwaysOn();
+            default -> new FanControlSpec.Switch(set, band);
+        };
+    }
+
+    /** Conductances: modelling choice, see {@link OilSpec}. */
+    private static OilSpec oil(Resolved r, ModelFactors f) {
+        String cooler = r.token(BuildField.OIL_COOLER);
+        double power = r.value(BuildField.ENGINE_POWER);
+        double block = Math.max(20, 80 * Math.min(1, power / 1.5e5));
+        double toCoolant = cooler.equals("COOLANT") || cooler.equals("BOTH") ? block + 170 : block;
+        double toAir = cooler.equals("AIR") || cooler.equals("BOTH") ? 25 + r.value(BuildField.OIL_COOLER_CONDUCTANCE) : 25;
+        return new OilSpec(toCoolant * f.oilCoolers(), toAir * f.oilCoolers());
+    }
+
+    /** @return every value that the models were made from */
+    public Resolved resolved() {
+        return resolved;
+    }
+
+    /** @return the factors that the models were made with */
+    public ModelFactors factors() {
+        return factors;
+    }
+
+    public Coolant coolant() {
+        return coolant;
+    }
+
+    public Radiator radiator() {
+        return radiator;
+    }
+
+    public AirPath airPath() {
+        return airPath;
+    }
+
+    /** @return the fans side by side; {@code null} when the car has none */
+    public Fan fan() {
+        return fan;
+    }
+
+    public FanDrive fanDrive() {
+        return fanDrive;
+    }
+
+    /** @return the clutch of an engine-driven fan; {@code null} when the fans are electric or there are none */
+    public ClutchFan clutch() {
+        return clutch;
+    }
+
+    /** @return air-side pressure drop of the core against face velocity */
+    public CoreDropCurve coreDrop() {
+        return coreDrop;
+    }
+
+    /** @return density of the moist air over that of dry air [-] */
+    public double moistDensityFactor() {
+        return moistDensityFactor;
+    }
+
+    public CoolantCircuit circuit() {
+        return circuit;
+    }
+
+    public ThermostatSpec thermostat() {
+        return thermostat;
+    }
+
+    public PumpSpec pump() {
+        return pump;
+    }
+
+    public EngineHeat engine() {
+        return engine;
+    }
+
+    /** @return how electric fans are controlled */
+    public FanControlSpec control() {
+        return control;
+    }
+
+    public AlternatorSpec alternator() {
+        return alternator;
+    }
+
+    public OilSpec oil() {
+        return oil;
+    }
+
+    /** @return pressure of the air around the car [Pa] */
+    public double atmospherePa() {
+        return atmospherePa;
+    }
+
+    /** @return boiling point of the coolant at the cap [K] */
+    public double boilingK() {
+        return boilingK;
+    }
+
+    /** @return pressure at the cap, absolute [Pa] */
+    public double capPressurePa() {
+        return atmospherePa + resolved.value(BuildField.CAP_PRESSURE);
+    }
+
+    /** @return running current of all electric fans at full duty and charging voltage [A] */
+    public double fanRunningA() {
+        return fanDrive == FanDrive.ELECTRIC ? resolved.value(BuildField.FAN_COUNT) * resolved.value(BuildField.FAN_CURRENT) : 0;
+    }
+
+    /** @return how the fans are switched on: only a ramp winds them up */
+    public FanStart fanStart() {
+        return control instanceof FanControlSpec.Ramp ? FanStart.SOFT : FanStart.ABRUPT;
+    }
+
+    /** @return current of all electric fans in the moment they start [A] */
+    public double fanStartA() {
+        if (fanDrive != FanDrive.ELECTRIC) {
+            return 0;
+        }
+        double each = resolved.value(BuildField.FAN_START_CURRENT);
+        return resolved.value(BuildField.FAN_COUNT)
+                * (fanStart() == FanStart.SOFT ? resolved.value(BuildField.FAN_CURRENT) : each);
+    }
+
+    /** @return where the sensor that switches the fans sits */
+    public SensorPlacement fanSensor() {
+        return resolved.option(BuildField.FAN_SENSOR, SensorPlacement.class);
+    }
+
+    /** @return where the sensor of the gauge sits */
+    public SensorPlacement gaugeSensor() {
+        return resolved.option(BuildField.GAUGE_SENSOR, SensorPlacement.class);
+    }
+
+    /** @return conductance from block and hoses to the air under the hood [W/K]; 30 at 150 kW and 50 at 450 kW (guessed) */
+    public double surfaceWPerK() {
+        return 20 + resolved.value(BuildField.ENGINE_POWER) / 15e3;
+    }
+}

@@ -1,0 +1,122 @@
+package headertank.calc.rating;
+
+import headertank.calc.build.BuildField;
+import headertank.calc.build.Resolved;
+import headertank.calc.duty.Demand;
+import headertank.calc.duty.OperatingPoint;
+import headertank.calc.engine.EngineHeat;
+import headertank.calc.engine.EngineMode;
+import headertank.calc.engine.HeatSplit;
+import headertank.calc.fluid.Air;
+import headertank.calc.quantity.Note;
+import headertank.calc.quantity.Physics;
+import headertank.calc.quantity.Range;
+import java.util.List;
+
+/**
+ * What an operating point asks of one car: heat, engine speed, heat in front of the core.
+ *
+ * @param heat where the fuel's power goes
+ * @param coolantW heat into the coolant with the point's deviate of demand [W]
+ * @param oilW heat into the oil likewise [W]
+ * @param engineSpeedPerS engine speed that drives pump, alternator and clutch fan [rev/s]
+ * @param pumpSpeedShare pump speed over its rated speed [-]
+ * @param upstreamW heat that coolers in front of the core give to its air [W]
+ * @param notes what had to be changed to make the point possible
+ */
+public record PointLoad(
+        HeatSplit heat,
+        double coolantW,
+        double oilW,
+        double engineSpeedPerS,
+        double pumpSpeedShare,
+        double upstreamW,
+        List<Note> notes) {
+
+    /** Drag area of a closed car [m2]; guessed. */
+    private static final double DRAG_AREA_M2 = 0.70;
+
+    /** Rolling resistance of a road tyre [-]; from memory. */
+    private static final double ROLLING = 0.013;
+
+    /** Share of the engine's power that reaches the wheels [-]; guessed. */
+    private static final double DRIVELINE = 0.88;
+
+    /** Heat of an air-conditioning condenser on a hot day [W]; guessed. */
+    private static final double CONDENSER_W = 4000;
+
+    /** Share of the charge cooler's heat that meets the radiator's air [-]; guessed. */
+    private static final double CHARGE_COOLER_OVERLAP = 0.5;
+
+    /** @return what the point asks of the car */
+    public static PointLoad of(Plant plant, OperatingPoint point) {
+        Resolved r = plant.resolved();
+        EngineHeat engine = plant.engine();
+        double rated = r.value(BuildField.ENGINE_SPEED);
+        double idle = engine.spec().idleSpeedPerS();
+        double share = point.demand().engineSpeedShare();
+        double speed = share > 0 ? share * rated : idle;
+        List<Note> notes = List.of();
+        HeatSplit heat;
+        if (point.demand() instanceof Demand.Idle d) {
+            speed = Math.max(speed, idle);
+            heat = engine.at(Math.min(d.accessoriesW(), engine.fullLoadPowerW(speed)), speed);
+        } else if (point.demand() instanceof Demand.Road d) {
+            double wanted = roadPowerW(plant, point, d.slope()) + d.accessoriesW();
+            while (engine.fullLoadPowerW(speed) < wanted && speed < rated) {
+                speed = Math.min(rated, speed * 1.1);
+            }
+            double given = Math.min(wanted, engine.fullLoadPowerW(speed));
+            if (given < wanted) {
+                notes = List.of(new Note(
+                        "brakePowerW",
+                        wanted,
+                        Range.of(0, given),
+                        Note.Action.CLAMPED,
+                        1,
+                        "The engine cannot hold this speed on this slope; rated at the power that it has."));
+            }
+            heat = engine.at(given, speed);
+        } else {
+            Demand.Mix d = (Demand.Mix) point.demand();
+            heat = engine.meanOver(d.modes().stream()
+                    .map(m -> new EngineMode(m.timeShare(), m.powerShare(), m.speedShare()))
+                    .toList());
+        }
+        double deviate = Math.exp(point.loadSigma() * plant.factors().demand());
+        return new PointLoad(
+                heat,
+                heat.coolantW() * deviate,
+                heat.oilW() * deviate,
+                speed,
+                plant.pump().speedShare(speed / rated, 1.0),
+                upstreamW(plant, point, heat),
+                notes);
+    }
+
+    private static double roadPowerW(Plant plant, OperatingPoint point, double slope) {
+        Resolved r = plant.resolved();
+        double v = point.roadSpeedMPerS();
+        double rho = Air.densityKgPerM3(plant.atmospherePa(), r.value(BuildField.AMBIENT), 0);
+        double force = r.value(BuildField.CAR_MASS) * Physics.GRAVITY_M_PER_S2 * (slope + ROLLING)
+                + 0.5 * rho * DRAG_AREA_M2 * v * v;
+        return Math.max(0, force * v / DRIVELINE);
+    }
+
+    private static double upstreamW(Plant plant, OperatingPoint point, HeatSplit heat) {
+        Resolved r = plant.resolved();
+        double w = 0;
+        if (r.is(BuildField.CHARGE_COOLER, "YES")) {
+            double drop = engineClassDropK(plant);
+            w += CHARGE_COOLER_OVERLAP * EngineHeat.chargeCoolerW(heat, drop);
+        }
+        if (r.is(BuildField.CONDENSER, "YES") && !(point.demand() instanceof Demand.Mix)) {
+            w += CONDENSER_W;
+        }
+        return w;
+    }
+
+    private static double engineClassDropK(Plant plant) {
+        return plant.engine().spec().engineClass().chargeCoolerDropK();
+    }
+}

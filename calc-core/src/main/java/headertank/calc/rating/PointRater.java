@@ -1,0 +1,58 @@
+package headertank.calc.rating;
+
+import headertank.calc.build.BuildField;
+import headertank.calc.duty.OperatingPoint;
+import headertank.calc.quantity.Note;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Rates a car at one operating point: steady state, margins, limiting ambients. */
+public final class PointRater {
+
+    private PointRater() {}
+
+    /** @return the point with all its figures */
+    public static PointRating rate(Plant plant, OperatingPoint point) {
+        SteadySolver solver = new SteadySolver(plant, point);
+        Balance balance = solver.solve();
+        List<Note> notes = new ArrayList<>(solver.load().notes());
+        notes.addAll(solver.load().heat().notes());
+        notes.addAll(CorePlan.notes(plant));
+        if (!(balance instanceof Balance.Steady s)) {
+            return new PointRating(point, balance, Optional.empty(), notes);
+        }
+        notes.addAll(plant.coolant().notes(s.engineOutK()));
+        double limit = plant.resolved().value(BuildField.COOLANT_LIMIT);
+        double coolantMargin = limit - s.engineOutK();
+        double boilingMargin = s.boilingK() - s.engineOutK();
+        double difference = s.engineOutK() - s.airInK();
+        Figures figures = new Figures(
+                coolantMargin,
+                plant.resolved().value(BuildField.OIL_LIMIT) - s.oilK(),
+                boilingMargin,
+                solver.ambientForCoolantK(limit),
+                s.ambientK() + coolantMargin,
+                solver.ambientForCoolantK(s.boilingK()),
+                s.ambientK() + boilingMargin,
+                difference,
+                difference > 0 ? s.radiatorHeatW() / difference : 0,
+                s.radiatorOutK() - s.airInK());
+        return new PointRating(point, balance, Optional.of(figures), notes);
+    }
+
+    /**
+     * Only the coolant's margins, for sampling.
+     *
+     * @return coolant margin and boiling margin [K]; both minus infinity when there is no steady state
+     */
+    public static double[] margins(Plant plant, OperatingPoint point) {
+        Balance balance = new SteadySolver(plant, point).solve();
+        if (balance instanceof Balance.Steady s) {
+            return new double[] {
+                plant.resolved().value(BuildField.COOLANT_LIMIT) - s.engineOutK(), s.boilingK() - s.engineOutK()
+            };
+        }
+        return new double[] {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+    }
+}
