@@ -1,0 +1,67 @@
+package headertank.calc.engine;
+
+import headertank.calc.quantity.Note;
+import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.quantity.Range;
+import java.util.List;
+import org.hipparchus.util.FastMath;
+
+/**
+ * A second way to the heat through the chamber walls, to compare with {@link EngineHeat}: the correlation of Taylor and
+ * Toong, {@code Nu = 10.4 Re^0.75} with {@code Re = m b/(A_p mu)} per cylinder and {@code Q = Nu (k/b) A_p N (T_g - T_c)}
+ * (C. F. Taylor, <i>The Internal Combustion Engine in Theory and Practice</i>, 1985; from memory). It gives coolant and
+ * oil together and is no part of the rating. Where the two differ by more than 40 % the rating widens its spread 1.5 times.
+ *
+ * @param reynolds Re [-]
+ * @param heatW Q, heat through the walls [W]
+ */
+public record TaylorCrossCheck(double reynolds, double heatW) {
+
+    private static final double GAS_VISCOSITY_PA_S = 3.9e-5;
+    private static final double GAS_CONDUCTIVITY_W_PER_M_K = 0.062;
+    private static final double MEAN_GAS_K = 890.0;
+    private static final Range AGREEMENT = Range.of(-0.4, 0.4);
+
+    /**
+     * @param boreM bore b [m], 0.02 to 0.3
+     * @param cylinders number of cylinders N, 1 to 16
+     * @param chargeKgPerS air and fuel of the whole engine [kg/s], 0 to 5
+     * @param coolantK coolant temperature T_c [K], 250 to 450
+     * @return Reynolds number and heat
+     */
+    public static TaylorCrossCheck of(double boreM, int cylinders, double chargeKgPerS, double coolantK) {
+        OutOfRangeException.require("boreM", boreM, Range.of(0.02, 0.3));
+        OutOfRangeException.require("cylinders", cylinders, Range.of(1, 16));
+        OutOfRangeException.require("chargeKgPerS", chargeKgPerS, Range.of(0, 5));
+        OutOfRangeException.require("coolantK", coolantK, Range.of(250, 450));
+        double piston = Math.PI / 4 * boreM * boreM;
+        double re = chargeKgPerS / cylinders * boreM / (piston * GAS_VISCOSITY_PA_S);
+        double nu = 10.4 * FastMath.pow(re, 0.75);
+        return new TaylorCrossCheck(
+                re, nu * GAS_CONDUCTIVITY_W_PER_M_K / boreM * piston * cylinders * (MEAN_GAS_K - coolantK));
+    }
+
+    /** The check for an engine with bore equal to stroke, at the charge flow of a balance. */
+    public static TaylorCrossCheck of(EngineSpec spec, HeatSplit split, double coolantK) {
+        return of(spec.squareBoreM(), spec.cylinders(), split.chargeMassKgPerS(), coolantK);
+    }
+
+    /** @return this heat over coolant plus oil heat of the balance, less 1 [-] */
+    public double difference(HeatSplit split) {
+        return heatW / (split.coolantW() + split.oilW()) - 1;
+    }
+
+    /** @return a note when the two ways differ by more than 40 %, else nothing */
+    public List<Note> notes(HeatSplit split) {
+        double d = difference(split);
+        return AGREEMENT.contains(d)
+                ? List.of()
+                : List.of(new Note(
+                        "wallHeat",
+                        d,
+                        AGREEMENT,
+                        Note.Action.WIDENED,
+                        1.5,
+                        "Two ways to the engine's wall heat disagree by more than 40 %."));
+    }
+}

@@ -1,0 +1,160 @@
+package headertank.calc.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import headertank.calc.fluid.Fuel;
+import headertank.calc.quantity.InputException;
+import headertank.calc.quantity.OutOfRangeException;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.assertj.core.data.Percentage;
+import org.junit.jupiter.api.Test;
+
+/** Figures without a named source: independent prototype of the same equations. */
+class EngineHeatTest {
+
+    private static final Percentage HALF_PERCENT = Percentage.withPercentage(0.5);
+    private static final EngineSpec ROAD =
+            EngineSpec.of(EngineClass.PETROL_NATURAL, 2.4e-3, 4, 150e3, 100, 850 / 60.0, Fuel.PETROL_E10);
+    private static final EngineSpec EIGHT =
+            EngineSpec.of(EngineClass.PETROL_NATURAL, 6.2e-3, 8, 450e3, 6800 / 60.0, 15, Fuel.PETROL_E10);
+
+    @Test
+    void fullPowerOfTheRoadEngine() {
+        HeatSplit h = new EngineHeat(ROAD).at(150e3, 100);
+        assertThat(h.fuelW()).isCloseTo(551.97e3, HALF_PERCENT);
+        assertThat(h.frictionW()).isCloseTo(37.43e3, HALF_PERCENT);
+        assertThat(h.coolantW()).isCloseTo(91.56e3, HALF_PERCENT);
+        assertThat(h.oilW()).isCloseTo(24.15e3, HALF_PERCENT);
+        assertThat(h.miscW()).isCloseTo(19.10e3, HALF_PERCENT);
+        assertThat(h.unburntW()).isCloseTo(65.13e3, HALF_PERCENT);
+        assertThat(h.exhaustW()).isCloseTo(202.04e3, HALF_PERCENT);
+        assertThat(h.brakeW() / h.fuelW()).isCloseTo(0.2718, HALF_PERCENT);
+        assertThat(h.chargeMassKgPerS()).isCloseTo(0.1812, HALF_PERCENT);
+        assertThat(h.notes()).isEmpty();
+    }
+
+    @Test
+    void partLoadAndIdle() {
+        EngineHeat engine = new EngineHeat(ROAD);
+        HeatSplit part = engine.at(30e3, 50);
+        assertThat(part.coolantW()).isCloseTo(27.86e3, HALF_PERCENT);
+        assertThat(part.oilW()).isCloseTo(5.83e3, HALF_PERCENT);
+        assertThat(part.fuelW()).isCloseTo(104.8e3, HALF_PERCENT);
+        HeatSplit idle = engine.idle();
+        assertThat(idle.coolantW()).isCloseTo(4.46e3, HALF_PERCENT);
+        assertThat(idle.oilW()).isCloseTo(0.88e3, HALF_PERCENT);
+        assertThat(idle.fuelW()).isCloseTo(9.64e3, HALF_PERCENT);
+    }
+
+    @Test
+    void alcoholGainsAtEqualPowerAndLosesItToMorePower() {
+        double petrol = new EngineHeat(EIGHT).at(450e3, EIGHT.ratedSpeedPerS()).coolantW();
+        EngineHeat e85 = new EngineHeat(EIGHT.withFuel(Fuel.E85));
+        assertThat(e85.at(450e3, EIGHT.ratedSpeedPerS()).coolantW() / petrol).isCloseTo(0.962, within(5e-4));
+        assertThat(e85.at(450e3 * 1.05, EIGHT.ratedSpeedPerS()).coolantW() / petrol)
+                .isCloseTo(0.986, within(5e-4));
+        assertThat(e85.at(450e3 * 1.08, EIGHT.ratedSpeedPerS()).coolantW() / petrol)
+                .isCloseTo(1.0005, within(5e-4));
+    }
+
+    @Test
+    void meanOverModesLiesBelowTheHeatAtMeanLoad() {
+        EngineHeat engine = new EngineHeat(EIGHT);
+        HeatSplit mean = engine.meanOver(List.of(
+                new EngineMode(0.25, 0.95, 0.92), new EngineMode(0.40, 0.30, 0.80), new EngineMode(0.35, 0, 0.62)));
+        assertThat(mean.coolantW()).isCloseTo(127.4e3, HALF_PERCENT);
+        double meanSpeed = 0.25 * 0.92 + 0.40 * 0.80 + 0.35 * 0.62;
+        double atMean = engine.at(450e3 * (0.25 * 0.95 + 0.40 * 0.30), meanSpeed * EIGHT.ratedSpeedPerS())
+                .coolantW();
+        assertThat(atMean).isBetween(1.10 * mean.coolantW(), 1.20 * mean.coolantW());
+        assertThat(mean.residualW() / mean.fuelW()).isCloseTo(0, within(1e-12));
+    }
+
+    @Test
+    void timeSharesNeedNotSumToOne() {
+        EngineHeat engine = new EngineHeat(ROAD);
+        HeatSplit once = engine.meanOver(List.of(new EngineMode(1, 0.5, 0.8)));
+        HeatSplit half = engine.meanOver(List.of(new EngineMode(0.5, 0.5, 0.8)));
+        assertThat(half.coolantW()).isCloseTo(once.coolantW(), within(1e-9));
+        assertThatThrownBy(() -> engine.meanOver(List.of(new EngineMode(0, 0.5, 0.8))))
+                .isInstanceOf(OutOfRangeException.class);
+    }
+
+    @Test
+    void overrunIsFrictionOnly() {
+        HeatSplit h = new EngineHeat(ROAD).overrun(60);
+        assertThat(h.fuelW()).isZero();
+        assertThat(h.coolantW()).isCloseTo(0.30 * h.frictionW(), within(1e-9));
+        assertThat(h.residualW()).isCloseTo(0, within(1e-9));
+    }
+
+    @Test
+    void ratedPowerStandsAtRatedSpeedOnTheTorqueCurve() {
+        for (EngineClass kind : EngineClass.values()) {
+            Fuel fuel = kind.isDiesel() ? Fuel.DIESEL : Fuel.PETROL_E10;
+            EngineHeat engine = new EngineHeat(EngineSpec.of(kind, 2e-3, 4, 100e3, 80, 14, fuel));
+            assertThat(engine.fullLoadPowerW(80)).isCloseTo(100e3, within(1e-6));
+            assertThat(engine.fullLoadPowerW(60)).isBetween(60e3, 100e3);
+        }
+    }
+
+    @Test
+    void measuredEfficiencyIsReturnedAtRatedPower() {
+        EngineSpec measured = new EngineSpec(
+                EngineClass.PETROL_TURBO, 2.2e-3, 4, 300e3, 7000 / 60.0, 15, Fuel.E85, OptionalDouble.of(0.29));
+        HeatSplit h = new EngineHeat(measured, new EngineFactors(1, 1.1, 1)).at(300e3, 7000 / 60.0);
+        assertThat(h.brakeW() / h.fuelW()).isCloseTo(0.29, within(1e-12));
+    }
+
+    @Test
+    void anImpossibleMeasuredEfficiencyLeavesANote() {
+        EngineSpec measured = new EngineSpec(
+                EngineClass.PETROL_NATURAL, 2.4e-3, 4, 150e3, 100, 15, Fuel.PETROL_E10, OptionalDouble.of(0.45));
+        HeatSplit h = new EngineHeat(measured).at(150e3, 100);
+        assertThat(h.notes()).extracting("field").contains("measuredBrakeEfficiency");
+        assertThat(h.exhaustW()).isPositive();
+    }
+
+    @Test
+    void anEngineThatStandsGivesNoHeat() {
+        EngineHeat engine = new EngineHeat(ROAD);
+        assertThat(engine.at(0, 0).coolantW()).isZero();
+        assertThatThrownBy(() -> engine.at(1, 0)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> engine.at(Double.NaN, 50)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> engine.at(226e3, 100)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> engine.at(10e3, 131)).isInstanceOf(OutOfRangeException.class);
+    }
+
+    @Test
+    void dieselAndSparkIgnitionFuelsDoNotMix() {
+        assertThatThrownBy(() -> ROAD.withFuel(Fuel.DIESEL)).isInstanceOf(InputException.class);
+    }
+
+    @Test
+    void taylorAndToongLieNearTheBalance() {
+        TaylorCrossCheck check = TaylorCrossCheck.of(0.091, 4, 0.1812, 370);
+        assertThat(check.reynolds()).isCloseTo(16253, HALF_PERCENT);
+        assertThat(check.heatW()).isCloseTo(138.0e3, HALF_PERCENT);
+        HeatSplit h = new EngineHeat(ROAD).at(150e3, 100);
+        TaylorCrossCheck own = TaylorCrossCheck.of(ROAD, h, 370);
+        assertThat(own.difference(h)).isCloseTo(0.19, within(0.01));
+        assertThat(own.notes(h)).isEmpty();
+        assertThat(new TaylorCrossCheck(1, 2 * (h.coolantW() + h.oilW())).notes(h))
+                .hasSize(1);
+    }
+
+    @Test
+    void workingShowsTheResult() {
+        EngineHeat engine = new EngineHeat(ROAD);
+        HeatSplit h = engine.at(150e3, 100);
+        assertThat(engine.working(h))
+                .anySatisfy(line -> {
+                    assertThat(line.symbol()).isEqualTo("Q_cool");
+                    assertThat(line.value()).isEqualTo(h.coolantW());
+                })
+                .allSatisfy(line -> assertThat(line.value()).isFinite());
+    }
+}
