@@ -1,0 +1,32 @@
+package headertank.calc.coolant;
+
+/**
+ * Steady opening of a wax thermostat.
+ *
+ * <p>s = 0.012 + 0.988 z^2 (3 - 2 z), z = (T - Topen) / (Tfull - Topen) cut to 0..1; s flow area over full area [-], T
+ * coolant temperature at the thermostat [K]. The smooth step and the leak of 1.2 % when shut are modelling choices. The
+ * hysteresis of about 2 K is left out. A removed thermostat has s = 1.
+ */
+public final class Thermostat {
+
+    /** Share of the full area through which a shut thermostat leaks [-]; modelling choice. */
+    public static final double LEAK_LIFT = 0.012;
+
+    private Thermostat() {}
+
+    /**
+     * @param spec the thermostat
+     * @param temperatureK coolant temperature at the thermostat, any number [K]
+     * @return open area over full area, {@link #LEAK_LIFT} to 1 [-]
+     */
+    public static double lift(ThermostatSpec spec, double temperatureK) {
+        if (!spec.fitted()) {
+            return 1.0;
+        }
+        double z = (temperatureK - spec.openingK()) / (spec.fullOpenK() - spec.openingK());
+        if (!(z > 0)) {
+            return LEAK_LIFT;
+        }
+        return z >= 1 ? 1.0 : LEAK_LIFT + (1 - LEAK_LIFT) * z * z * (3 - 2 * z);
+    }
+}
