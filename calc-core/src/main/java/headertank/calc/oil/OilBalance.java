@@ -1,0 +1,111 @@
+package headertank.calc.oil;
+
+import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.quantity.Range;
+import headertank.calc.quantity.WorkingLine;
+import java.util.List;
+
+/**
+ * Steady oil temperature: T_o = (Q_o + UA_c T_h + UA_a T_a) / (UA_c + UA_a).
+ *
+ * <p>UA_a = UA_30 (0.3 + 0.7 min(1.5, V/30)); Q_o heat into the oil [W], UA_c to coolant, UA_a to air [W/K], T_h coolant,
+ * T_a ambient [K], V car speed [m/s]. The balance is derived, the speed law a modelling choice. Limits 130 and 150 deg C,
+ * target about 100 deg C: common practice, no source.
+ *
+ * @param oilK T_o [K]
+ * @param toCoolantW heat that the coolant takes from the oil, negative when it warms the oil [W]
+ * @param toAirW heat that the air takes [W]
+ * @param toAirWPerK UA_a at this speed [W/K]
+ * @param standing what the temperature means
+ */
+public record OilBalance(double oilK, double toCoolantW, double toAirW, double toAirWPerK, Standing standing) {
+
+    /** Where a shop wants the oil, about 100 deg C [K]; common practice, no source. */
+    public static final double TARGET_K = 373.15;
+
+    /** From here caution, 130 deg C [K]; common practice, no source. */
+    public static final double CAUTION_K = 403.15;
+
+    /** From here no-go, 150 deg C [K]; common practice, no source. */
+    public static final double NO_GO_K = 423.15;
+
+    private static final Range SPEED = Range.of(0, 150);
+    private static final Range HEAT = Range.of(0, 1e6);
+
+    /** What an oil temperature means. */
+    public enum Standing {
+        GO,
+        CAUTION,
+        NO_GO
+    }
+
+    /**
+     * @param spec conductances
+     * @param heatW Q_o, 0 to 1 MW, outside: typed error [W]
+     * @param coolantK T_h [K]
+     * @param ambientK T_a [K]
+     * @param speedMPerS V, 0 to 150, outside: typed error [m/s]
+     * @return temperature and heat flows; they sum to {@code heatW}
+     */
+    public static OilBalance of(OilSpec spec, double heatW, double coolantK, double ambientK, double speedMPerS) {
+        double oil = temperatureK(spec, heatW, coolantK, ambientK, speedMPerS);
+        double air = toAirWPerK(spec, speedMPerS);
+        return new OilBalance(
+                oil, spec.coolerToCoolantWPerK() * (oil - coolantK), air * (oil - ambientK), air, standing(oil));
+    }
+
+    /** @return T_o alone [K]; parameters as in {@link #of} */
+    public static double temperatureK(OilSpec spec, double heatW, double coolantK, double ambientK, double speedMPerS) {
+        OutOfRangeException.require("oil.heatW", heatW, HEAT);
+        double coolant = spec.coolerToCoolantWPerK();
+        double air = toAirWPerK(spec, speedMPerS);
+        return (heatW + coolant * coolantK + air * ambientK) / (coolant + air);
+    }
+
+    /** @return heat that the coolant takes from the oil [W]; parameters as in {@link #of} */
+    public static double toCoolantW(OilSpec spec, double heatW, double coolantK, double ambientK, double speedMPerS) {
+        return spec.coolerToCoolantWPerK() * (temperatureK(spec, heatW, coolantK, ambientK, speedMPerS) - coolantK);
+    }
+
+    /** @return UA_a at this car speed, 0 to 150 m/s, outside: typed error [W/K] */
+    public static double toAirWPerK(OilSpec spec, double speedMPerS) {
+        return spec.toAirAt30MPerSWPerK() * airFactor(speedMPerS);
+    }
+
+    /**
+     * Conductance to air at 30 m/s that an oil-to-air cooler and sump need for a wanted oil temperature.
+     *
+     * @param spec the build, of which only the way to the coolant is used
+     * @param wantedOilK wanted T_o, above ambient, else typed error [K]
+     * @return UA_30, 0 when the coolant alone does it [W/K]; other parameters as in {@link #of}
+     */
+    public static double neededToAirAt30WPerK(
+            OilSpec spec, double heatW, double coolantK, double ambientK, double speedMPerS, double wantedOilK) {
+        OutOfRangeException.require("oil.heatW", heatW, HEAT);
+        OutOfRangeException.require("wantedOilK", wantedOilK, Range.of(ambientK + 0.1, 600));
+        double left = heatW - spec.coolerToCoolantWPerK() * (wantedOilK - coolantK);
+        return Math.max(0, left / ((wantedOilK - ambientK) * airFactor(speedMPerS)));
+    }
+
+    /** @return what an oil temperature in K means; no number is a no-go */
+    public static Standing standing(double oilK) {
+        if (oilK < CAUTION_K) {
+            return Standing.GO;
+        }
+        return oilK < NO_GO_K ? Standing.CAUTION : Standing.NO_GO;
+    }
+
+    private static double airFactor(double speedMPerS) {
+        OutOfRangeException.require("speedMPerS", speedMPerS, SPEED);
+        return 0.3 + 0.7 * Math.min(1.5, speedMPerS / 30);
+    }
+
+    /** @return the working, line by line */
+    public List<WorkingLine> working() {
+        return List.of(
+                new WorkingLine("conductance from oil to air", "UA_oa", "W/K", toAirWPerK, "modelling choice"),
+                new WorkingLine("oil temperature", "T_oil", "K", oilK, "steady balance of the oil, derived"),
+                new WorkingLine("heat from oil to coolant", "Q_oc", "W", toCoolantW, "derived"),
+                new WorkingLine("heat from oil to air", "Q_oa", "W", toAirW, "derived"));
+    }
+}
