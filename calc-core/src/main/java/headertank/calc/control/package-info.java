@@ -1,0 +1,2 @@
+/** When the fans run: switches, steps and ramps over the sensed temperature. */
+package headertank.calc.control;
