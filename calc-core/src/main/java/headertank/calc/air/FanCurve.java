@@ -1,0 +1,78 @@
+package headertank.calc.air;
+
+/**
+ * Pressure rise of one fan against its flow, and the flow against the rise.
+ *
+ * <p>Up to free delivery {@code p/p0 = 1 - s u - (1 - s) u^2}, u = q/q0. Fan laws: q0 goes with speed N, p0 with rho N^2.
+ * Beyond free delivery {@code p = -k rho/2 (q^2 - q0^2)/A^2} with {@code k = max(1.5, (1 - s/2) p0/(rho/2 (q0/A)^2))},
+ * which joins smoothly, but never below the drop without power {@code -k_off rho/2 (q/A)^2}. Against reverse flow {@code p0
+ * + k_off rho/2 (q/A)^2}. Speed 0 leaves the drop without power in both directions. Pressure falls strictly with flow.
+ * Derived; the coefficients are modelling choices (see {@link FanSpec}).
+ */
+final class FanCurve {
+
+    /** Air density at which fans are stated [kg/m3]. */
+    static final double STATED_DENSITY = 1.2;
+
+    private static final double PUSHER_SPEED = 0.75;
+
+    private final FanSpec spec;
+    private final double offLoss;
+    private final double inverseAreaSquared;
+    private final double overrunLoss;
+    private final double speedFactor;
+
+    FanCurve(FanSpec spec, boolean locked) {
+        this.spec = spec;
+        this.offLoss = locked ? spec.lockedLoss() : spec.windmillingLoss();
+        this.inverseAreaSquared = 1 / (spec.annulusM2() * spec.annulusM2());
+        this.overrunLoss = Math.max(
+                1.5,
+                (1 - spec.shape() / 2)
+                        * spec.shutOffPa()
+                        / (0.5 * STATED_DENSITY * spec.freeFlowM3PerS() * spec.freeFlowM3PerS() * inverseAreaSquared));
+        this.speedFactor = locked ? 0 : spec.pushing() ? PUSHER_SPEED : 1;
+    }
+
+    FanSpec spec() {
+        return spec;
+    }
+
+    /** @return rise [Pa] at flow q of one fan [m3/s] in air of density rho, at a share of the reference speed */
+    double risePa(double q, double rho, double speedShare) {
+        double n = speedShare * speedFactor;
+        double dynamic = 0.5 * rho * inverseAreaSquared;
+        double off = -offLoss * dynamic * q * Math.abs(q);
+        if (n <= 0) {
+            return off;
+        }
+        double p0 = spec.shutOffPa() * n * n * rho / STATED_DENSITY;
+        double q0 = spec.freeFlowM3PerS() * n;
+        if (q <= 0) {
+            return p0 + off;
+        }
+        if (q <= q0) {
+            double u = q / q0;
+            return p0 * (1 - u * (spec.shape() + (1 - spec.shape()) * u));
+        }
+        return Math.max(off, -overrunLoss * dynamic * (q * q - q0 * q0));
+    }
+
+    /** @return flow of one fan [m3/s] at rise p [Pa]; the inverse of {@link #risePa} */
+    double flowM3PerS(double p, double rho, double speedShare) {
+        double n = speedShare * speedFactor;
+        double dynamic = 0.5 * rho * inverseAreaSquared;
+        double p0 = n <= 0 ? 0 : spec.shutOffPa() * n * n * rho / STATED_DENSITY;
+        double q0 = n <= 0 ? 0 : spec.freeFlowM3PerS() * n;
+        if (p >= p0) {
+            return -Math.sqrt((p - p0) / (Math.max(offLoss, 1e-9) * dynamic));
+        }
+        if (p >= 0) {
+            double s = spec.shape();
+            double c = 1 - p / p0;
+            return q0 * 2 * c / (s + Math.sqrt(s * s + 4 * (1 - s) * c));
+        }
+        double off = Math.sqrt(-p / (Math.max(offLoss, 1e-9) * dynamic));
+        return n <= 0 ? off : Math.max(off, Math.sqrt(q0 * q0 - p / (overrunLoss * dynamic)));
+    }
+}

@@ -1,0 +1,73 @@
+package headertank.calc.air;
+
+import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.quantity.Range;
+
+/**
+ * A number of like fans at their reference speed (13 V for an electric fan), in air of 1.2 kg/m3. Values outside the
+ * ranges given here are refused with {@link OutOfRangeException}.
+ *
+ * @param count how many, 1 to 8
+ * @param freeFlowM3PerS flow of one fan against no pressure, q0 [m3/s], 0.02 to 8
+ * @param shutOffPa pressure rise against a closed duct, p0 [Pa], 10 to 5000
+ * @param diameterM diameter over the blades [m], 0.05 to 1.2
+ * @param hubDiameterM diameter of the hub [m], 0 to 0.8 of the blades' diameter
+ * @param shape s in {@code p/p0 = 1 - s u - (1 - s) u^2}, u = q/q0 [-], 0.2 to 0.9; 0.5 when unknown (modelling choice)
+ * @param pushing whether it stands before the core and sees cold air; its speed counts 0.75 (common practice, no source:
+ *     a pusher moves 20 to 30 % less)
+ * @param windmillingLoss loss coefficient on the blade annulus without power [-], 0 to 30; 5 when unknown, guessed, 40 %
+ * @param lockedLoss the same with locked blades [-], not below {@code windmillingLoss}, to 60; 9 when unknown, guessed
+ */
+public record FanSpec(
+        int count,
+        double freeFlowM3PerS,
+        double shutOffPa,
+        double diameterM,
+        double hubDiameterM,
+        double shape,
+        boolean pushing,
+        double windmillingLoss,
+        double lockedLoss) {
+
+    public FanSpec {
+        OutOfRangeException.require("count", count, Range.of(1, 8));
+        OutOfRangeException.require("freeFlowM3PerS", freeFlowM3PerS, Range.of(0.02, 8));
+        OutOfRangeException.require("shutOffPa", shutOffPa, Range.of(10, 5000));
+        OutOfRangeException.require("diameterM", diameterM, Range.of(0.05, 1.2));
+        OutOfRangeException.require("hubDiameterM", hubDiameterM, Range.of(0, 0.8 * diameterM));
+        OutOfRangeException.require("shape", shape, Range.of(0.2, 0.9));
+        OutOfRangeException.require("windmillingLoss", windmillingLoss, Range.of(0, 30));
+        OutOfRangeException.require("lockedLoss", lockedLoss, Range.of(windmillingLoss, 60));
+    }
+
+    /** Pulling fans with the usual shape and losses. */
+    public static FanSpec of(
+            int count, double freeFlowM3PerS, double shutOffPa, double diameterM, double hubDiameterM) {
+        return new FanSpec(count, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, 0.5, false, 5, 9);
+    }
+
+    /** @return the same fans before the core, pushing */
+    public FanSpec asPusher() {
+        return new FanSpec(
+                count, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, shape, true, windmillingLoss, lockedLoss);
+    }
+
+    /** @return the same fans, another number of them */
+    public FanSpec times(int number) {
+        return new FanSpec(
+                number,
+                freeFlowM3PerS,
+                shutOffPa,
+                diameterM,
+                hubDiameterM,
+                shape,
+                pushing,
+                windmillingLoss,
+                lockedLoss);
+    }
+
+    /** @return area between hub and blade tips of one fan [m2] */
+    public double annulusM2() {
+        return Math.PI / 4 * (diameterM * diameterM - hubDiameterM * hubDiameterM);
+    }
+}
