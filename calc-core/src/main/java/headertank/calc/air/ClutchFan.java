@@ -1,0 +1,74 @@
+package headertank.calc.air;
+
+import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.quantity.Range;
+
+/**
+ * A fan on the engine behind a viscous clutch. Its speed is {@code SR ratio n}, n engine speed, ratio the pulleys', SR the
+ * clutch's speed ratio: {@code slipCold} until the air that leaves the core reaches {@code engageK}, rising linearly to
+ * {@code slipHot} at {@code fullK}. It feels air, not coolant, so a gap to the core delays it. Defaults 0.25, 0.80 and 10
+ * K: modelling choices. A rigid fan has slipCold = slipHot = 1.
+ *
+ * @param fan the blades at {@code referenceSpeedPerS}
+ * @param referenceSpeedPerS blade speed of the fan's figures [rev/s], 1 to 200
+ * @param pulleyRatio pulley speed over engine speed [-], 0.3 to 3
+ * @param slipCold speed ratio when cold [-], 0 to {@code slipHot}
+ * @param slipHot speed ratio when engaged [-], to 1
+ * @param engageK air temperature behind the core at which it begins to engage [K], 273 to 420
+ * @param fullK the same when fully engaged [K], not below {@code engageK}, to 450
+ * @param speedMaxPerS blade speed that the clutch does not exceed [rev/s], 1 to 300
+ */
+public record ClutchFan(
+        FanSpec fan,
+        double referenceSpeedPerS,
+        double pulleyRatio,
+        double slipCold,
+        double slipHot,
+        double engageK,
+        double fullK,
+        double speedMaxPerS) {
+
+    public ClutchFan {
+        OutOfRangeException.require("referenceSpeedPerS", referenceSpeedPerS, Range.of(1, 200));
+        OutOfRangeException.require("pulleyRatio", pulleyRatio, Range.of(0.3, 3));
+        OutOfRangeException.require("slipHot", slipHot, Range.of(0, 1));
+        OutOfRangeException.require("slipCold", slipCold, Range.of(0, slipHot));
+        OutOfRangeException.require("engageK", engageK, Range.of(273, 420));
+        OutOfRangeException.require("fullK", fullK, Range.of(engageK, 450));
+        OutOfRangeException.require("speedMaxPerS", speedMaxPerS, Range.of(1, 300));
+    }
+
+    /** A viscous clutch with the usual slip, engaging over 10 K from the given air temperature behind the core. */
+    public static ClutchFan viscous(FanSpec fan, double referenceSpeedPerS, double pulleyRatio, double engageK) {
+        return new ClutchFan(fan, referenceSpeedPerS, pulleyRatio, 0.25, 0.80, engageK, engageK + 10, 300);
+    }
+
+    /**
+     * @param airOffCoreK temperature of the air at the clutch [K]
+     * @return SR, blade speed over pulley speed [-]
+     */
+    public double slip(double airOffCoreK) {
+        if (airOffCoreK >= fullK) {
+            return slipHot;
+        }
+        if (!(airOffCoreK > engageK)) {
+            return slipCold;
+        }
+        return slipCold + (slipHot - slipCold) * (airOffCoreK - engageK) / (fullK - engageK);
+    }
+
+    /**
+     * @param engineSpeedPerS crankshaft speed [rev/s], 0 to 400
+     * @param airOffCoreK temperature of the air at the clutch [K]
+     * @return blade speed [rev/s]
+     */
+    public double bladeSpeedPerS(double engineSpeedPerS, double airOffCoreK) {
+        OutOfRangeException.require("engineSpeedPerS", engineSpeedPerS, Range.of(0, 400));
+        return Math.min(speedMaxPerS, engineSpeedPerS * pulleyRatio * slip(airOffCoreK));
+    }
+
+    /** @return blade speed over reference speed [-], for {@link AirPath#solve} */
+    public double speedFactor(double engineSpeedPerS, double airOffCoreK) {
+        return bladeSpeedPerS(engineSpeedPerS, airOffCoreK) / referenceSpeedPerS;
+    }
+}
