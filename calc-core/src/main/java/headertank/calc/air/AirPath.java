@@ -1,0 +1,204 @@
+package headertank.calc.air;
+
+import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.quantity.Range;
+import headertank.calc.quantity.WorkingLine;
+import java.util.List;
+import org.hipparchus.util.FastMath;
+
+/**
+ * Air flow through a radiator, from one pressure balance.
+ *
+ * <p>With q the flow at core-inlet density rho, rho_a ambient density and q_o the flow at core-outlet density rho_o:
+ *
+ * <pre>
+ * rho_a/2 V^2 (Cp_in cos^2 beta - Cp_ex) - rho/2 K_in (q/(sealing A_in))^2 - rho/2 K_t (q/A_f)^2
+ *     - rho_o/2 K_ex (q_o/A_ex)^2 = D
+ * under the shroud:  dp_core(v_1) - dp_fan = D        bare face:  dp_core(v_2) = D
+ * </pre>
+ *
+ * The bare face flows backwards when D is below 0, unless it has flaps. D rises with the shrouded flow, the bare flow rises
+ * with D, and the left side falls with both: there is one root. It is found on the shrouded flow, with the bare flow in
+ * closed form. Losses of flow in the wrong direction keep their size and change their sign, so that every combination of
+ * speed, fans and pressure coefficients has an answer; a car at rest with its fans off has no flow.
+ *
+ * <p>Derived from one-dimensional loss coefficients; the model takes air under the shroud and beside it as equally hot.
+ */
+public final class AirPath {
+
+    private static final double RELATIVE_WIDTH = 1e-14;
+    private static final double FLOW_MAX_M3_PER_S = 1e4;
+    private static final Range SPEED_FACTOR = Range.of(0, 3);
+
+    private final AirPathSpec spec;
+    private final AirFactors factors;
+    private final double inletTerm;
+    private final double tiltTerm;
+    private final double exitTerm;
+
+    /** The air path as specified. */
+    public AirPath(AirPathSpec spec) {
+        this(spec, AirFactors.NOMINAL);
+    }
+
+    /**
+     * @param spec the air path
+     * @param factors factors on what is uncertain
+     */
+    public AirPath(AirPathSpec spec, AirFactors factors) {
+        this.spec = spec;
+        this.factors = factors;
+        double k = 0.5 * factors.lossCoefficients();
+        double sealed = spec.sealing() * spec.inletAreaM2();
+        double sine = FastMath.sin(spec.tiltRad());
+        this.inletTerm = k * spec.inletLoss() / (sealed * sealed);
+        this.tiltTerm = k * sine * sine / (spec.faceAreaM2() * spec.faceAreaM2());
+        this.exitTerm = k * spec.exitLoss() / (spec.exitAreaM2() * spec.exitAreaM2());
+    }
+
+    /** @return the specification that this path was made for */
+    public AirPathSpec spec() {
+        return spec;
+    }
+
+    /**
+     * Solves the balance.
+     *
+     * @param at the air around and inside the car
+     * @param core the core's pressure drop
+     * @param fan the fans, or {@code null} for none
+     * @param fanSpeedFactor fan speed over reference speed [-], 0 to 3; see {@link Fan#speedFactor}
+     * @return the flow; never NaN
+     */
+    public AirFlow solve(AirConditions at, CoreDropCurve core, Fan fan, double fanSpeedFactor) {
+        OutOfRangeException.require("fanSpeedFactor", fanSpeedFactor, SPEED_FACTOR);
+        Balance balance = new Balance(at, core, fan, fanSpeedFactor);
+        double q1 = balance.root();
+        double d = balance.across(q1);
+        double q2 = balance.bare(d);
+        double forward = balance.cold * (Math.max(0, q1) + Math.max(0, q2));
+        double back = -balance.cold * (Math.min(0, q1) + Math.min(0, q2));
+        double r = Recirculation.share(spec.recirculationAtRest(), at.speedMPerS(), forward, back);
+        double mass = q1 * balance.cold;
+        return new AirFlow(
+                forward,
+                back,
+                q1,
+                q2,
+                d,
+                forward / balance.cold / spec.faceAreaM2(),
+                r,
+                balance.drive(q1 + q2) - d,
+                fan == null ? 0 : mass / fan.density(balance.cold, balance.hot) / fan.count(),
+                balance.fanRise(q1));
+    }
+
+    /**
+     * @param at the conditions of a solved flow
+     * @param flow the solved flow
+     * @return how it came about, line by line
+     */
+    public List<WorkingLine> working(AirConditions at, AirFlow flow) {
+        double cold = at.densityKgPerM3(at.airInK());
+        double hot = at.densityKgPerM3(at.airOutK());
+        double q = flow.shroudedM3PerS() + flow.bareM3PerS();
+        String derived = "derived, one-dimensional losses";
+        String gas = "ideal gas, R = 287.05 J/kgK";
+        return List.of(
+                new WorkingLine("air density before the core", "rho", "kg/m3", cold, gas),
+                new WorkingLine("air density behind the core", "rho_o", "kg/m3", hot, gas),
+                new WorkingLine("ram pressure less exit pressure", "p_ram", "Pa", ram(at), derived),
+                new WorkingLine("inlet loss", "p_in", "Pa", inletTerm * cold * q * Math.abs(q), derived),
+                new WorkingLine("tilt loss", "p_tilt", "Pa", tiltTerm * cold * q * Math.abs(q), derived),
+                new WorkingLine("exit loss", "p_ex", "Pa", exitTerm * cold * cold / hot * q * Math.abs(q), derived),
+                new WorkingLine("fan pressure rise", "p_fan", "Pa", flow.fanPressurePa(), "fan laws; modelling choice"),
+                new WorkingLine("flow of one fan", "q_fan", "m3/s", flow.perFanM3PerS(), derived),
+                new WorkingLine("pressure across core and fans", "D", "Pa", flow.pressureAcrossPa(), derived),
+                new WorkingLine("flow under the shroud", "q_1", "m3/s", flow.shroudedM3PerS(), derived),
+                new WorkingLine("flow beside the shroud", "q_2", "m3/s", flow.bareM3PerS(), derived),
+                new WorkingLine("face velocity", "v_f", "m/s", flow.faceVelocityMPerS(), derived),
+                new WorkingLine("air mass flow", "m_a", "kg/s", flow.massKgPerS(), derived),
+                new WorkingLine("air mass flow backwards", "m_back", "kg/s", flow.backflowKgPerS(), derived),
+                new WorkingLine("recirculated share", "r", "-", flow.recirculationShare(), "modelling choice"),
+                new WorkingLine("balance residual", "dp", "Pa", flow.residualPa(), derived));
+    }
+
+    private double ram(AirConditions at) {
+        double cosine = FastMath.cos(at.yawRad());
+        double inlet = spec.inletPressureCoefficient() * Math.min(1, factors.sideslip() * cosine * cosine);
+        return 0.5
+                * at.densityKgPerM3(at.ambientK())
+                * at.speedMPerS()
+                * at.speedMPerS()
+                * factors.ramPressure()
+                * (inlet - spec.exitPressureCoefficient());
+    }
+
+    /** One balance, its constants collected. */
+    private final class Balance {
+
+        private final CoreDropCurve core;
+        private final Fan fan;
+        private final double fanSpeed;
+        private final double cold;
+        private final double hot;
+        private final double heating;
+        private final double ram;
+        private final double loss;
+        private final double shroudedM2;
+        private final double bareM2;
+
+        Balance(AirConditions at, CoreDropCurve core, Fan fan, double fanSpeed) {
+            this.core = core;
+            this.fan = fan;
+            this.fanSpeed = fanSpeed;
+            this.cold = at.densityKgPerM3(at.airInK());
+            this.hot = at.densityKgPerM3(at.airOutK());
+            this.heating = (1 + cold / hot) / 2;
+            this.ram = ram(at);
+            this.loss = (inletTerm + tiltTerm) * cold + exitTerm * cold * cold / hot;
+            double covered = fan == null ? 1 : spec.coveredShare();
+            this.shroudedM2 = covered * spec.faceAreaM2();
+            this.bareM2 = (1 - covered) * spec.faceAreaM2();
+        }
+
+        double root() {
+            double f = excess(0);
+            if (f == 0) {
+                return 0;
+            }
+            double sign = Math.signum(f);
+            double near = 0;
+            double far = sign * shroudedM2;
+            while (excess(far) * sign > 0 && Math.abs(far) < FLOW_MAX_M3_PER_S) {
+                near = far;
+                far *= 4;
+            }
+            return sign > 0
+                    ? BracketedRoot.falling(this::excess, near, far, RELATIVE_WIDTH)
+                    : BracketedRoot.falling(this::excess, far, near, RELATIVE_WIDTH);
+        }
+
+        /** Falls with the shrouded flow and is 0 at the balance. */
+        double excess(double q1) {
+            double d = across(q1);
+            return drive(q1 + bare(d)) - d;
+        }
+
+        double across(double q1) {
+            return heating * core.dropPa(q1 / shroudedM2) - fanRise(q1);
+        }
+
+        double fanRise(double q1) {
+            return fan == null ? 0 : fan.riseAtMassPa(q1 * cold, cold, hot, fanSpeed);
+        }
+
+        double bare(double d) {
+            return bareM2 == 0 || d < 0 && spec.flaps() ? 0 : bareM2 * core.velocityMPerS(d / heating);
+        }
+
+        double drive(double q) {
+            return ram - loss * q * Math.abs(q);
+        }
+    }
+}

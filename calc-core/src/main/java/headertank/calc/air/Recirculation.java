@@ -1,0 +1,49 @@
+package headertank.calc.air;
+
+import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.quantity.Range;
+import org.hipparchus.util.FastMath;
+
+/**
+ * Why the air that enters the core is warmer than the day: heat given off in front of it, and hot air drawn in again.
+ *
+ * <p>{@code T_in = T_a + Q_up/C_a + r/(1 - r) Q/C_a} with {@code r = min(0.7, r_0 exp(-V/5) + m_back/m_fwd)}: a share r of
+ * the entering air is core-outlet air. The balance is derived; r_0 and the 5 m/s are guessed, 50 %.
+ */
+public final class Recirculation {
+
+    /** Largest share of hot air that the model admits [-]. */
+    public static final double SHARE_MAX = 0.7;
+
+    private static final double FADING_SPEED_M_PER_S = 5.0;
+
+    private Recirculation() {}
+
+    /**
+     * @param atRest r_0 [-]
+     * @param speedMPerS car speed V [m/s]
+     * @param forwardKgPerS air through the core forwards [kg/s]
+     * @param backKgPerS air through the core backwards [kg/s]
+     * @return r, 0 to {@link #SHARE_MAX} [-]; without forward flow any backward flow counts in full
+     */
+    public static double share(double atRest, double speedMPerS, double forwardKgPerS, double backKgPerS) {
+        double still = atRest * FastMath.exp(-speedMPerS / FADING_SPEED_M_PER_S);
+        double back = backKgPerS <= 0 ? 0 : backKgPerS / Math.max(forwardKgPerS, 1e-9 * backKgPerS);
+        return Math.min(SHARE_MAX, still + back);
+    }
+
+    /**
+     * @param ambientK ambient temperature T_a [K]
+     * @param upstreamW heat that reaches the core's air from coolers in front of it, see {@link UpstreamHeat} [W]
+     * @param share r, 0 to {@link #SHARE_MAX} [-]
+     * @param coreHeatW heat that the core gives to the air Q [W]
+     * @param capacityRateWPerK heat capacity rate of the air C_a [W/K], above 0
+     * @return temperature of the air entering the core [K]
+     */
+    public static double inletK(
+            double ambientK, double upstreamW, double share, double coreHeatW, double capacityRateWPerK) {
+        OutOfRangeException.require("share", share, Range.of(0, SHARE_MAX));
+        OutOfRangeException.require("capacityRateWPerK", capacityRateWPerK, Range.of(Double.MIN_NORMAL, 1e9));
+        return ambientK + (upstreamW + share / (1 - share) * coreHeatW) / capacityRateWPerK;
+    }
+}
