@@ -5,7 +5,9 @@ import static headertank.calc.quantity.Physics.kelvin;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.InputProblem;
 import headertank.calc.quantity.Spread;
+import headertank.calc.quantity.Stated;
 import headertank.calc.radiator.CoreClass;
+import headertank.calc.radiator.CoreFigure;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -105,12 +107,12 @@ final class ClassDefaults {
             case CORE_TANKS -> choice(f, carClass == CarClass.OLD_STREET ? "TOP_AND_BOTTOM" : "SIDES", "typical of the class");
             case CORE_PASSES -> number(f, 1, EXACT, "most radiators have one");
             case CORE_TILT -> number(f, 0, EXACT, "upright");
-            case CORE_MATERIAL -> choice(f, coreClass().material(), "of the class of core");
+            case CORE_MATERIAL -> choice(f, coreClass().material().name(), "of the class of core");
             case FIN_KIND -> choice(f, coreClass().finKind().name(), "of the class of core");
-            case FIN_PITCH -> number(f, coreClass().finPitchM(), Spread.relative(0.10), "of the class of core");
-            case FIN_HEIGHT -> number(f, coreClass().finHeightM(), Spread.relative(0.10), "of the class of core");
-            case TUBE_ROWS -> number(f, rows(), EXACT, "of the class of core and the depth");
-            case TUBE_HEIGHT -> number(f, coreClass().tubeHeightM(), Spread.relative(0.05), "of the class of core");
+            case FIN_PITCH -> ofCore(f, CoreFigure.FIN_PITCH_M);
+            case FIN_HEIGHT -> ofCore(f, CoreFigure.FIN_HEIGHT_M);
+            case TUBE_ROWS -> number(f, coreClass().rows(), EXACT, "of the class of core");
+            case TUBE_HEIGHT -> ofCore(f, CoreFigure.TUBE_HEIGHT_M);
             case CORE_BLOCKED -> number(f, byClass(0.08, 0.03, 0.05, 0.05), Spread.absolute(0.03), "insects, stones and bent fins of a used core");
             case CORE_FOULING -> number(f, byClass(1e-4, 3.5e-5, 3.5e-5, 3.5e-5), Spread.relative(0.40), "used coolant circuit");
             case FAN_DRIVE -> choice(f, carClass == CarClass.OLD_STREET ? "CLUTCH" : "ELECTRIC", "typical of the class");
@@ -205,11 +207,6 @@ final class ClassDefaults {
         return value(BuildField.CORE_WIDTH) * value(BuildField.CORE_HEIGHT);
     }
 
-    private double rows() {
-        double depth = value(BuildField.CORE_DEPTH);
-        double tube = coreClass().tubeWidthM();
-        return Math.max(1, Math.min(4, Math.rint(depth / tube)));
-    }
 
     private double fanFlow() {
         double typical = byClass(1.0, 0.80, 0.60, 0.85);
@@ -274,6 +271,11 @@ final class ClassDefaults {
 
     private boolean is(BuildField f, String token) {
         return tokens[f.ordinal()].equals(token);
+    }
+
+    private Optional<Assumption> ofCore(BuildField f, CoreFigure figure) {
+        Stated typical = coreClass().figures().get(figure);
+        return number(f, typical.si(), typical.spread(), "of the class of core");
     }
 
     private static Optional<Assumption> number(BuildField f, double value, Spread spread, String why) {

@@ -12,7 +12,9 @@ import headertank.calc.build.Resolved;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.Range;
 import headertank.calc.radiator.CoreClass;
+import headertank.calc.radiator.CoreFigure;
 import headertank.calc.radiator.CoreGeometry;
+import headertank.calc.radiator.CoreMaterial;
 import headertank.calc.radiator.FinKind;
 import headertank.calc.radiator.Radiator;
 import headertank.calc.radiator.RadiatorFactors;
@@ -23,8 +25,8 @@ import java.util.List;
 /** Turns the resolved values of core, fans and air path into their models. */
 final class CorePlan {
 
-    /** Deepest louvred core that the sources allow, with the 20 % beyond their range that widen the uncertainty [m]. */
-    private static final double DEEPEST_LOUVERED_M = 0.0595;
+    /** Depths of louvred cores that the sources allow, with the 20 % beyond their range that widen the uncertainty [m]. */
+    private static final Range LOUVERED_DEPTH_M = Range.of(0.0126, 0.0595);
 
     /** Speed of the blades at which the flow of an engine-driven fan is stated [rev/s]: 2500 rev/min. */
     private static final double CLUTCH_REFERENCE_PER_S = 2500.0 / 60;
@@ -55,19 +57,17 @@ final class CorePlan {
         int rows = (int) Math.rint(r.value(BuildField.TUBE_ROWS));
         double depth = r.value(BuildField.CORE_DEPTH);
         if (fins == FinKind.LOUVERED) {
-            depth = Math.min(depth, DEEPEST_LOUVERED_M);
+            depth = LOUVERED_DEPTH_M.clamp(depth);
         }
-        double gap = rows > 1 ? Math.min(c.rowGapM(), 0.1 * depth) : 0;
+        double gap = rows > 1 ? Math.min(Math.max(c.rowGapM(), 0.002), 0.1 * depth) : 0;
         double tubeWidth = (depth - (rows - 1) * gap) / rows;
         double pitch = r.value(BuildField.FIN_PITCH);
         double finHeight = r.value(BuildField.FIN_HEIGHT);
-        double louverPitch = c.louverPitchM() > 0 ? c.louverPitchM() : 1.1e-3;
-        double louverAngle = c.louverAngleDeg() > 0 ? c.louverAngleDeg() : 25;
-        double louverShare = c.louverLengthShare() > 0 ? c.louverLengthShare() : 0.80;
-        boolean copper = r.is(BuildField.CORE_MATERIAL, "COPPER_BRASS");
-        boolean ofClass = r.is(BuildField.CORE_MATERIAL, c.material().name());
+        CoreMaterial material = r.option(BuildField.CORE_MATERIAL, CoreMaterial.class);
+        boolean copper = material == CoreMaterial.COPPER_BRASS;
+        boolean ofClass = material == c.material();
         double tubeHeight = Math.min(r.value(BuildField.TUBE_HEIGHT), 0.9 * tubeWidth);
-        double wall = ofClass ? c.tubeWallM() : copper ? 1.5e-4 : 3e-4;
+        double wall = ofClass ? c.typical(CoreFigure.TUBE_WALL_M) : copper ? 1.5e-4 : 3e-4;
         return new CoreGeometry(
                 r.value(BuildField.CORE_WIDTH),
                 r.value(BuildField.CORE_HEIGHT),
@@ -78,14 +78,14 @@ final class CorePlan {
                 Math.min(wall, 0.4 * tubeHeight),
                 finHeight,
                 pitch,
-                Math.min(ofClass ? c.finThicknessM() : copper ? 5e-5 : 8e-5, 0.35 * pitch),
+                Math.min(ofClass ? c.typical(CoreFigure.FIN_THICKNESS_M) : copper ? 5e-5 : 8e-5, 0.35 * pitch),
                 fins,
-                louverPitch,
-                louverAngle,
-                louverShare * finHeight,
-                ofClass ? c.finConductivityWPerMK() : copper ? 377 : 180,
-                ofClass ? c.tubeConductivityWPerMK() : copper ? 110 : 160,
-                ofClass ? c.bondResistanceM2KPerW() : copper ? 5e-6 : 0,
+                c.typical(CoreFigure.LOUVER_PITCH_M),
+                c.typical(CoreFigure.LOUVER_ANGLE_DEG),
+                c.typical(CoreFigure.LOUVER_SHARE) * finHeight,
+                material.finConductivityWPerMK(),
+                material.tubeConductivityWPerMK(),
+                ofClass ? c.typical(CoreFigure.BOND_RESISTANCE_M2K_PER_W) : copper ? 5e-6 : 0,
                 r.value(BuildField.CORE_FOULING),
                 0,
                 false);
@@ -94,15 +94,15 @@ final class CorePlan {
     static List<Note> notes(Plant plant) {
         Resolved r = plant.resolved();
         double depth = r.value(BuildField.CORE_DEPTH);
-        if (r.is(BuildField.FIN_KIND, "LOUVERED") && depth > DEEPEST_LOUVERED_M) {
+        if (r.is(BuildField.FIN_KIND, "LOUVERED") && !LOUVERED_DEPTH_M.contains(depth)) {
             return List.of(new Note(
                     BuildField.CORE_DEPTH.key(),
                     depth,
                     Range.of(0.0156, 0.050),
                     Note.Action.CLAMPED,
                     2,
-                    "The core is deeper than any that the fin correlation was made from; rated as "
-                            + Math.round(1000 * DEEPEST_LOUVERED_M)
+                    "The core is thinner or deeper than any that the fin correlation was made from; rated as "
+                            + Math.round(1000 * LOUVERED_DEPTH_M.clamp(depth))
                             + " mm deep"));
         }
         return plant.radiator().notes();
@@ -131,10 +131,18 @@ final class CorePlan {
                         1.6,
                         Range.of(0.3, 1).clamp(sealing * f.sealing()),
                         r.value(BuildField.CORE_TILT),
-                        Range.of(0.05, 1).clamp(r.value(BuildField.FAN_COVER)),
+                        Range.of(0.05, 1).clamp(r.value(BuildField.FAN_COVER) * gapOfTilt(r)),
                         r.is(BuildField.FAN_FLAPS, "YES"),
                         recirculation),
                 new AirFactors(f.airLosses(), 1.0, Range.of(0, 2).clamp(1 + f.yawOffset())));
+    }
+
+    /**
+     * A fan on the engine stays upright when the core leans back: the wedge between them takes 1 - sin(tilt) of what the
+     * shroud covers (guessed; a shroud that follows the core is entered as not tilted).
+     */
+    private static double gapOfTilt(Resolved r) {
+        return r.is(BuildField.FAN_DRIVE, "CLUTCH") ? 1 - Math.sin(r.value(BuildField.CORE_TILT)) : 1;
     }
 
     static Fan fan(Resolved r, ModelFactors f) {

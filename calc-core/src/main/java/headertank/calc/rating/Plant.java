@@ -23,7 +23,6 @@ import headertank.calc.fluid.Air;
 import headertank.calc.fluid.Atmosphere;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.fluid.Fuel;
-import headertank.calc.fluid.GlycolKind;
 import headertank.calc.oil.OilSpec;
 import headertank.calc.radiator.AirDrop;
 import headertank.calc.radiator.Radiator;
@@ -62,7 +61,7 @@ public final class Plant {
     private Plant(Resolved r, ModelFactors f) {
         this.resolved = r;
         this.factors = f;
-        this.coolant = coolant(r);
+        this.coolant = CoolantOf.resolved(r);
         this.atmospherePa = Atmosphere.pressurePa(r.value(BuildField.ALTITUDE));
         this.radiator = CorePlan.radiator(r, f);
         this.airPath = CorePlan.airPath(r, f, radiator.faceAreaM2());
@@ -70,8 +69,9 @@ public final class Plant {
         this.fanDrive = r.option(BuildField.FAN_DRIVE, FanDrive.class);
         this.clutch = fanDrive == FanDrive.CLUTCH ? CorePlan.clutch(r, f) : null;
         AirDrop drop = radiator.airDrop(DROP_FILM_K, atmospherePa);
-        this.coreDrop = new CoreDropCurve(Math.max(0, drop.linearPaSPerM()), Math.max(0, drop.quadraticPaS2PerM2()));
         double ambient = Air.AMBIENT_K.clamp(r.value(BuildField.AMBIENT));
+        this.coreDrop = new CoreDropCurve(
+                Math.max(0, drop.linearPaSPerM()), Math.max(0, drop.quadraticPaS2PerM2() * DROP_FILM_K / ambient));
         this.moistDensityFactor = Math.max(
                 0.9,
                 Math.min(
@@ -104,14 +104,6 @@ public final class Plant {
         ELECTRIC,
         CLUTCH,
         NONE
-    }
-
-    private static Coolant coolant(Resolved r) {
-        return switch (r.token(BuildField.COOLANT_BASE)) {
-            case "PROPYLENE_GLYCOL" -> Coolant.ofVolumeFraction(GlycolKind.PROPYLENE, r.value(BuildField.COOLANT_GLYCOL));
-            case "ETHYLENE_GLYCOL" -> Coolant.ofVolumeFraction(GlycolKind.ETHYLENE, r.value(BuildField.COOLANT_GLYCOL));
-            default -> Coolant.of(GlycolKind.NONE, 0);
-        };
     }
 
     private static ThermostatSpec thermostat(Resolved r) {
@@ -209,7 +201,10 @@ public final class Plant {
         return clutch;
     }
 
-    /** @return air-side pressure drop of the core against face velocity */
+    /**
+     * Air-side pressure drop of the core against face velocity at inlet density. The fit is made at one film density; its
+     * inertia part goes with density, so it is brought to that of the design ambient (derived).
+     */
     public CoreDropCurve coreDrop() {
         return coreDrop;
     }

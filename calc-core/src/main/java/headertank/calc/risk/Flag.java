@@ -39,7 +39,15 @@ public record Flag(
         /** To be cleared up or accepted by whoever signs. */
         CONDITION,
         /** Not to leave the shop like this. */
-        STOP
+        STOP;
+
+        /**
+         * @param gains gains of margin that undoing the choice would bring [K]
+         * @return {@link #CONDITION} when any of them is 2 K or more, else {@link #REMARK}
+         */
+        static Weight ofGains(List<Consequence> gains) {
+            return gains.stream().anyMatch(g -> g.value() >= 2.0) ? CONDITION : REMARK;
+        }
     }
 
     /**

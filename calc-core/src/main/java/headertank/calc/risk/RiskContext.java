@@ -6,6 +6,7 @@ import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.rating.PointRating;
 import headertank.calc.verdict.DutyVerdict;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What a rule may look at and compute with. */
@@ -26,10 +27,23 @@ public interface RiskContext {
      * @param other the altered car
      * @param duty one of the duties
      * @return coolant margin that decides: of the run when the duty has a schedule, else the smallest steady one [K];
-     *     minus infinity when there is no steady state
+     *     without a steady state the margin at the hottest temperature tried, which is only a bound
      */
     double marginK(Resolved other, Duty duty);
 
     /** @return the altered car at one operating point, steady, without uncertainty */
     PointRating at(Resolved other, OperatingPoint point);
+
+    /** @return this car with another class of core of the same size; every core figure that was stated is dropped */
+    Resolved withCoreClass(String coreClassId);
+
+    /** @return margin of {@code other} minus the margin now, for each duty; positive: the other state is better [K] */
+    default List<Flag.Consequence> gainedBy(String what, Resolved other) {
+        List<Flag.Consequence> gains = new ArrayList<>();
+        for (DutyVerdict d : duties()) {
+            double gain = marginK(other, d.duty()) - marginK(resolved(), d.duty());
+            gains.add(new Flag.Consequence(what, d.duty().id(), gain, "K"));
+        }
+        return gains;
+    }
 }

@@ -1,0 +1,121 @@
+package headertank.calc;
+
+import headertank.calc.build.BuildField;
+import headertank.calc.duty.Demand;
+import headertank.calc.duty.Duty;
+import headertank.calc.duty.OperatingPoint;
+import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.rating.Plant;
+import headertank.calc.rating.PointRater;
+import headertank.calc.rating.PointRating;
+import headertank.calc.rating.SteadySolver;
+import headertank.calc.transients.RunResult;
+import headertank.calc.transients.RunSolver;
+import headertank.calc.verdict.DutyOutcome;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * One car at one duty. A duty with a schedule is judged by the peak of its run, and by the steady state of those points
+ * where a car may well stand for long, i.e. those that idle; any other duty by its worst steady state.
+ */
+final class DutyRater {
+
+    /** Outcome of a sample that could not be solved: it counts as beyond every limit. */
+    private static final double[] FAILED = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+
+    private DutyRater() {}
+
+    static DutyOutcome outcome(Plant plant, Duty duty) {
+        List<PointRating> points = new ArrayList<>();
+        for (OperatingPoint p : duty.points()) {
+            points.add(PointRater.rate(plant, p));
+        }
+        Optional<RunResult> run = duty.schedule().map(s -> RunSolver.run(plant, duty));
+        double limit = plant.resolved().value(BuildField.COOLANT_LIMIT);
+        double oilLimit = plant.resolved().value(BuildField.OIL_LIMIT);
+        PointRating worst = null;
+        double margin = Double.POSITIVE_INFINITY;
+        double boiling = Double.POSITIVE_INFINITY;
+        double oil = Double.POSITIVE_INFINITY;
+        for (PointRating p : points) {
+            if (!decidesSteadily(duty, p.point())) {
+                continue;
+            }
+            if (worst == null || p.coolantMarginK() < margin) {
+                worst = p;
+                margin = p.coolantMarginK();
+            }
+            boiling = Math.min(boiling, p.figures().map(f -> f.boilingMarginK()).orElse(Double.NEGATIVE_INFINITY));
+            oil = Math.min(oil, p.figures().map(f -> f.oilMarginK()).orElse(Double.NEGATIVE_INFINITY));
+        }
+        boolean byRun = false;
+        String deciding = worst == null ? duty.points().get(0).id() : worst.point().id();
+        if (run.isPresent()) {
+            RunResult r = run.get();
+            double atPeak = limit - r.peakCoolantK();
+            if (atPeak <= margin) {
+                byRun = true;
+                margin = atPeak;
+                deciding = phaseAt(duty, r.peakCoolantAtS());
+            }
+            boiling = Math.min(boiling, r.lowestBoilingMarginK());
+            oil = Math.min(oil, oilLimit - r.peakOilK());
+        }
+        return new DutyOutcome(
+                duty, deciding, byRun, margin, Optional.empty(), Double.NaN, Double.NaN, boiling, oil, points, run);
+    }
+
+    /** @return coolant and boiling margin that decide [K], without the rest of the figures */
+    static double[] margins(Plant plant, Duty duty) {
+        double coolant = Double.POSITIVE_INFINITY;
+        double boiling = Double.POSITIVE_INFINITY;
+        for (OperatingPoint p : duty.points()) {
+            if (decidesSteadily(duty, p)) {
+                double[] m = PointRater.margins(plant, p);
+                coolant = Math.min(coolant, m[0]);
+                boiling = Math.min(boiling, m[1]);
+            }
+        }
+        if (duty.schedule().isPresent()) {
+            RunResult run = RunSolver.run(plant, duty);
+            coolant = Math.min(coolant, plant.resolved().value(BuildField.COOLANT_LIMIT) - run.peakCoolantK());
+            boiling = Math.min(boiling, run.lowestBoilingMarginK());
+        }
+        return new double[] {coolant, boiling};
+    }
+
+    /** @return the same for a sampled car; a sample outside what a model accepts counts as failed */
+    static double[] sampledMargins(Supplier<Plant> sampled, Duty duty) {
+        try {
+            return margins(sampled.get(), duty);
+        } catch (OutOfRangeException outside) {
+            return FAILED;
+        }
+    }
+
+    /** @return coolant margin that decides [K]; without a steady state that of the hottest temperature tried */
+    static double finiteMarginK(Plant plant, Duty duty) {
+        double margin = margins(plant, duty)[0];
+        return Double.isInfinite(margin) ? plant.resolved().value(BuildField.COOLANT_LIMIT) - SteadySolver.HOTTEST_K : margin;
+    }
+
+    private static boolean decidesSteadily(Duty duty, OperatingPoint point) {
+        return duty.schedule().isEmpty() || point.demand() instanceof Demand.Idle;
+    }
+
+    private static String phaseAt(Duty duty, double time) {
+        double end = 0;
+        String id = duty.points().get(0).id();
+        for (var phase : duty.schedule().orElseThrow().phases()) {
+            id = phase.pointId();
+            end += phase.seconds();
+            if (time <= end + 1e-9) {
+                return id;
+            }
+        }
+        return id;
+    }
+}

@@ -1,0 +1,241 @@
+package headertank.calc;
+
+import headertank.calc.attribution.Attribution;
+import headertank.calc.build.Build;
+import headertank.calc.build.BuildField;
+import headertank.calc.build.Resolved;
+import headertank.calc.duty.Duty;
+import headertank.calc.duty.DutySource;
+import headertank.calc.duty.OperatingPoint;
+import headertank.calc.quantity.Note;
+import headertank.calc.radiator.CoreClass;
+import headertank.calc.radiator.CoreClassSource;
+import headertank.calc.rating.Plant;
+import headertank.calc.rating.PointRater;
+import headertank.calc.rating.PointRating;
+import headertank.calc.risk.Flag;
+import headertank.calc.risk.RiskContext;
+import headertank.calc.risk.RiskRule;
+import headertank.calc.verdict.DutyOutcome;
+import headertank.calc.verdict.DutyVerdict;
+import headertank.calc.verdict.Finding;
+import headertank.calc.verdict.Verdict;
+import headertank.calc.verdict.VerdictPolicy;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.ServiceLoader;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/**
+ * The front door: rates a build for its duties. Immutable and thread-safe; make one and keep it.
+ *
+ * <pre>{@code
+ * Build build = Build.forCar(CarClass.DRIFT)
+ *     .set(BuildField.CORE_WIDTH, Stated.measured(0.65))
+ *     .set(BuildField.FAN_FLOW, Stated.advertised(0.85))
+ *     .build();
+ * Rating rating = Rater.standard().rate(build, List.of(StandardDuties.TRACK));
+ * }</pre>
+ */
+public final class Rater {
+
+    /** Samples of a full rating. */
+    public static final int SAMPLES = 256;
+
+    private final List<RiskRule> rules;
+    private final List<VerdictPolicy> policies;
+    private final Map<String, Duty> duties;
+    private final Map<String, CoreClass> coreClasses;
+    private final List<PlugIn> sources;
+
+    private Rater(
+            List<RiskRule> rules, List<VerdictPolicy> policies, List<DutySource> dutySources, List<CoreClassSource> coreSources) {
+        this.rules = sorted(rules, RiskRule::id);
+        this.policies = sorted(policies, VerdictPolicy::id);
+        if (policies.isEmpty()) {
+            throw new IllegalArgumentException("a rater needs at least one verdict policy");
+        }
+        Map<String, Duty> known = new LinkedHashMap<>();
+        Map<String, CoreClass> cores = new TreeMap<>();
+        List<PlugIn> suppliers = new ArrayList<>();
+        for (DutySource s : sorted(dutySources, DutySource::id)) {
+            s.duties().forEach(d -> unique(known, d.id(), d, "duty"));
+            suppliers.add(new PlugIn("DutySource", s.id(), s.version(), s.source(), ""));
+        }
+        for (CoreClassSource s : sorted(coreSources, CoreClassSource::id)) {
+            s.classes().forEach(c -> unique(cores, c.id(), c, "core class"));
+            suppliers.add(new PlugIn("CoreClassSource", s.id(), s.version(), s.source(), ""));
+        }
+        this.duties = Collections.unmodifiableMap(known);
+        this.coreClasses = Collections.unmodifiableMap(cores);
+        this.sources = List.copyOf(suppliers);
+    }
+
+    /** @return a rater with every rule, policy and source that the class path offers, in the order of their ids */
+    public static Rater standard() {
+        ClassLoader loader = Rater.class.getClassLoader();
+        return with(
+                load(RiskRule.class, loader),
+                load(VerdictPolicy.class, loader),
+                load(DutySource.class, loader),
+                load(CoreClassSource.class, loader));
+    }
+
+    /**
+     * @return a rater with exactly these rules, policies and sources
+     * @throws IllegalArgumentException when two of a kind share an id
+     */
+    public static Rater with(
+            List<RiskRule> rules, List<VerdictPolicy> policies, List<DutySource> dutySources, List<CoreClassSource> coreSources) {
+        return new Rater(rules, policies, dutySources, coreSources);
+    }
+
+    private static <T> List<T> load(Class<T> type, ClassLoader loader) {
+        return ServiceLoader.load(type, loader).stream().map(ServiceLoader.Provider::get).toList();
+    }
+
+    private static <T> List<T> sorted(List<T> items, Function<T, String> id) {
+        Set<String> ids = new LinkedHashSet<>();
+        for (T item : items) {
+            if (!ids.add(id.apply(item))) {
+                throw new IllegalArgumentException("two plug-ins share the id " + id.apply(item));
+            }
+        }
+        return items.stream().sorted(Comparator.comparing(id)).toList();
+    }
+
+    private static <T> void unique(Map<String, T> known, String id, T item, String kind) {
+        if (known.putIfAbsent(id, item) != null) {
+            throw new IllegalArgumentException("two of kind " + kind + " share the id " + id);
+        }
+    }
+
+    /** @return every installed duty by id */
+    public Map<String, Duty> duties() {
+        return duties;
+    }
+
+    /** @return every installed class of core by id */
+    public Map<String, CoreClass> coreClasses() {
+        return coreClasses;
+    }
+
+    /** @return the build with every gap filled */
+    public Resolved resolve(Build build) {
+        return Resolved.of(build, coreClasses);
+    }
+
+    /** @return a full rating: verdicts with uncertainty, and flags; the seed follows from the values of the build */
+    public Rating rate(Build build, List<Duty> asked) {
+        return rate(build, asked, SAMPLES);
+    }
+
+    /** @return a rating without uncertainty, for a preview while somebody types */
+    public Rating preview(Build build, List<Duty> asked) {
+        return rate(build, asked, 0);
+    }
+
+    /**
+     * @param build what is known of the car
+     * @param asked duties to rate, at least one
+     * @param samples number of samples, 0 for none
+     */
+    public Rating rate(Build build, List<Duty> asked, int samples) {
+        if (asked.isEmpty()) {
+            throw new IllegalArgumentException("name at least one duty to rate");
+        }
+        Resolved resolved = resolve(build);
+        long seed = seedOf(resolved);
+        Plant plant = Plant.of(resolved);
+        List<PlugIn> plugIns = new ArrayList<>(sources);
+        List<Note> notes = new ArrayList<>();
+        List<DutyOutcome> outcomes = new ArrayList<>();
+        for (Duty duty : asked) {
+            DutyOutcome outcome = DutyRater.outcome(plant, duty);
+            outcome.points().forEach(p -> p.notes().stream().filter(n -> !notes.contains(n)).forEach(notes::add));
+            outcomes.add(outcome);
+        }
+        if (samples > 0) {
+            Sampling sampling = new Sampling(resolved, samples, seed, notes);
+            outcomes.replaceAll(sampling::sample);
+        }
+        List<DutyVerdict> verdicts = outcomes.stream().map(o -> judge(o, plugIns)).toList();
+        List<Flag> flags = flags(build, resolved, verdicts, plugIns);
+        return new Rating(build, resolved, verdicts, flags, notes, plugIns, seed, samples, Version.CALC_CORE);
+    }
+
+    private DutyVerdict judge(DutyOutcome outcome, List<PlugIn> plugIns) {
+        List<Finding> findings = new ArrayList<>();
+        for (VerdictPolicy p : policies) {
+            String problem = "";
+            try {
+                findings.addAll(p.judge(outcome));
+            } catch (RuntimeException e) {
+                problem = "gave no answer: " + e;
+            }
+            ran(plugIns, new PlugIn("VerdictPolicy", p.id(), p.version(), p.source(), problem));
+        }
+        if (findings.isEmpty()) {
+            throw new IllegalStateException("no verdict policy gave an answer for duty " + outcome.duty().id());
+        }
+        findings.sort(Comparator.comparing(Finding::verdict).reversed());
+        Verdict verdict = findings.stream().map(Finding::verdict).reduce(Verdict.GO, Verdict::worse);
+        return new DutyVerdict(outcome, verdict, findings);
+    }
+
+    private List<Flag> flags(Build build, Resolved resolved, List<DutyVerdict> verdicts, List<PlugIn> plugIns) {
+        RiskContext context = new CarUnderReview(build, resolved, verdicts, coreClasses);
+        List<Flag> flags = new ArrayList<>();
+        for (RiskRule rule : rules) {
+            String problem = "";
+            try {
+                rule.examine(context).ifPresent(flags::add);
+            } catch (RuntimeException e) {
+                problem = "gave no answer: " + e;
+            }
+            ran(plugIns, new PlugIn("RiskRule", rule.id(), rule.version(), rule.source(), problem));
+        }
+        flags.sort(Comparator.comparing(Flag::weight).reversed());
+        return flags;
+    }
+
+    private static void ran(List<PlugIn> plugIns, PlugIn plugIn) {
+        plugIns.removeIf(p -> p.kind().equals(plugIn.kind()) && p.id().equals(plugIn.id()) && p.problem().isEmpty());
+        plugIns.add(plugIn);
+    }
+
+    /** @return one operating point of the build, steady, without uncertainty */
+    public PointRating at(Build build, OperatingPoint point) {
+        return PointRater.rate(Plant.of(resolve(build)), point);
+    }
+
+    /**
+     * @return coolant margin that decides the duty, without uncertainty [K]; without a steady state that of the hottest
+     *     temperature tried, which is only a bound
+     */
+    public double marginK(Build build, Duty duty) {
+        return DutyRater.finiteMarginK(Plant.of(resolve(build)), duty);
+    }
+
+    /** @return how many degrees of margin each difference of the two builds cost or gained for the duty */
+    public Attribution compare(Build before, Build after, Duty duty) {
+        return Attribution.between(before, after, b -> marginK(b, duty));
+    }
+
+    /** The same values give the same seed: FNV-1a over the bits of every value and option. */
+    private static long seedOf(Resolved r) {
+        long h = 0xcbf29ce484222325L;
+        for (BuildField f : BuildField.values()) {
+            h = (h ^ Double.doubleToLongBits(r.value(f))) * 0x100000001b3L;
+            h = (h ^ r.token(f).hashCode()) * 0x100000001b3L;
+        }
+        return h;
+    }
+}

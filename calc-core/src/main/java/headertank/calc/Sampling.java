@@ -1,0 +1,73 @@
+package headertank.calc;
+
+import headertank.calc.build.BuildField;
+import headertank.calc.build.Resolved;
+import headertank.calc.duty.Duty;
+import headertank.calc.engine.EngineClass;
+import headertank.calc.fluid.Fuel;
+import headertank.calc.quantity.Note;
+import headertank.calc.quantity.SiUnit;
+import headertank.calc.quantity.Spread;
+import headertank.calc.rating.ModelFactors;
+import headertank.calc.rating.Plant;
+import headertank.calc.uncertainty.Distribution;
+import headertank.calc.uncertainty.LatinHypercube;
+import headertank.calc.verdict.DutyOutcome;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Samples the margins of a car over what is not known of it: every value with a spread and every model factor, by a seeded
+ * Latin hypercube. All duties see the same sampled cars.
+ */
+final class Sampling {
+
+    private final Resolved resolved;
+    private final List<BuildField> uncertain = new ArrayList<>();
+    private final double[][] deviates;
+    private final double engineSigma;
+    private final double fuelSigma;
+    private final double widening;
+
+    Sampling(Resolved resolved, int samples, long seed, List<Note> coreNotes) {
+        this.resolved = resolved;
+        for (BuildField f : BuildField.values()) {
+            if (resolved.has(f) && resolved.spread(f).sigma() > 0 && f.unit() != SiUnit.COUNT) {
+                uncertain.add(f);
+            }
+        }
+        this.engineSigma = resolved.option(BuildField.ENGINE_CLASS, EngineClass.class).wallShareSigma();
+        this.fuelSigma = resolved.option(BuildField.FUEL, Fuel.class).coolantFactorSigma();
+        this.widening = coreNotes.stream().mapToDouble(Note::widening).max().orElse(1);
+        this.deviates = LatinHypercube.standardNormal(samples, uncertain.size() + ModelFactors.COUNT, seed);
+    }
+
+    /** @return the outcome with its sampled margin and probabilities */
+    DutyOutcome sample(DutyOutcome nominal) {
+        Duty duty = nominal.duty();
+        double[] coolant = new double[deviates.length];
+        double[] boiling = new double[deviates.length];
+        for (int i = 0; i < deviates.length; i++) {
+            double[] z = deviates[i];
+            double[] m = DutyRater.sampledMargins(() -> plant(z), duty);
+            coolant[i] = m[0];
+            boiling[i] = m[1];
+        }
+        return nominal.sampled(
+                Distribution.of(coolant), Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0));
+    }
+
+    private Plant plant(double[] z) {
+        double[] values = resolved.values();
+        for (int i = 0; i < uncertain.size(); i++) {
+            BuildField f = uncertain.get(i);
+            Spread s = resolved.spread(f);
+            double v = values[f.ordinal()];
+            values[f.ordinal()] =
+                    f.allowed().clamp(s.relative() ? v * Math.exp(s.sigma() * z[i]) : v + s.sigma() * z[i]);
+        }
+        double[] model = Arrays.copyOfRange(z, uncertain.size(), z.length);
+        return Plant.of(resolved.withValues(values), ModelFactors.at(model, engineSigma, fuelSigma, widening));
+    }
+}

@@ -1,0 +1,21 @@
+package headertank.calc.rating;
+
+import headertank.calc.build.BuildField;
+import headertank.calc.build.Resolved;
+import headertank.calc.fluid.Coolant;
+import headertank.calc.fluid.GlycolKind;
+
+/** The coolant of a car. */
+public final class CoolantOf {
+
+    private CoolantOf() {}
+
+    /** @return the coolant that the resolved values describe */
+    public static Coolant resolved(Resolved r) {
+        return switch (r.token(BuildField.COOLANT_BASE)) {
+            case "PROPYLENE_GLYCOL" -> Coolant.ofVolumeFraction(GlycolKind.PROPYLENE, r.value(BuildField.COOLANT_GLYCOL));
+            case "ETHYLENE_GLYCOL" -> Coolant.ofVolumeFraction(GlycolKind.ETHYLENE, r.value(BuildField.COOLANT_GLYCOL));
+            default -> Coolant.of(GlycolKind.NONE, 0);
+        };
+    }
+}

@@ -1,0 +1,67 @@
+package headertank.calc.risk;
+
+import headertank.calc.build.BuildField;
+import headertank.calc.electric.AlternatorSpec;
+import headertank.calc.verdict.DutyVerdict;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Fans that start at once ask more than the alternator gives. */
+public final class AbruptFanStart implements RiskRule {
+
+    @Override
+    public String id() {
+        return "abrupt-fan-start";
+    }
+
+    @Override
+    public String version() {
+        return "1";
+    }
+
+    @Override
+    public String source() {
+        return "25 A running and 30 A at the start of a big fan: common practice, no source; alternator curve: modelling choice";
+    }
+
+    @Override
+    public Optional<Flag> examine(RiskContext car) {
+        if (!car.resolved().is(BuildField.FAN_DRIVE, "ELECTRIC") || car.resolved().is(BuildField.CONTROL_KIND, "RAMP")) {
+            return Optional.empty();
+        }
+        double count = car.resolved().value(BuildField.FAN_COUNT);
+        double start = count * car.resolved().value(BuildField.FAN_START_CURRENT);
+        double base = car.resolved().value(BuildField.BASE_LOAD);
+        double idle = AlternatorSpec.of(car.resolved().value(BuildField.ALTERNATOR), base).outputA(1);
+        double beyond = base + start - idle;
+        if (beyond <= 0) {
+            return Optional.empty();
+        }
+        double running = count * car.resolved().value(BuildField.FAN_CURRENT);
+        List<Flag.Consequence> consequences = new ArrayList<>();
+        consequences.add(new Flag.Consequence("all fans at the moment they start", "", start, "A"));
+        consequences.add(new Flag.Consequence("what the alternator gives at idle", "", idle, "A"));
+        consequences.add(new Flag.Consequence("from the battery at the start", "", beyond, "A"));
+        consequences.add(new Flag.Consequence("from the battery while they run at idle", "", Math.max(0, base + running - idle), "A"));
+        for (DutyVerdict d : car.duties()) {
+            d.outcome().run().ifPresent(run -> {
+                consequences.add(new Flag.Consequence("charge from the battery in one event", d.duty().id(), run.batteryAmpereHours(), "Ah"));
+                consequences.add(new Flag.Consequence("fan starts in one event", d.duty().id(), run.fanStarts(), "-"));
+            });
+        }
+        return Optional.of(new Flag(
+                id(),
+                version(),
+                "Fans start abruptly beyond the alternator",
+                base + running > idle ? Flag.Weight.CONDITION : Flag.Weight.REMARK,
+                "All fans start in the same moment and ask more than the alternator gives at idle: the voltage dips, the fans"
+                        + " themselves slow down, and the battery pays. A ramp starts them one step at a time.",
+                consequences,
+                "Use a ramp or start the fans one after the other, raise the idle speed, or fit a larger alternator. Size"
+                        + " wire, fuse and relay for three to five times the running current for a moment.",
+                "",
+                "Fans can start by themselves, also with the engine off: pull their fuse before reaching in. Undersized wire on a fan circuit can start a fire.",
+                source()));
+    }
+}
