@@ -1,0 +1,92 @@
+package headertank.calc.radiator;
+
+import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.quantity.Range;
+
+/**
+ * Areas and diameters that follow from a {@link CoreGeometry} and the way its tubes run; plain geometry, derived.
+ *
+ * @param tubeLengthM length of a tube, L [m]
+ * @param stackM side of the face across the tubes, S [m]
+ * @param tubePitchM pitch of the tubes across the face, T_p = F_l + D_m [m]
+ * @param depthM depth of the core, T_d [m]
+ * @param tubesPerRow tubes in a row, N_t = floor((S - F_l)/T_p)
+ * @param finBanks banks of fins, N_b = N_t + 1
+ * @param finsPerBank fins in a bank, N_f = L/F_p [-]
+ * @param finAreaM2 area of the fins, 2 F_l T_d N_f N_b [m2]
+ * @param airAreaM2 whole area on the air side: fins and bare tube, A [m2]
+ * @param freeAreaM2 smallest free area for the air, A_c = N_b N_f (F_p - d)(F_l - d) [m2]
+ * @param airHydraulicDiameterM D_h = 4 A_c T_d/A [m]
+ * @param freeShare free area over face, sigma_c = A_c/(L S) [-]
+ * @param tubeInnerWidthM w_i = w_t - 2 t_w [m]
+ * @param tubeInnerHeightM h_i = D_m - 2 t_w [m]
+ * @param tubeHydraulicDiameterM D_hi = 4 w_i h_i/(2 (w_i + h_i)) [m]
+ * @param tubeAreaM2 inner area of all tubes, A_in [m2]
+ * @param tubeFlowAreaM2 cross section of all tubes together [m2]
+ * @param finFootAreaM2 area on which the fins stand on the tubes, 2 N_t N_r w_t L d/F_p [m2]
+ */
+public record CoreAreas(
+        double tubeLengthM,
+        double stackM,
+        double tubePitchM,
+        double depthM,
+        int tubesPerRow,
+        int finBanks,
+        double finsPerBank,
+        double finAreaM2,
+        double airAreaM2,
+        double freeAreaM2,
+        double airHydraulicDiameterM,
+        double freeShare,
+        double tubeInnerWidthM,
+        double tubeInnerHeightM,
+        double tubeHydraulicDiameterM,
+        double tubeAreaM2,
+        double tubeFlowAreaM2,
+        double finFootAreaM2) {
+
+    /**
+     * @param g the core
+     * @param tanks where its tanks sit
+     * @return its areas
+     * @throws OutOfRangeException when not even two tubes find room
+     */
+    public static CoreAreas of(CoreGeometry g, TankPlacement tanks) {
+        boolean across = tanks == TankPlacement.SIDES;
+        double length = across ? g.widthM() : g.heightM();
+        double stack = across ? g.heightM() : g.widthM();
+        double tubePitch = g.finHeightM() + g.tubeHeightM();
+        double depth = g.depthM();
+        // The small addend keeps a core that fits exactly from losing a tube to rounding.
+        int tubes = (int) Math.floor((stack - g.finHeightM()) / tubePitch + 1e-9);
+        OutOfRangeException.require("tubesPerRow", tubes, Range.of(2, 1000));
+        int banks = tubes + 1;
+        double fins = length / g.finPitchM();
+        double finArea = 2 * g.finHeightM() * depth * fins * banks;
+        double prime = 2 * g.tubeWidthM() * g.rows() * length * (1 - g.finThicknessM() / g.finPitchM()) * tubes;
+        double area = finArea + prime;
+        double free = banks * fins * (g.finPitchM() - g.finThicknessM()) * (g.finHeightM() - g.finThicknessM());
+        double wi = g.tubeWidthM() - 2 * g.tubeWallM();
+        double hi = g.tubeHeightM() - 2 * g.tubeWallM();
+        int allTubes = tubes * g.rows();
+        return new CoreAreas(
+                length,
+                stack,
+                tubePitch,
+                depth,
+                tubes,
+                banks,
+                fins,
+                finArea,
+                area,
+                free,
+                4 * free * depth / area,
+                free / (length * stack),
+                wi,
+                hi,
+                2 * wi * hi / (wi + hi),
+                2 * (wi + hi) * length * allTubes,
+                wi * hi * allTubes,
+                2 * allTubes * g.tubeWidthM() * length * g.finThicknessM() / g.finPitchM());
+    }
+}

@@ -1,0 +1,384 @@
+package headertank.calc.radiator;
+
+import headertank.calc.fluid.Air;
+import headertank.calc.fluid.Coolant;
+import headertank.calc.quantity.Note;
+import headertank.calc.quantity.Physics;
+import headertank.calc.quantity.WorkingLine;
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.util.FastMath;
+
+/**
+ * Heat and both pressure drops of a radiator.
+ *
+ * <p>1/UA = (1/(h_a eta_o) + R_fa)/A + R_b/A_foot + t_w/(k_w A_in) + (1/h_i + R_fc)/A_in, with h_a = j G cp Pr^(-2/3) of
+ * the fins ({@link LouveredFins}, {@link PlainFins}), eta_o of {@link FinEfficiency}, h_i = Nu k/D of {@link TubeFlow};
+ * then heat by {@link Passes} and {@link CrossFlow}. Properties are taken at the mean temperature of each stream, found in
+ * a fixed number of turns; three leave less than 1e-6 of the heat open.
+ *
+ * <p>A blocked share of the face carries neither air nor heat; the coolant still runs behind it.
+ *
+ * <p>Immutable and thread-safe; what depends on geometry alone is computed once, in the constructor.
+ */
+public final class Radiator {
+
+    private static final int TURNS = 3;
+    private static final double FIT_FILM_K = 333.15;
+    private static final double[] FIT_SPEEDS = {1, 2, 3, 5, 8, 12};
+
+    private final RadiatorSpec spec;
+    private final RadiatorFactors factors;
+    private final CoreAreas areas;
+    private final AirSide fins;
+    private final TubeFlow tubes;
+
+    private final double faceArea;
+    private final double freeArea;
+    private final double airArea;
+    private final double finShare;
+    private final double endLosses;
+    private final double areaRatio;
+    private final double finM2;
+    private final double finL;
+    private final double airFouling;
+    private final double wallAndBond;
+    private final double tubeArea;
+    private final double tubeFouling;
+    private final double passFlowArea;
+    private final double diameter;
+    private final double lengthOverDiameter;
+    private final AirDrop seaLevelDrop;
+
+    /** A radiator by the correlations as published. */
+    public Radiator(RadiatorSpec spec) {
+        this(spec, RadiatorFactors.NOMINAL);
+    }
+
+    /**
+     * @param spec core and plumbing
+     * @param factors multipliers on the correlations
+     * @throws headertank.calc.quantity.OutOfRangeException when the core lies more than 20 % outside the range of the
+     *     louvred-fin correlation
+     */
+    public Radiator(RadiatorSpec spec, RadiatorFactors factors) {
+        this.spec = spec;
+        this.factors = factors;
+        CoreGeometry g = spec.geometry();
+        this.areas = CoreAreas.of(g, spec.tanks());
+        this.fins = fins(g, areas);
+        this.diameter = areas.tubeHydraulicDiameterM();
+        this.lengthOverDiameter = areas.tubeLengthM() / diameter;
+        this.tubes = new TubeFlow(
+                areas.tubeInnerHeightM() / areas.tubeInnerWidthM(), 1 / lengthOverDiameter, g.turbulatedTubes());
+        double open = 1 - spec.blockedFaceShare();
+        this.faceArea = g.faceAreaM2();
+        this.freeArea = areas.freeAreaM2() * open;
+        this.airArea = areas.airAreaM2() * open;
+        this.finShare = areas.finAreaM2() / areas.airAreaM2();
+        double sigma = areas.freeShare();
+        this.endLosses = 0.42 * (1 - sigma * sigma) + (1 - sigma) * (1 - sigma);
+        this.areaRatio = areas.airAreaM2() / areas.freeAreaM2();
+        this.finM2 = 2 / (g.finConductivityWPerMK() * g.finThicknessM()) * (1 + g.finThicknessM() / areas.depthM());
+        this.finL = g.finHeightM() / 2 - g.finThicknessM();
+        this.airFouling = g.airFoulingM2KPerW() / airArea;
+        this.tubeArea = areas.tubeAreaM2() * open;
+        this.wallAndBond = g.bondResistanceM2KPerW() / (areas.finFootAreaM2() * open)
+                + g.tubeWallM() / (g.tubeConductivityWPerMK() * tubeArea);
+        this.tubeFouling = g.coolantFoulingM2KPerW() / tubeArea;
+        this.passFlowArea = areas.tubeFlowAreaM2() / spec.passes();
+        this.seaLevelDrop = fit(FIT_FILM_K, Physics.STANDARD_PRESSURE_PA);
+    }
+
+    private static AirSide fins(CoreGeometry g, CoreAreas a) {
+        if (g.finKind() == FinKind.PLAIN) {
+            return new PlainFins(g.finPitchM(), g.finThicknessM(), a.depthM());
+        }
+        return new LouveredFins(
+                g.finPitchM(),
+                g.finHeightM(),
+                a.depthM(),
+                g.louverPitchM(),
+                g.louverAngleDeg(),
+                g.louverLengthM(),
+                g.finThicknessM(),
+                g.tubeHeightM(),
+                a.airHydraulicDiameterM());
+    }
+
+    public RadiatorSpec spec() {
+        return spec;
+    }
+
+    public RadiatorFactors factors() {
+        return factors;
+    }
+
+    public CoreAreas areas() {
+        return areas;
+    }
+
+    /** @return the whole finned face, blocked share included [m2] */
+    public double faceAreaM2() {
+        return faceArea;
+    }
+
+    /** @return the core's drop as a curve of face velocity, for a film of 60 C at sea level, without the heating of the air */
+    public AirDrop airDrop() {
+        return seaLevelDrop;
+    }
+
+    /**
+     * The core's drop as a curve of face velocity, fitted to least relative squares at 1, 2, 3, 5, 8 and 12 m/s.
+     *
+     * @param filmK mean air temperature in the core, at which density and viscosity are taken [K]
+     * @param pressurePa static pressure [Pa]
+     * @return the curve; face velocity at the film's density
+     */
+    public AirDrop airDrop(double filmK, double pressurePa) {
+        return fit(filmK, pressurePa);
+    }
+
+    private AirDrop fit(double filmK, double pressurePa) {
+        double rho = Air.densityKgPerM3(pressurePa, filmK, 0);
+        double mu = Air.viscosityPaS(filmK);
+        double s11 = 0;
+        double s12 = 0;
+        double s22 = 0;
+        double r1 = 0;
+        double r2 = 0;
+        for (double v : FIT_SPEEDS) {
+            double dp = dropPa(rho * v * faceArea, rho, mu);
+            double x = v / dp;
+            double y = v * x;
+            s11 += x * x;
+            s12 += x * y;
+            s22 += y * y;
+            r1 += x;
+            r2 += y;
+        }
+        double det = s11 * s22 - s12 * s12;
+        return new AirDrop((r1 * s22 - r2 * s12) / det, (s11 * r2 - s12 * r1) / det);
+    }
+
+    /** G^2/(2 rho) (K_c + K_e + f A/A_c) for a mass flow through the core. */
+    private double dropPa(double airMassKgPerS, double rho, double mu) {
+        double g = airMassKgPerS / freeArea;
+        double re = g * fins.reynoldsLengthM() / mu;
+        double f = factors.airFriction() * fins.friction(re);
+        return g * g / (2 * rho) * (endLosses + f * areaRatio);
+    }
+
+    /**
+     * Drop of the core: dp = G^2/(2 rho) (K_c + K_e + f A/A_c) (1 + rho_i/rho_o)/2, K_c = 0.42 (1 - sigma^2), K_e = (1 -
+     * sigma)^2, sigma = free area over face (from memory); rho the inlet density, f at the mean temperature.
+     *
+     * @param airMassKgPerS air mass flow, negative for backflow [kg/s]
+     * @param airInK air entering [K]
+     * @param airOutK air leaving [K]
+     * @param pressurePa static pressure [Pa]
+     * @return pressure drop, of the sign of the flow [Pa]
+     */
+    public double airDropPa(double airMassKgPerS, double airInK, double airOutK, double pressurePa) {
+        if (airMassKgPerS == 0) {
+            return 0;
+        }
+        double rhoIn = Air.densityKgPerM3(pressurePa, airInK, 0);
+        double mu = Air.viscosityPaS(0.5 * (airInK + airOutK));
+        double drop = dropPa(Math.abs(airMassKgPerS), rhoIn, mu) * 0.5 * (1 + airOutK / airInK);
+        return airMassKgPerS > 0 ? drop : -drop;
+    }
+
+    /**
+     * Coolant drop: per pass 0.5 rho v^2 (f L/D + 1.5), the 1.5 for entry and exit of the tubes, summed over the passes.
+     *
+     * @param flowM3PerS coolant flow, negative for backflow [m3/s]
+     * @param coolant the coolant
+     * @param temperatureK its mean temperature [K]
+     * @return pressure drop, of the sign of the flow [Pa]
+     */
+    public double coolantDropPa(double flowM3PerS, Coolant coolant, double temperatureK) {
+        if (flowM3PerS == 0) {
+            return 0;
+        }
+        double v = flowM3PerS / passFlowArea;
+        double rho = coolant.densityKgPerM3(temperatureK);
+        double re = rho * Math.abs(v) * diameter / coolant.viscosityPaS(temperatureK);
+        double f = tubes.friction(re);
+        return spec.passes() * 0.5 * rho * v * Math.abs(v) * (f * lengthOverDiameter + 1.5);
+    }
+
+    /**
+     * Heat at an operating point. Without air or without coolant flow the heat is zero, see {@link RadiatorPoint}.
+     *
+     * @param airMassKgPerS air mass flow, at least 0 [kg/s]
+     * @param airInK air entering [K]
+     * @param pressurePa static pressure, for the face velocity only [Pa]
+     * @param coolantFlowM3PerS coolant flow at its mean temperature in the radiator, at least 0 [m3/s]
+     * @param coolant the coolant
+     * @param coolantInK coolant entering [K]
+     * @return heat, outlet temperatures and how they came about
+     */
+    public RadiatorPoint heat(
+            double airMassKgPerS,
+            double airInK,
+            double pressurePa,
+            double coolantFlowM3PerS,
+            Coolant coolant,
+            double coolantInK) {
+        return heat(airMassKgPerS, airInK, pressurePa, coolantFlowM3PerS, coolant, coolantInK, TURNS);
+    }
+
+    RadiatorPoint heat(
+            double airMassKgPerS,
+            double airInK,
+            double pressurePa,
+            double coolantFlowM3PerS,
+            Coolant coolant,
+            double coolantInK,
+            int turns) {
+        if (Double.isNaN(airMassKgPerS + airInK + coolantFlowM3PerS + coolantInK)) {
+            throw new IllegalArgumentException("an operating point needs numbers");
+        }
+        if (airMassKgPerS <= 0) {
+            return RadiatorPoint.withoutAir(coolantInK);
+        }
+        double face = airMassKgPerS / (Air.densityKgPerM3(pressurePa, airInK, 0) * faceArea);
+        if (coolantFlowM3PerS <= 0) {
+            return RadiatorPoint.withoutCoolant(airInK, face);
+        }
+        double airMeanK = airInK + 0.25 * (coolantInK - airInK);
+        double coolantMeanK = coolantInK - 0.05 * (coolantInK - airInK);
+        for (int turn = 1; ; turn++) {
+            RadiatorPoint p = heatWithPropertiesAt(
+                    airMeanK, coolantMeanK, airMassKgPerS, airInK, face, coolantFlowM3PerS, coolant, coolantInK);
+            if (turn >= turns) {
+                return p;
+            }
+            airMeanK = 0.5 * (airInK + p.airOutK());
+            coolantMeanK = 0.5 * (coolantInK + p.coolantOutK());
+        }
+    }
+
+    /** One turn: heat with the properties of both streams at given temperatures. */
+    RadiatorPoint heatWithPropertiesAt(
+            double airMeanK,
+            double coolantMeanK,
+            double airMassKgPerS,
+            double airInK,
+            double faceVelocityMPerS,
+            double coolantFlowM3PerS,
+            Coolant coolant,
+            double coolantInK) {
+        double massVelocity = airMassKgPerS / freeArea;
+        double airCp = Air.heatCapacityJPerKgK(airMeanK);
+        double airMu = Air.viscosityPaS(airMeanK);
+        double airPr = airMu * airCp / Air.conductivityWPerMK(airMeanK);
+        double finRe = massVelocity * fins.reynoldsLengthM() / airMu;
+        double third = FastMath.cbrt(airPr);
+        double ha = factors.airSide() * fins.colburn(finRe, airPr) * massVelocity * airCp / (third * third);
+        double etaFin = FinEfficiency.ofProduct(FastMath.sqrt(finM2 * ha) * finL);
+        double airSide = 1 / (ha * FinEfficiency.ofSurface(finShare, etaFin) * airArea) + airFouling;
+
+        double rho = coolant.densityKgPerM3(coolantMeanK);
+        double cp = coolant.heatCapacityJPerKgK(coolantMeanK);
+        double mu = coolant.viscosityPaS(coolantMeanK);
+        double k = coolant.conductivityWPerMK(coolantMeanK);
+        double tubeRe = rho * (coolantFlowM3PerS / passFlowArea) * diameter / mu;
+        double hi = factors.tubeSide() * tubes.nusselt(tubeRe, mu * cp / k) * k / diameter;
+        double ua = 1 / (airSide + wallAndBond + 1 / (hi * tubeArea) + tubeFouling);
+
+        double airCapacity = airMassKgPerS * airCp;
+        double coolantCapacity = rho * coolantFlowM3PerS * cp;
+        double smaller = Math.min(airCapacity, coolantCapacity);
+        double perKelvin = Passes.heatPerKelvin(spec.passes(), ua, airCapacity, coolantCapacity);
+        double heat = perKelvin * (coolantInK - airInK);
+        return new RadiatorPoint(
+                heat,
+                coolantInK - heat / coolantCapacity,
+                airInK + heat / airCapacity,
+                ua,
+                ua / smaller,
+                smaller / Math.max(airCapacity, coolantCapacity),
+                perKelvin / smaller,
+                airSide * ua,
+                tubeRe,
+                tubes.regime(tubeRe),
+                etaFin,
+                faceVelocityMPerS,
+                finRe);
+    }
+
+    /**
+     * Heat against coolant flow at a fixed air flow and fixed inlet temperatures: it rises and flattens, while the
+     * temperature drop of the coolant falls.
+     *
+     * @param flowsM3PerS coolant flows [m3/s]
+     * @return one line per flow
+     */
+    public List<FlowPoint> heatAgainstCoolantFlow(
+            List<Double> flowsM3PerS,
+            double airMassKgPerS,
+            double airInK,
+            double pressurePa,
+            Coolant coolant,
+            double coolantInK) {
+        List<FlowPoint> lines = new ArrayList<>(flowsM3PerS.size());
+        for (double flow : flowsM3PerS) {
+            RadiatorPoint p = heat(airMassKgPerS, airInK, pressurePa, flow, coolant, coolantInK);
+            lines.add(new FlowPoint(
+                    flow,
+                    p.heatW(),
+                    coolantInK - p.coolantOutK(),
+                    coolantDropPa(flow, coolant, 0.5 * (coolantInK + p.coolantOutK())),
+                    p.tubeReynolds(),
+                    p.tubeRegime()));
+        }
+        return List.copyOf(lines);
+    }
+
+    /** @return what the sources do not cover of this core */
+    public List<Note> notes() {
+        return fins.geometryNotes();
+    }
+
+    /** @return what the sources do not cover of this core and of this operating point */
+    public List<Note> notes(RadiatorPoint point) {
+        List<Note> notes = new ArrayList<>(fins.geometryNotes());
+        if (point.louverReynolds() > 0) {
+            notes.addAll(fins.flowNotes(point.louverReynolds()));
+        }
+        return List.copyOf(notes);
+    }
+
+    /**
+     * One standard deviation of the three {@link RadiatorFactors}: the correlations' own spread, for the air side a further
+     * 6 % for a real, dented, dusty core (modelling choice), widened by the notes.
+     *
+     * @param point the operating point that decides
+     */
+    public RadiatorSpread spread(RadiatorPoint point) {
+        double widening = 1;
+        for (Note n : notes(point)) {
+            widening = Math.max(widening, n.widening());
+        }
+        double real = 0.06;
+        return new RadiatorSpread(
+                widening * FastMath.hypot(fins.colburnSpread(), real),
+                widening * FastMath.hypot(fins.frictionSpread(), real),
+                point.tubeRegime().coefficientSpread());
+    }
+
+    /** @return each intermediate quantity of an operating point, with symbol, unit, value and source */
+    public List<WorkingLine> working(
+            double airMassKgPerS,
+            double airInK,
+            double pressurePa,
+            double coolantFlowM3PerS,
+            Coolant coolant,
+            double coolantInK) {
+        RadiatorPoint p = heat(airMassKgPerS, airInK, pressurePa, coolantFlowM3PerS, coolant, coolantInK);
+        return new RadiatorWorking(this, fins, tubes)
+                .lines(p, airMassKgPerS, airInK, pressurePa, coolantFlowM3PerS, coolant, coolantInK);
+    }
+}

@@ -1,0 +1,127 @@
+package headertank.calc.radiator;
+
+import headertank.calc.fluid.Air;
+import headertank.calc.fluid.Coolant;
+import headertank.calc.quantity.WorkingLine;
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.util.FastMath;
+
+/** Writes down how a radiator's heat came about. */
+final class RadiatorWorking {
+
+    private static final String GEOMETRY = "derived from the core's geometry";
+    private static final String DERIVED = "derived";
+
+    private final Radiator radiator;
+    private final AirSide fins;
+    private final TubeFlow tubes;
+
+    RadiatorWorking(Radiator radiator, AirSide fins, TubeFlow tubes) {
+        this.radiator = radiator;
+        this.fins = fins;
+        this.tubes = tubes;
+    }
+
+    List<WorkingLine> lines(
+            RadiatorPoint p,
+            double airMassKgPerS,
+            double airInK,
+            double pressurePa,
+            double coolantFlowM3PerS,
+            Coolant coolant,
+            double coolantInK) {
+        List<WorkingLine> w = new ArrayList<>();
+        geometry(w);
+        if (p.conductanceWPerK() > 0) {
+            air(w, p, airMassKgPerS, airInK, pressurePa);
+            tube(w, p, coolantFlowM3PerS, coolant, coolantInK);
+        }
+        w.add(line("conductance of the core", "UA", "W/K", p.conductanceWPerK(), "sum of resistances, derived"));
+        w.add(line("transfer units", "NTU", "-", p.ntu(), "UA over the smaller capacity rate"));
+        w.add(line("ratio of capacity rates", "C_r", "-", p.capacityRatio(), DERIVED));
+        w.add(line(
+                "effectiveness",
+                "eps",
+                "-",
+                p.effectiveness(),
+                "exact series for both streams unmixed (Mason 1955, from memory), passes side by side derived"));
+        w.add(line("heat to the air", "Q", "W", p.heatW(), DERIVED));
+        w.add(line("coolant leaving", "T_c", "K", p.coolantOutK(), DERIVED));
+        w.add(line("air leaving", "T_ao", "K", p.airOutK(), DERIVED));
+        return List.copyOf(w);
+    }
+
+    private void geometry(List<WorkingLine> w) {
+        CoreAreas a = radiator.areas();
+        w.add(line("face", "W H", "m2", radiator.faceAreaM2(), GEOMETRY));
+        w.add(line("tubes in a row", "N_t", "-", a.tubesPerRow(), GEOMETRY));
+        w.add(line("area on the air side", "A", "m2", a.airAreaM2(), GEOMETRY));
+        w.add(line("smallest free area for the air", "A_c", "m2", a.freeAreaM2(), GEOMETRY));
+        w.add(line("hydraulic diameter, air side", "D_h", "m", a.airHydraulicDiameterM(), GEOMETRY));
+        w.add(line("hydraulic diameter, tube", "D_hi", "m", a.tubeHydraulicDiameterM(), GEOMETRY));
+        w.add(line("inner area of the tubes", "A_in", "m2", a.tubeAreaM2(), GEOMETRY));
+    }
+
+    private void air(List<WorkingLine> w, RadiatorPoint p, double airMassKgPerS, double airInK, double pressurePa) {
+        double mean = 0.5 * (airInK + p.airOutK());
+        double cp = Air.heatCapacityJPerKgK(mean);
+        double pr = Air.viscosityPaS(mean) * cp / Air.conductivityWPerMK(mean);
+        double j = fins.colburn(p.louverReynolds(), pr);
+        double g = airMassKgPerS
+                / (radiator.areas().freeAreaM2() * (1 - radiator.spec().blockedFaceShare()));
+        double ha = radiator.factors().airSide() * j * g * cp / FastMath.pow(pr, 2.0 / 3.0);
+        w.add(line("air velocity before the face", "v_f", "m/s", p.faceVelocityMPerS(), DERIVED));
+        w.add(line("Reynolds number of the fins", "Re_a", "-", p.louverReynolds(), DERIVED));
+        w.add(line("Colburn factor", "j", "-", j, fins.colburnSource()));
+        w.add(line("air-side coefficient", "h_a", "W/m2K", ha, "j G cp Pr^(-2/3)"));
+        w.add(line("fin efficiency", "eta_f", "-", p.finEfficiency(), "tanh(m l)/(m l), textbook"));
+        w.add(line("friction factor, air side", "f", "-", fins.friction(p.louverReynolds()), fins.frictionSource()));
+        w.add(line(
+                "pressure drop, air side",
+                "dp_a",
+                "Pa",
+                radiator.airDropPa(airMassKgPerS, airInK, p.airOutK(), pressurePa),
+                "G^2/(2 rho)(K_c + K_e + f A/A_c) with the heating of the air, from memory"));
+        w.add(line("air side's share of the resistance", "-", "-", p.airSideResistanceShare(), DERIVED));
+    }
+
+    private void tube(
+            List<WorkingLine> w, RadiatorPoint p, double coolantFlowM3PerS, Coolant coolant, double coolantInK) {
+        double mean = 0.5 * (coolantInK + p.coolantOutK());
+        double k = coolant.conductivityWPerMK(mean);
+        double pr = coolant.viscosityPaS(mean) * coolant.heatCapacityJPerKgK(mean) / k;
+        double nu = tubes.nusselt(p.tubeReynolds(), pr);
+        double v =
+                coolantFlowM3PerS * radiator.spec().passes() / radiator.areas().tubeFlowAreaM2();
+        w.add(line("coolant velocity in the tubes", "v", "m/s", v, DERIVED));
+        w.add(line("coolant viscosity", "mu", "Pa s", coolant.viscosityPaS(mean), coolant.source()));
+        w.add(line("Reynolds number of the tubes", "Re", "-", p.tubeReynolds(), DERIVED));
+        w.add(line("Prandtl number of the coolant", "Pr", "-", pr, coolant.source()));
+        w.add(line("Nusselt number of the tubes", "Nu", "-", nu, tubeSource(p.tubeRegime())));
+        w.add(line(
+                "tube-side coefficient",
+                "h_i",
+                "W/m2K",
+                radiator.factors().tubeSide() * nu * k / radiator.areas().tubeHydraulicDiameterM(),
+                "Nu k/D"));
+        w.add(line(
+                "pressure drop, coolant side",
+                "dp_c",
+                "Pa",
+                radiator.coolantDropPa(coolantFlowM3PerS, coolant, mean),
+                "0.5 rho v^2 (f L/D + 1.5) per pass; Petukhov 1970, Shah and London 1978"));
+    }
+
+    private static String tubeSource(TubeRegime regime) {
+        return switch (regime) {
+            case LAMINAR -> "Shah and London 1978 with entry term (Hausen 1943), from memory";
+            case TRANSITION -> "linear in Re between laminar and turbulent (Gnielinski 2013, from memory)";
+            case TURBULENT -> "Gnielinski, Int. Chem. Eng. 16 (1976) 359-368";
+        };
+    }
+
+    private static WorkingLine line(String quantity, String symbol, String unit, double value, String source) {
+        return new WorkingLine(quantity, symbol, unit, value, source);
+    }
+}
