@@ -4,6 +4,7 @@ import headertank.calc.build.BuildField;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.duty.Schedule;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRater;
@@ -52,14 +53,15 @@ final class DutyRater {
             oil = Math.min(oil, p.figures().map(f -> f.oilMarginK()).orElse(Double.NEGATIVE_INFINITY));
         }
         boolean byRun = false;
-        String deciding = worst == null ? duty.points().get(0).id() : worst.point().id();
+        String deciding =
+                worst == null ? duty.points().get(0).id() : worst.point().id();
         if (run.isPresent()) {
             RunResult r = run.get();
             double atPeak = limit - r.peakCoolantK();
             if (atPeak <= margin) {
                 byRun = true;
                 margin = atPeak;
-                deciding = phaseAt(duty, r.peakCoolantAtS());
+                deciding = causeOfPeak(duty, r.peakCoolantAtS());
             }
             boiling = Math.min(boiling, r.lowestBoilingMarginK());
             oil = Math.min(oil, oilLimit - r.peakOilK());
@@ -99,23 +101,32 @@ final class DutyRater {
     /** @return coolant margin that decides [K]; without a steady state that of the hottest temperature tried */
     static double finiteMarginK(Plant plant, Duty duty) {
         double margin = margins(plant, duty)[0];
-        return Double.isInfinite(margin) ? plant.resolved().value(BuildField.COOLANT_LIMIT) - SteadySolver.HOTTEST_K : margin;
+        return Double.isInfinite(margin)
+                ? plant.resolved().value(BuildField.COOLANT_LIMIT) - SteadySolver.HOTTEST_K
+                : margin;
     }
 
     private static boolean decidesSteadily(Duty duty, OperatingPoint point) {
         return duty.schedule().isEmpty() || point.demand() instanceof Demand.Idle;
     }
 
-    private static String phaseAt(Duty duty, double time) {
+    /** The phase that heated the car: the last one at or before the peak that does not idle, if it ended less than a minute before. */
+    private static String causeOfPeak(Duty duty, double peakAtS) {
         double end = 0;
-        String id = duty.points().get(0).id();
-        for (var phase : duty.schedule().orElseThrow().phases()) {
-            id = phase.pointId();
+        String cause = duty.points().get(0).id();
+        double causeEnd = Double.NEGATIVE_INFINITY;
+        for (Schedule.Phase phase : duty.schedule().orElseThrow().phases()) {
+            double start = end;
             end += phase.seconds();
-            if (time <= end + 1e-9) {
-                return id;
+            if (start > peakAtS) {
+                break;
+            }
+            boolean idles = duty.point(phase.pointId()).demand() instanceof Demand.Idle;
+            if (!idles || peakAtS - causeEnd > 60) {
+                cause = phase.pointId();
+                causeEnd = idles ? causeEnd : end;
             }
         }
-        return id;
+        return cause;
     }
 }

@@ -56,7 +56,10 @@ public final class Rater {
     private final List<PlugIn> sources;
 
     private Rater(
-            List<RiskRule> rules, List<VerdictPolicy> policies, List<DutySource> dutySources, List<CoreClassSource> coreSources) {
+            List<RiskRule> rules,
+            List<VerdictPolicy> policies,
+            List<DutySource> dutySources,
+            List<CoreClassSource> coreSources) {
         this.rules = sorted(rules, RiskRule::id);
         this.policies = sorted(policies, VerdictPolicy::id);
         if (policies.isEmpty()) {
@@ -93,12 +96,17 @@ public final class Rater {
      * @throws IllegalArgumentException when two of a kind share an id
      */
     public static Rater with(
-            List<RiskRule> rules, List<VerdictPolicy> policies, List<DutySource> dutySources, List<CoreClassSource> coreSources) {
+            List<RiskRule> rules,
+            List<VerdictPolicy> policies,
+            List<DutySource> dutySources,
+            List<CoreClassSource> coreSources) {
         return new Rater(rules, policies, dutySources, coreSources);
     }
 
     private static <T> List<T> load(Class<T> type, ClassLoader loader) {
-        return ServiceLoader.load(type, loader).stream().map(ServiceLoader.Provider::get).toList();
+        return ServiceLoader.load(type, loader).stream()
+                .map(ServiceLoader.Provider::get)
+                .toList();
     }
 
     private static <T> List<T> sorted(List<T> items, Function<T, String> id) {
@@ -159,16 +167,28 @@ public final class Rater {
         List<DutyOutcome> outcomes = new ArrayList<>();
         for (Duty duty : asked) {
             DutyOutcome outcome = DutyRater.outcome(plant, duty);
-            outcome.points().forEach(p -> p.notes().stream().filter(n -> !notes.contains(n)).forEach(notes::add));
+            outcome.points().forEach(p -> p.notes().forEach(n -> keepWidest(notes, n)));
             outcomes.add(outcome);
         }
         if (samples > 0) {
-            Sampling sampling = new Sampling(resolved, samples, seed, notes);
-            outcomes.replaceAll(sampling::sample);
+            outcomes.replaceAll(o -> new Sampling(resolved, samples, seed, ModelSpread.of(resolved, o)).sample(o));
         }
-        List<DutyVerdict> verdicts = outcomes.stream().map(o -> judge(o, plugIns)).toList();
+        List<DutyVerdict> verdicts =
+                outcomes.stream().map(o -> judge(o, plugIns)).toList();
         List<Flag> flags = flags(build, resolved, verdicts, plugIns);
         return new Rating(build, resolved, verdicts, flags, notes, plugIns, seed, samples, Version.CALC_CORE);
+    }
+
+    private static void keepWidest(List<Note> notes, Note note) {
+        for (int i = 0; i < notes.size(); i++) {
+            if (notes.get(i).field().equals(note.field())) {
+                if (note.widening() > notes.get(i).widening()) {
+                    notes.set(i, note);
+                }
+                return;
+            }
+        }
+        notes.add(note);
     }
 
     private DutyVerdict judge(DutyOutcome outcome, List<PlugIn> plugIns) {
@@ -183,7 +203,8 @@ public final class Rater {
             ran(plugIns, new PlugIn("VerdictPolicy", p.id(), p.version(), p.source(), problem));
         }
         if (findings.isEmpty()) {
-            throw new IllegalStateException("no verdict policy gave an answer for duty " + outcome.duty().id());
+            throw new IllegalStateException("no verdict policy gave an answer for duty "
+                    + outcome.duty().id());
         }
         findings.sort(Comparator.comparing(Finding::verdict).reversed());
         Verdict verdict = findings.stream().map(Finding::verdict).reduce(Verdict.GO, Verdict::worse);
@@ -207,7 +228,9 @@ public final class Rater {
     }
 
     private static void ran(List<PlugIn> plugIns, PlugIn plugIn) {
-        plugIns.removeIf(p -> p.kind().equals(plugIn.kind()) && p.id().equals(plugIn.id()) && p.problem().isEmpty());
+        plugIns.removeIf(p -> p.kind().equals(plugIn.kind())
+                && p.id().equals(plugIn.id())
+                && p.problem().isEmpty());
         plugIns.add(plugIn);
     }
 

@@ -3,9 +3,6 @@ package headertank.calc;
 import headertank.calc.build.BuildField;
 import headertank.calc.build.Resolved;
 import headertank.calc.duty.Duty;
-import headertank.calc.engine.EngineClass;
-import headertank.calc.fluid.Fuel;
-import headertank.calc.quantity.Note;
 import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Spread;
 import headertank.calc.rating.ModelFactors;
@@ -26,20 +23,22 @@ final class Sampling {
     private final Resolved resolved;
     private final List<BuildField> uncertain = new ArrayList<>();
     private final double[][] deviates;
-    private final double engineSigma;
-    private final double fuelSigma;
-    private final double widening;
+    private final ModelFactors.Sigmas sigmas;
 
-    Sampling(Resolved resolved, int samples, long seed, List<Note> coreNotes) {
+    /**
+     * @param resolved the car
+     * @param samples number of samples
+     * @param seed seed of the samples
+     * @param sigmas spreads of the models for this car
+     */
+    Sampling(Resolved resolved, int samples, long seed, ModelFactors.Sigmas sigmas) {
         this.resolved = resolved;
+        this.sigmas = sigmas;
         for (BuildField f : BuildField.values()) {
             if (resolved.has(f) && resolved.spread(f).sigma() > 0 && f.unit() != SiUnit.COUNT) {
                 uncertain.add(f);
             }
         }
-        this.engineSigma = resolved.option(BuildField.ENGINE_CLASS, EngineClass.class).wallShareSigma();
-        this.fuelSigma = resolved.option(BuildField.FUEL, Fuel.class).coolantFactorSigma();
-        this.widening = coreNotes.stream().mapToDouble(Note::widening).max().orElse(1);
         this.deviates = LatinHypercube.standardNormal(samples, uncertain.size() + ModelFactors.COUNT, seed);
     }
 
@@ -68,6 +67,6 @@ final class Sampling {
                     f.allowed().clamp(s.relative() ? v * Math.exp(s.sigma() * z[i]) : v + s.sigma() * z[i]);
         }
         double[] model = Arrays.copyOfRange(z, uncertain.size(), z.length);
-        return Plant.of(resolved.withValues(values), ModelFactors.at(model, engineSigma, fuelSigma, widening));
+        return Plant.of(resolved.withValues(values), ModelFactors.at(model, sigmas));
     }
 }

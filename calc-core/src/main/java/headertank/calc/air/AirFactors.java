@@ -8,7 +8,8 @@ import headertank.calc.quantity.Range;
  *
  * @param lossCoefficients factor on the inlet, exit and tilt losses [-], 0.05 to 20
  * @param ramPressure factor on the dynamic pressure of the moving car [-], 0 to 2
- * @param sideslip factor on {@code cos^2} of the sideslip angle [-], 0 to 2; sigma 0.15, a guess
+ * @param sideslip factor on {@code cos^2} of the sideslip angle, in full from 25 degrees on [-], 0 to 2; sigma 0.15, a
+ *     guess
  */
 public record AirFactors(double lossCoefficients, double ramPressure, double sideslip) {
 

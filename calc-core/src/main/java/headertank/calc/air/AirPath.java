@@ -27,6 +27,7 @@ import org.hipparchus.util.FastMath;
 public final class AirPath {
 
     private static final double RELATIVE_WIDTH = 1e-14;
+    private static final double FULL_SIDESLIP_RAD = Math.toRadians(25);
     private static final double FLOW_MAX_M3_PER_S = 1e4;
     private static final Range SPEED_FACTOR = Range.of(0, 3);
 
@@ -93,6 +94,13 @@ public final class AirPath {
                 balance.fanRise(q1));
     }
 
+    /** cos^2 of the sideslip angle; the factor on it takes hold up to 25 degrees, so that straight ahead nothing is unsure. */
+    private static double ramShare(double yawRad, double sideslip) {
+        double cosine = FastMath.cos(yawRad);
+        double hold = Math.min(1, Math.abs(yawRad) / FULL_SIDESLIP_RAD);
+        return Math.max(0, Math.min(1, (1 + (sideslip - 1) * hold) * cosine * cosine));
+    }
+
     /**
      * @param at the conditions of a solved flow
      * @param flow the solved flow
@@ -124,8 +132,7 @@ public final class AirPath {
     }
 
     private double ram(AirConditions at) {
-        double cosine = FastMath.cos(at.yawRad());
-        double inlet = spec.inletPressureCoefficient() * Math.min(1, factors.sideslip() * cosine * cosine);
+        double inlet = spec.inletPressureCoefficient() * ramShare(at.yawRad(), factors.sideslip());
         return 0.5
                 * at.densityKgPerM3(at.ambientK())
                 * at.speedMPerS()

@@ -136,7 +136,9 @@ public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
             found.add(problem(
                     BuildField.FUEL,
                     fuel.token(),
-                    engine.token().startsWith("DIESEL") ? "DIESEL, for this kind of engine" : "any but DIESEL, for this kind of engine",
+                    engine.token().startsWith("DIESEL")
+                            ? "DIESEL, for this kind of engine"
+                            : "any but DIESEL, for this kind of engine",
                     InputProblem.Code.CONTRADICTION));
         }
         if (entries.get(BuildField.AMBIENT) instanceof Stated hot

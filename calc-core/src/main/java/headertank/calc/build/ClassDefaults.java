@@ -69,42 +69,73 @@ final class ClassDefaults {
     /** @return what to assume for the field, or empty when a rating can do without it */
     Optional<Assumption> assume(BuildField f) {
         return switch (f) {
-            case FUEL -> choice(f, token(BuildField.ENGINE_CLASS).startsWith("DIESEL") ? "DIESEL" : "PETROL_E10", "pump fuel");
-            case ENGINE_POWER -> number(f, byClass(80e3, 130e3, 220e3, 330e3), Spread.relative(0.25), "typical of the class");
-            case ENGINE_CLASS -> choice(
-                    f,
-                    token(BuildField.FUEL).equals("DIESEL")
-                            ? "DIESEL_TURBO"
-                            : carClass == CarClass.OLD_STREET ? "PETROL_OLD" : "PETROL_NATURAL",
-                    "most common in the class");
-            case ENGINE_DISPLACEMENT -> number(
-                    f, value(BuildField.ENGINE_POWER) / wattPerCubicMetre(), Spread.relative(0.15), "from the power, at the class's output per litre");
+            case FUEL ->
+                choice(f, token(BuildField.ENGINE_CLASS).startsWith("DIESEL") ? "DIESEL" : "PETROL_E10", "pump fuel");
+            case ENGINE_POWER ->
+                number(f, byClass(80e3, 130e3, 220e3, 330e3), Spread.relative(0.25), "typical of the class");
+            case ENGINE_CLASS ->
+                choice(
+                        f,
+                        token(BuildField.FUEL).equals("DIESEL")
+                                ? "DIESEL_TURBO"
+                                : carClass == CarClass.OLD_STREET ? "PETROL_OLD" : "PETROL_NATURAL",
+                        "most common in the class");
+            case ENGINE_DISPLACEMENT ->
+                number(
+                        f,
+                        value(BuildField.ENGINE_POWER) / wattPerCubicMetre(),
+                        Spread.relative(0.15),
+                        "from the power, at the class's output per litre");
             case ENGINE_CYLINDERS -> number(f, cylinders(), EXACT, "from the displacement");
-            case ENGINE_SPEED -> number(f, byClass(5000, 6000, 7000, 6800) / 60, Spread.relative(0.08), "typical of the class");
-            case ENGINE_IDLE -> number(f, byClass(800, 800, 950, 1000) / 60, Spread.relative(0.08), "typical of the class");
+            case ENGINE_SPEED ->
+                number(f, byClass(5000, 6000, 7000, 6800) / 60, Spread.relative(0.08), "typical of the class");
+            case ENGINE_IDLE ->
+                number(f, byClass(800, 800, 950, 1000) / 60, Spread.relative(0.08), "typical of the class");
             case CAR_MASS -> number(f, byClass(1400, 1550, 1250, 1350), Spread.relative(0.12), "typical of the class");
-            case AMBIENT -> number(f, kelvin(byClass(38, 38, 32, 32)), Spread.absolute(3), "hot day of a temperate summer; ask where the car is used");
-            case LOWEST_AMBIENT -> number(f, kelvin(byClass(-15, -15, -5, -5)), Spread.absolute(5), "cold night of a temperate winter; ask where the car stands");
+            case AMBIENT ->
+                number(
+                        f,
+                        kelvin(byClass(38, 38, 32, 32)),
+                        Spread.absolute(3),
+                        "hot day of a temperate summer; ask where the car is used");
+            case LOWEST_AMBIENT ->
+                number(
+                        f,
+                        kelvin(byClass(-15, -15, -5, -5)),
+                        Spread.absolute(5),
+                        "cold night of a temperate winter; ask where the car stands");
             case ALTITUDE -> number(f, 100, EXACT, "lowland");
             case HUMIDITY -> number(f, 0.40, Spread.absolute(0.15), "summer day");
-            case CORE_CLASS -> choice(
-                    f,
-                    switch (carClass) {
-                        case OLD_STREET -> "old-copper-brass";
-                        case MODERN_STREET -> "thin-original";
-                        case TRACK -> "dense-aluminium";
-                        case DRIFT -> "two-row-aluminium";
-                    },
-                    "typical of the class");
-            case CORE_WIDTH -> number(
-                    f,
-                    f.allowed().clamp(has(BuildField.CORE_HEIGHT) ? faceArea() / value(BuildField.CORE_HEIGHT) : Math.sqrt(1.6 * faceArea())),
-                    Spread.relative(0.10),
-                    "from the power, at the class's core face per kilowatt");
-            case CORE_HEIGHT -> number(
-                    f, f.allowed().clamp(faceArea() / value(BuildField.CORE_WIDTH)), Spread.relative(0.10), "from the power, at the class's core face per kilowatt");
-            case CORE_DEPTH -> number(f, byClass(0.045, 0.026, 0.042, 0.052), Spread.relative(0.15), "typical of the class");
-            case CORE_TANKS -> choice(f, carClass == CarClass.OLD_STREET ? "TOP_AND_BOTTOM" : "SIDES", "typical of the class");
+            case CORE_CLASS ->
+                choice(
+                        f,
+                        switch (carClass) {
+                            case OLD_STREET -> "copper-brass-louvred";
+                            case MODERN_STREET -> "thin-original";
+                            case TRACK -> "dense-aluminium";
+                            case DRIFT -> "two-row-aluminium";
+                        },
+                        "typical of the class");
+            case CORE_WIDTH ->
+                number(
+                        f,
+                        f.allowed()
+                                .clamp(
+                                        has(BuildField.CORE_HEIGHT)
+                                                ? faceArea() / value(BuildField.CORE_HEIGHT)
+                                                : Math.sqrt(1.6 * faceArea())),
+                        Spread.relative(0.10),
+                        "from the power, at the class's core face per kilowatt");
+            case CORE_HEIGHT ->
+                number(
+                        f,
+                        f.allowed().clamp(faceArea() / value(BuildField.CORE_WIDTH)),
+                        Spread.relative(0.10),
+                        "from the power, at the class's core face per kilowatt");
+            case CORE_DEPTH ->
+                number(f, byClass(0.040, 0.026, 0.042, 0.052), Spread.relative(0.15), "typical of the class");
+            case CORE_TANKS ->
+                choice(f, carClass == CarClass.OLD_STREET ? "TOP_AND_BOTTOM" : "SIDES", "typical of the class");
             case CORE_PASSES -> number(f, 1, EXACT, "most radiators have one");
             case CORE_TILT -> number(f, 0, EXACT, "upright");
             case CORE_MATERIAL -> choice(f, coreClass().material().name(), "of the class of core");
@@ -113,77 +144,124 @@ final class ClassDefaults {
             case FIN_HEIGHT -> ofCore(f, CoreFigure.FIN_HEIGHT_M);
             case TUBE_ROWS -> number(f, coreClass().rows(), EXACT, "of the class of core");
             case TUBE_HEIGHT -> ofCore(f, CoreFigure.TUBE_HEIGHT_M);
-            case CORE_BLOCKED -> number(f, byClass(0.08, 0.03, 0.05, 0.05), Spread.absolute(0.03), "insects, stones and bent fins of a used core");
-            case CORE_FOULING -> number(f, byClass(1e-4, 3.5e-5, 3.5e-5, 3.5e-5), Spread.relative(0.40), "used coolant circuit");
-            case FAN_DRIVE -> choice(f, carClass == CarClass.OLD_STREET ? "CLUTCH" : "ELECTRIC", "typical of the class");
-            case FAN_COUNT -> number(f, is(BuildField.FAN_DRIVE, "CLUTCH") ? 1 : byClass(1, 1, 2, 2), EXACT, "typical of the class");
-            case FAN_DIAMETER -> number(f, byClass(0.43, 0.40, 0.30, 0.35), Spread.relative(0.08), "typical of the class");
+            case CORE_BLOCKED ->
+                number(
+                        f,
+                        byClass(0.08, 0.03, 0.05, 0.05),
+                        Spread.absolute(0.03),
+                        "insects, stones and bent fins of a used core");
+            case CORE_FOULING ->
+                number(f, byClass(1e-4, 3.5e-5, 3.5e-5, 3.5e-5), Spread.relative(0.40), "used coolant circuit");
+            case FAN_DRIVE ->
+                choice(f, carClass == CarClass.OLD_STREET ? "CLUTCH" : "ELECTRIC", "typical of the class");
+            case FAN_COUNT ->
+                number(f, is(BuildField.FAN_DRIVE, "CLUTCH") ? 1 : byClass(1, 1, 2, 2), EXACT, "typical of the class");
+            case FAN_DIAMETER ->
+                number(f, byClass(0.43, 0.40, 0.30, 0.35), Spread.relative(0.08), "typical of the class");
             case FAN_MOUNTING -> choice(f, "PULLING", "most fans pull");
             case FAN_FLOW -> number(f, f.allowed().clamp(fanFlow()), Spread.relative(0.15), fanFlowWhy());
             case FAN_SHUT_OFF -> number(f, f.allowed().clamp(shutOff()), Spread.relative(0.20), shutOffWhy());
             case FAN_CURRENT -> number(f, f.allowed().clamp(fanCurrent()), Spread.relative(0.20), "from the diameter");
-            case FAN_START_CURRENT -> number(
-                    f, f.allowed().clamp(1.2 * value(BuildField.FAN_CURRENT)), Spread.relative(0.10), "1.2 times the running current (common practice, no source)");
-            case FAN_COVER -> number(f, byClass(0.80, 1.0, 1.0, 0.85), Spread.absolute(0.10), "typical of the class");
+            case FAN_START_CURRENT ->
+                number(
+                        f,
+                        f.allowed().clamp(1.2 * value(BuildField.FAN_CURRENT)),
+                        Spread.relative(0.10),
+                        "1.2 times the running current (common practice, no source)");
+            case FAN_COVER -> number(f, byClass(0.95, 1.0, 1.0, 0.85), Spread.absolute(0.05), "typical of the class");
             case FAN_FLAPS -> choice(f, "NO", "most shrouds have none");
-            case FAN_RATIO -> number(f, 0.90, Spread.relative(0.12), "pulley ratio times the slip of an engaged clutch");
+            case FAN_RATIO -> number(f, 1.0, Spread.relative(0.12), "pulley ratio times the slip of an engaged clutch");
             case CONTROL_KIND -> choice(f, "SWITCH", "the harder case for the alternator");
             case CONTROL_SET -> number(f, kelvin(byClass(92, 100, 90, 90)), Spread.absolute(2), "typical of the class");
-            case CONTROL_BAND -> number(f, is(BuildField.CONTROL_KIND, "RAMP") ? 15 : 5, EXACT, "typical of such a control");
+            case CONTROL_BAND ->
+                number(f, is(BuildField.CONTROL_KIND, "RAMP") ? 15 : 5, EXACT, "typical of such a control");
             case CONTROL_MIN_DUTY -> number(f, 0.25, EXACT, "typical of a ramp");
             case COOLANT_BASE -> choice(f, "ETHYLENE_GLYCOL", "most common");
-            case COOLANT_GLYCOL -> is(BuildField.COOLANT_BASE, "WATER")
-                    ? number(f, 0, EXACT, "plain water")
-                    : number(f, byClass(0.50, 0.50, 0.30, 0.30), Spread.absolute(carClassIsRace() ? 0.10 : 0.07), "typical of the class");
-            case COOLANT_VOLUME -> number(f, byClass(0.012, 0.007, 0.008, 0.009), Spread.relative(0.15), "typical of the class");
-            case CAP_PRESSURE -> number(f, byClass(70e3, 110e3, 130e3, 130e3), Spread.relative(0.12), "typical of the class");
+            case COOLANT_GLYCOL ->
+                is(BuildField.COOLANT_BASE, "WATER")
+                        ? number(f, 0, EXACT, "plain water")
+                        : number(
+                                f,
+                                byClass(0.50, 0.50, 0.30, 0.30),
+                                Spread.absolute(carClassIsRace() ? 0.10 : 0.07),
+                                "typical of the class");
+            case COOLANT_VOLUME ->
+                number(f, byClass(0.012, 0.007, 0.008, 0.009), Spread.relative(0.15), "typical of the class");
+            case CAP_PRESSURE ->
+                number(f, byClass(70e3, 110e3, 130e3, 130e3), Spread.relative(0.12), "typical of the class");
             case THERMOSTAT -> choice(f, "FITTED", "as built");
-            case THERMOSTAT_OPENING -> number(f, kelvin(byClass(82, 88, 78, 78)), Spread.absolute(2), "typical of the class");
-            case THERMOSTAT_BYPASS -> choice(
-                    f,
-                    is(BuildField.THERMOSTAT, "REMOVED") ? "OPEN" : "CLOSES_WITH_LIFT",
-                    is(BuildField.THERMOSTAT, "REMOVED") ? "nobody said that it was closed" : "as built");
+            case THERMOSTAT_OPENING ->
+                number(f, kelvin(byClass(82, 88, 78, 78)), Spread.absolute(2), "typical of the class");
+            case THERMOSTAT_BYPASS ->
+                choice(
+                        f,
+                        is(BuildField.THERMOSTAT, "REMOVED") ? "OPEN" : "CLOSES_WITH_LIFT",
+                        is(BuildField.THERMOSTAT, "REMOVED") ? "nobody said that it was closed" : "as built");
             case PUMP_DRIVE -> choice(f, "ENGINE", "as built");
-            case PUMP_FLOW -> number(
-                    f,
-                    f.allowed().clamp(byClass(1.2, 1.6, 1.4, 1.3) / 60e3 * value(BuildField.ENGINE_POWER) / 1000),
-                    Spread.relative(0.20),
-                    "from the power, at the class's pump flow per kilowatt");
-            case PUMP_HEAD -> number(f, byClass(110e3, 130e3, 170e3, 170e3), Spread.relative(0.15), "typical of the class");
-            case HOSE_DIAMETER -> number(f, value(BuildField.ENGINE_POWER) > 2e5 ? 0.038 : 0.034, Spread.relative(0.08), "from the power");
+            case PUMP_FLOW ->
+                number(
+                        f,
+                        f.allowed().clamp(byClass(2.0, 1.6, 1.4, 1.3) / 60e3 * value(BuildField.ENGINE_POWER) / 1000),
+                        Spread.relative(0.20),
+                        "from the power, at the class's pump flow per kilowatt");
+            case PUMP_HEAD ->
+                number(f, byClass(110e3, 130e3, 170e3, 170e3), Spread.relative(0.15), "typical of the class");
+            case HOSE_DIAMETER ->
+                number(
+                        f,
+                        value(BuildField.ENGINE_POWER) > 2e5 ? 0.038 : 0.034,
+                        Spread.relative(0.08),
+                        "from the power");
             case GAUGE_SENSOR -> choice(f, "BLOCK", "as built");
             case FAN_SENSOR -> choice(f, "BLOCK", "as built");
-            case OIL_COOLER -> choice(
-                    f,
-                    switch (carClass) {
-                        case OLD_STREET -> "NONE";
-                        case MODERN_STREET -> "COOLANT";
-                        case TRACK, DRIFT -> "BOTH";
-                    },
-                    "typical of the class");
-            case OIL_COOLER_CONDUCTANCE -> number(f, byClass(200, 200, 280, 380), Spread.relative(0.25), "typical of the class");
-            case AIR_INLET -> number(f, f.allowed().clamp(byClass(0.45, 0.42, 0.54, 0.53) * face()), Spread.relative(0.10), "from the core face");
-            case AIR_DUCT -> choice(
-                    f,
-                    switch (carClass) {
-                        case OLD_STREET -> "OPEN";
-                        case MODERN_STREET, DRIFT -> "PARTLY";
-                        case TRACK -> "SEALED";
-                    },
-                    "typical of the class");
+            case OIL_COOLER ->
+                choice(
+                        f,
+                        switch (carClass) {
+                            case OLD_STREET -> "NONE";
+                            case MODERN_STREET -> "COOLANT";
+                            case TRACK, DRIFT -> "BOTH";
+                        },
+                        "typical of the class");
+            case OIL_COOLER_CONDUCTANCE ->
+                number(f, byClass(200, 200, 280, 380), Spread.relative(0.25), "typical of the class");
+            case AIR_INLET ->
+                number(
+                        f,
+                        f.allowed().clamp(byClass(0.45, 0.42, 0.54, 0.53) * face()),
+                        Spread.relative(0.10),
+                        "from the core face");
+            case AIR_DUCT ->
+                choice(
+                        f,
+                        switch (carClass) {
+                            case OLD_STREET, MODERN_STREET, DRIFT -> "PARTLY";
+                            case TRACK -> "SEALED";
+                        },
+                        "typical of the class");
             case AIR_EXIT -> choice(f, "UNDER_CAR", "as built");
-            case AIR_EXIT_AREA -> number(
-                    f,
-                    f.allowed().clamp((is(BuildField.AIR_EXIT, "NO_WAY_OUT") ? 0.25 : byClass(0.50, 0.50, 0.58, 0.56)) * face()),
-                    Spread.relative(0.20),
-                    "from the core face");
-            case CHARGE_COOLER -> choice(f, token(BuildField.ENGINE_CLASS).endsWith("TURBO") ? "YES" : "NO", "from the kind of engine");
+            case AIR_EXIT_AREA ->
+                number(
+                        f,
+                        f.allowed()
+                                .clamp((is(BuildField.AIR_EXIT, "NO_WAY_OUT") ? 0.25 : byClass(0.50, 0.50, 0.58, 0.56))
+                                        * face()),
+                        Spread.relative(0.20),
+                        "from the core face");
+            case CHARGE_COOLER ->
+                choice(f, token(BuildField.ENGINE_CLASS).endsWith("TURBO") ? "YES" : "NO", "from the kind of engine");
             case CONDENSER -> choice(f, carClass == CarClass.MODERN_STREET ? "YES" : "NO", "typical of the class");
             case HOOD_MATERIAL -> choice(f, "STEEL", "as built");
-            case HOOD_THICKNESS -> number(f, is(BuildField.HOOD_MATERIAL, "STEEL") ? 8e-4 : 1.5e-3, Spread.relative(0.2), "typical of the material");
+            case HOOD_THICKNESS ->
+                number(
+                        f,
+                        is(BuildField.HOOD_MATERIAL, "STEEL") ? 8e-4 : 1.5e-3,
+                        Spread.relative(0.2),
+                        "typical of the material");
             case ALTERNATOR -> number(f, byClass(55, 120, 90, 90), Spread.relative(0.10), "typical of the class");
             case BASE_LOAD -> number(f, byClass(12, 35, 20, 20), Spread.relative(0.20), "typical of the class");
-            case COOLANT_LIMIT -> number(f, kelvin(byClass(105, 112, 110, 110)), EXACT, "limit of the class, engine out");
+            case COOLANT_LIMIT ->
+                number(f, kelvin(byClass(105, 112, 110, 110)), EXACT, "limit of the class, engine out");
             case OIL_LIMIT -> number(f, kelvin(130), EXACT, "caution limit of the class");
             case FUEL_OF_DONOR, ENGINE_EFFICIENCY -> Optional.empty();
         };
@@ -200,16 +278,15 @@ final class ClassDefaults {
     }
 
     private double faceArea() {
-        return byClass(0.18, 0.17, 0.10, 0.075) * value(BuildField.ENGINE_POWER) / 1e5;
+        return byClass(0.24, 0.17, 0.10, 0.075) * value(BuildField.ENGINE_POWER) / 1e5;
     }
 
     private double face() {
         return value(BuildField.CORE_WIDTH) * value(BuildField.CORE_HEIGHT);
     }
 
-
     private double fanFlow() {
-        double typical = byClass(1.0, 0.80, 0.60, 0.85);
+        double typical = byClass(1.3, 0.80, 0.60, 0.85);
         double usual = byClass(0.43, 0.40, 0.30, 0.35);
         double d = value(BuildField.FAN_DIAMETER);
         if (has(BuildField.FAN_CURRENT) && is(BuildField.FAN_DRIVE, "ELECTRIC")) {
@@ -230,7 +307,7 @@ final class ClassDefaults {
         if (has(BuildField.FAN_CURRENT) && is(BuildField.FAN_DRIVE, "ELECTRIC")) {
             return 0.30 * 13 * value(BuildField.FAN_CURRENT) / (0.316 * value(BuildField.FAN_FLOW));
         }
-        return byClass(200, 230, 220, 260);
+        return byClass(250, 230, 220, 260);
     }
 
     private String shutOffWhy() {

@@ -11,10 +11,11 @@ public sealed interface Demand {
     /**
      * Idling with accessories.
      *
-     * @param accessoriesW brake power for alternator, steering pump, air conditioning [W]
+     * @param accessoriesW brake power for the gearbox, alternator and steering pump [W]
+     * @param airConditioningW brake power for the air conditioning, on a car that has one [W]
      * @param engineSpeedShare share of the speed at rated power, or 0 for the car's own idle speed [-]
      */
-    record Idle(double accessoriesW, double engineSpeedShare) implements Demand {}
+    record Idle(double accessoriesW, double airConditioningW, double engineSpeedShare) implements Demand {}
 
     /**
      * Holding a road speed on a slope; the brake power follows from the car's mass.

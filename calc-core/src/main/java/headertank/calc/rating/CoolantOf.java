@@ -13,7 +13,8 @@ public final class CoolantOf {
     /** @return the coolant that the resolved values describe */
     public static Coolant resolved(Resolved r) {
         return switch (r.token(BuildField.COOLANT_BASE)) {
-            case "PROPYLENE_GLYCOL" -> Coolant.ofVolumeFraction(GlycolKind.PROPYLENE, r.value(BuildField.COOLANT_GLYCOL));
+            case "PROPYLENE_GLYCOL" ->
+                Coolant.ofVolumeFraction(GlycolKind.PROPYLENE, r.value(BuildField.COOLANT_GLYCOL));
             case "ETHYLENE_GLYCOL" -> Coolant.ofVolumeFraction(GlycolKind.ETHYLENE, r.value(BuildField.COOLANT_GLYCOL));
             default -> Coolant.of(GlycolKind.NONE, 0);
         };

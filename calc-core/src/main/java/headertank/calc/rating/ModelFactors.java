@@ -48,21 +48,36 @@ public record ModelFactors(
     public static final int COUNT = 17;
 
     /**
-     * @param z one standard normal deviate per factor, in the order of the components
-     * @param engineShareSigma standard deviation of the coolant's heat share, by engine class [-]
-     * @param fuelSigma standard deviation of the fuel's influence [-]
-     * @param widening factor on the standard deviations of the core's models, for geometry outside their range [-]
-     * @return the factors at these deviates. Standard deviations: modelling choice, after what the authors of each
-     *     correlation state where they do (louvred fins within 15 % for about 90 % of their data, from memory)
+     * One standard deviation of the factors that depend on the car; log-normal shares.
+     *
+     * @param airSide of the air-side coefficient [-]
+     * @param airFriction of the air-side friction [-]
+     * @param tubeSide of the tube-side coefficient, coolant properties included [-]
+     * @param coolantHeat of the coolant's share of the heat, by engine class [-]
+     * @param fuelHeat of the fuel's influence [-]
+     * @param boilingK of the boiling point [K]
      */
-    public static ModelFactors at(double[] z, double engineShareSigma, double fuelSigma, double widening) {
+    public record Sigmas(
+            double airSide,
+            double airFriction,
+            double tubeSide,
+            double coolantHeat,
+            double fuelHeat,
+            double boilingK) {}
+
+    /**
+     * @param z one standard normal deviate per factor, in the order of the components
+     * @param sigma standard deviations of the factors that depend on the car
+     * @return the factors at these deviates; the other standard deviations are modelling choices
+     */
+    public static ModelFactors at(double[] z, Sigmas sigma) {
         return new ModelFactors(
-                Math.exp(0.10 * widening * z[0]),
-                Math.exp(0.134 * widening * z[1]),
-                Math.exp(0.15 * z[2]),
-                Math.exp(engineShareSigma * z[3]),
+                Math.exp(sigma.airSide() * z[0]),
+                Math.exp(sigma.airFriction() * z[1]),
+                Math.exp(sigma.tubeSide() * z[2]),
+                Math.exp(sigma.coolantHeat() * z[3]),
                 Math.exp(0.10 * z[4]),
-                Math.exp(fuelSigma * z[5]),
+                Math.exp(sigma.fuelHeat() * z[5]),
                 Math.exp(0.25 * z[6]),
                 0.08 * z[7],
                 0.10 * z[8],
@@ -72,7 +87,7 @@ public record ModelFactors(
                 Math.exp(0.30 * z[12]),
                 Math.exp(0.25 * z[13]),
                 z[14],
-                1.0 * z[15],
+                sigma.boilingK() * z[15],
                 Math.exp(0.25 * z[16]));
     }
 }

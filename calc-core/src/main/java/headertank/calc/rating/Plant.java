@@ -38,6 +38,9 @@ public final class Plant {
     /** Mean air temperature in the core at which its drop curve is taken [K]: 60 C. */
     private static final double DROP_FILM_K = 333.15;
 
+    /** What an oil-to-coolant plate cooler adds to the block's own conduction [W/K]; guessed. */
+    private static final double PLATE_COOLER_W_PER_K = 170;
+
     private final Resolved resolved;
     private final ModelFactors factors;
     private final Coolant coolant;
@@ -79,13 +82,15 @@ public final class Plant {
                         Air.densityKgPerM3(atmospherePa, ambient, r.value(BuildField.HUMIDITY))
                                 / Air.densityKgPerM3(atmospherePa, ambient, 0)));
         this.thermostat = thermostat(r);
-        this.pump = new PumpSpec(r.value(BuildField.PUMP_HEAD), r.value(BuildField.PUMP_FLOW), r.is(BuildField.PUMP_DRIVE, "ELECTRIC"));
+        this.pump = new PumpSpec(
+                r.value(BuildField.PUMP_HEAD), r.value(BuildField.PUMP_FLOW), r.is(BuildField.PUMP_DRIVE, "ELECTRIC"));
         this.circuit = new CoolantCircuit(circuit(r, f, pump, thermostat));
         this.engine = new EngineHeat(engine(r), new EngineFactors(f.coolantHeat(), f.engineFriction(), f.fuelHeat()));
         this.control = control(r);
         this.alternator = AlternatorSpec.of(r.value(BuildField.ALTERNATOR), r.value(BuildField.BASE_LOAD));
         this.oil = oil(r, f);
-        this.boilingK = coolant.boilingK(PressureCap.fresh(r.value(BuildField.CAP_PRESSURE)).absolutePa(atmospherePa))
+        this.boilingK = coolant.boilingK(
+                        PressureCap.fresh(r.value(BuildField.CAP_PRESSURE)).absolutePa(atmospherePa))
                 + f.boilingOffsetK();
     }
 
@@ -158,10 +163,12 @@ public final class Plant {
     /** Conductances: modelling choice, see {@link OilSpec}. */
     private static OilSpec oil(Resolved r, ModelFactors f) {
         String cooler = r.token(BuildField.OIL_COOLER);
-        double power = r.value(BuildField.ENGINE_POWER);
-        double block = Math.max(20, 80 * Math.min(1, power / 1.5e5));
-        double toCoolant = cooler.equals("COOLANT") || cooler.equals("BOTH") ? block + 170 : block;
-        double toAir = cooler.equals("AIR") || cooler.equals("BOTH") ? 25 + r.value(BuildField.OIL_COOLER_CONDUCTANCE) : 25;
+        double block = OilSpec.NO_COOLER.coolerToCoolantWPerK();
+        double sump = OilSpec.NO_COOLER.toAirAt30MPerSWPerK();
+        double toCoolant = cooler.equals("COOLANT") || cooler.equals("BOTH") ? block + PLATE_COOLER_W_PER_K : block;
+        double toAir = cooler.equals("AIR") || cooler.equals("BOTH")
+                ? sump + r.value(BuildField.OIL_COOLER_CONDUCTANCE)
+                : sump;
         return new OilSpec(toCoolant * f.oilCoolers(), toAir * f.oilCoolers());
     }
 
@@ -260,7 +267,9 @@ public final class Plant {
 
     /** @return running current of all electric fans at full duty and charging voltage [A] */
     public double fanRunningA() {
-        return fanDrive == FanDrive.ELECTRIC ? resolved.value(BuildField.FAN_COUNT) * resolved.value(BuildField.FAN_CURRENT) : 0;
+        return fanDrive == FanDrive.ELECTRIC
+                ? resolved.value(BuildField.FAN_COUNT) * resolved.value(BuildField.FAN_CURRENT)
+                : 0;
     }
 
     /** @return how the fans are switched on: only a ramp winds them up */

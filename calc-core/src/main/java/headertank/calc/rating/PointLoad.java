@@ -60,7 +60,8 @@ public record PointLoad(
         HeatSplit heat;
         if (point.demand() instanceof Demand.Idle d) {
             speed = Math.max(speed, idle);
-            heat = engine.at(Math.min(d.accessoriesW(), engine.fullLoadPowerW(speed)), speed);
+            double asked = d.accessoriesW() + (r.is(BuildField.CONDENSER, "YES") ? d.airConditioningW() : 0);
+            heat = engine.at(Math.min(asked, engine.fullLoadPowerW(speed)), speed);
         } else if (point.demand() instanceof Demand.Road d) {
             double wanted = roadPowerW(plant, point, d.slope()) + d.accessoriesW();
             while (engine.fullLoadPowerW(speed) < wanted && speed < rated) {

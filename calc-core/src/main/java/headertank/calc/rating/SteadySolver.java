@@ -161,9 +161,11 @@ public final class SteadySolver {
         air(hotK, ambientK);
         heldDuty = Double.NaN;
         double density = plant.coolant().densityKgPerM3(hotK);
-        double capacity = density * coolantFlow.radiatorM3PerS() * plant.coolant().heatCapacityJPerKgK(hotK);
+        double capacity =
+                density * coolantFlow.radiatorM3PerS() * plant.coolant().heatCapacityJPerKgK(hotK);
         double difference = hotK - airInK;
-        double effectiveness = capacity > 1e-9 && difference > 1e-9 ? radiatorPoint.heatW() / (capacity * difference) : 0;
+        double effectiveness =
+                capacity > 1e-9 && difference > 1e-9 ? radiatorPoint.heatW() / (capacity * difference) : 0;
         return new CoolingState(
                 capacity,
                 Math.min(0.9999, effectiveness),
@@ -287,8 +289,8 @@ public final class SteadySolver {
         double residual = residualW(hotK, ambientK);
         OilBalance oil = OilBalance.of(plant.oil(), load.oilW(), hotK, ambientK, effectiveSpeedMPerS());
         double vapour = plant.coolant().vapourPressurePa(radiatorOutK);
-        PumpInlet inlet = PumpInlet.of(
-                plant.capPressurePa(), CapPosition.HOT_TANK, coolantFlow, vapour, load.pumpSpeedShare());
+        PumpInlet inlet =
+                PumpInlet.of(plant.capPressurePa(), CapPosition.HOT_TANK, coolantFlow, vapour, load.pumpSpeedShare());
         return new Balance.Steady(
                 hotK,
                 radiatorOutK,

@@ -27,13 +27,15 @@ public final class AbruptFanStart implements RiskRule {
 
     @Override
     public Optional<Flag> examine(RiskContext car) {
-        if (!car.resolved().is(BuildField.FAN_DRIVE, "ELECTRIC") || car.resolved().is(BuildField.CONTROL_KIND, "RAMP")) {
+        if (!car.resolved().is(BuildField.FAN_DRIVE, "ELECTRIC")
+                || car.resolved().is(BuildField.CONTROL_KIND, "RAMP")) {
             return Optional.empty();
         }
         double count = car.resolved().value(BuildField.FAN_COUNT);
         double start = count * car.resolved().value(BuildField.FAN_START_CURRENT);
         double base = car.resolved().value(BuildField.BASE_LOAD);
-        double idle = AlternatorSpec.of(car.resolved().value(BuildField.ALTERNATOR), base).outputA(1);
+        double idle = AlternatorSpec.of(car.resolved().value(BuildField.ALTERNATOR), base)
+                .outputA(1);
         double beyond = base + start - idle;
         if (beyond <= 0) {
             return Optional.empty();
@@ -43,11 +45,14 @@ public final class AbruptFanStart implements RiskRule {
         consequences.add(new Flag.Consequence("all fans at the moment they start", "", start, "A"));
         consequences.add(new Flag.Consequence("what the alternator gives at idle", "", idle, "A"));
         consequences.add(new Flag.Consequence("from the battery at the start", "", beyond, "A"));
-        consequences.add(new Flag.Consequence("from the battery while they run at idle", "", Math.max(0, base + running - idle), "A"));
+        consequences.add(new Flag.Consequence(
+                "from the battery while they run at idle", "", Math.max(0, base + running - idle), "A"));
         for (DutyVerdict d : car.duties()) {
             d.outcome().run().ifPresent(run -> {
-                consequences.add(new Flag.Consequence("charge from the battery in one event", d.duty().id(), run.batteryAmpereHours(), "Ah"));
-                consequences.add(new Flag.Consequence("fan starts in one event", d.duty().id(), run.fanStarts(), "-"));
+                consequences.add(new Flag.Consequence(
+                        "charge from the battery in one event", d.duty().id(), run.batteryAmpereHours(), "Ah"));
+                consequences.add(
+                        new Flag.Consequence("fan starts in one event", d.duty().id(), run.fanStarts(), "-"));
             });
         }
         return Optional.of(new Flag(

@@ -51,7 +51,8 @@ public final class CapTooWeak implements RiskRule {
                 Atmosphere.pressurePa(car.resolved().value(BuildField.ALTITUDE)),
                 coolant::vapourPressurePa);
         consequences.add(new Flag.Consequence("cap pressure that 10 K of margin need", "", needed, "Pa"));
-        consequences.add(new Flag.Consequence("cap pressure fitted", "", car.resolved().value(BuildField.CAP_PRESSURE), "Pa"));
+        consequences.add(
+                new Flag.Consequence("cap pressure fitted", "", car.resolved().value(BuildField.CAP_PRESSURE), "Pa"));
         return Optional.of(new Flag(
                 id(),
                 version(),

@@ -28,8 +28,9 @@ public final class ClutchFanTilted implements RiskRule {
         if (!car.resolved().is(BuildField.FAN_DRIVE, "CLUTCH") || tilt < Math.toRadians(10)) {
             return Optional.empty();
         }
-        List<Flag.Consequence> gains =
-                car.gainedBy("margin gained with the fan parallel to the core", car.resolved().with(BuildField.CORE_TILT, 0));
+        List<Flag.Consequence> gains = car.gainedBy(
+                "margin gained with the fan parallel to the core",
+                car.resolved().with(BuildField.CORE_TILT, 0));
         return Optional.of(new Flag(
                 id(),
                 version(),

@@ -44,8 +44,10 @@ public final class FanSetBelowThermostat implements RiskRule {
         consequences.add(new Flag.Consequence(
                 "thermostat fully open at", "", opening + ThermostatSpec.DEFAULT_WIDTH_K, "K absolute"));
         for (DutyVerdict d : car.duties()) {
-            d.outcome().run().ifPresent(run -> consequences.add(
-                    new Flag.Consequence("charge taken by the fans in one event", d.duty().id(), run.fanAmpereHours(), "Ah")));
+            d.outcome()
+                    .run()
+                    .ifPresent(run -> consequences.add(new Flag.Consequence(
+                            "charge taken by the fans in one event", d.duty().id(), run.fanAmpereHours(), "Ah")));
         }
         return Optional.of(new Flag(
                 id(),

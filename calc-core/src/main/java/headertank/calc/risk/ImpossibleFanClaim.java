@@ -35,7 +35,8 @@ public final class ImpossibleFanClaim implements RiskRule {
             return Optional.empty();
         }
         double diameter = car.resolved().value(BuildField.FAN_DIAMETER);
-        FanSpec claimed = FanSpec.of(1, flow.si(), car.resolved().value(BuildField.FAN_SHUT_OFF), diameter, 0.35 * diameter);
+        FanSpec claimed =
+                FanSpec.of(1, flow.si(), car.resolved().value(BuildField.FAN_SHUT_OFF), diameter, 0.35 * diameter);
         FanClaim claim = FanClaim.check(claimed, 13, car.resolved().value(BuildField.FAN_CURRENT), false);
         if (claim.verdict() == FanClaim.Verdict.PLAUSIBLE || claim.ratio() < 0.35) {
             return Optional.empty();
@@ -43,10 +44,14 @@ public final class ImpossibleFanClaim implements RiskRule {
         List<Flag.Consequence> consequences = new ArrayList<>();
         consequences.add(new Flag.Consequence("power of the jet at the stated flow", "", claim.kineticW(), "W"));
         consequences.add(new Flag.Consequence("electric power at the stated current", "", claim.electricW(), "W"));
-        consequences.add(new Flag.Consequence("flow that this current can deliver", "", claim.correctedFreeFlowM3PerS(), "m3/s"));
+        consequences.add(new Flag.Consequence(
+                "flow that this current can deliver", "", claim.correctedFreeFlowM3PerS(), "m3/s"));
         consequences.addAll(car.gainedBy(
                 "margin at the flow that is possible, against the rating with the stated flow",
-                car.resolved().with(BuildField.FAN_FLOW, BuildField.FAN_FLOW.allowed().clamp(claim.correctedFreeFlowM3PerS()))));
+                car.resolved()
+                        .with(
+                                BuildField.FAN_FLOW,
+                                BuildField.FAN_FLOW.allowed().clamp(claim.correctedFreeFlowM3PerS()))));
         return Optional.of(new Flag(
                 id(),
                 version(),

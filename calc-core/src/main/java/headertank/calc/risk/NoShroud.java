@@ -28,8 +28,9 @@ public final class NoShroud implements RiskRule {
         if (cover >= 0.7 || car.resolved().is(BuildField.FAN_DRIVE, "NONE")) {
             return Optional.empty();
         }
-        List<Flag.Consequence> gains =
-                car.gainedBy("margin gained with a shroud over the whole core", car.resolved().with(BuildField.FAN_COVER, 1.0));
+        List<Flag.Consequence> gains = car.gainedBy(
+                "margin gained with a shroud over the whole core",
+                car.resolved().with(BuildField.FAN_COVER, 1.0));
         return Optional.of(new Flag(
                 id(),
                 version(),

@@ -32,8 +32,11 @@ public final class NoWayOut implements RiskRule {
             return Optional.empty();
         }
         Resolved vented = now.with(BuildField.AIR_EXIT, "HOOD_VENT")
-                .with(BuildField.AIR_EXIT_AREA, Math.min(0.8, Math.max(now.value(BuildField.AIR_EXIT_AREA), 0.55 * face)));
-        List<Flag.Consequence> gains = car.gainedBy("margin gained with a vent in the hood's low-pressure area", vented);
+                .with(
+                        BuildField.AIR_EXIT_AREA,
+                        Math.min(0.8, Math.max(now.value(BuildField.AIR_EXIT_AREA), 0.55 * face)));
+        List<Flag.Consequence> gains =
+                car.gainedBy("margin gained with a vent in the hood's low-pressure area", vented);
         return Optional.of(new Flag(
                 id(),
                 version(),

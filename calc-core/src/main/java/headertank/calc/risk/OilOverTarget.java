@@ -1,6 +1,5 @@
 package headertank.calc.risk;
 
-import headertank.calc.build.BuildField;
 import headertank.calc.oil.OilBalance;
 import headertank.calc.rating.Balance;
 import headertank.calc.verdict.DutyVerdict;
@@ -35,7 +34,8 @@ public final class OilOverTarget implements RiskRule {
                     ? d.outcome().run().get().peakOilK()
                     : d.outcome().deciding().balance() instanceof Balance.Steady s ? s.oilK() : Double.NaN;
             if (!Double.isNaN(oil)) {
-                consequences.add(new Flag.Consequence("oil temperature", d.duty().id(), oil, "K absolute"));
+                consequences.add(
+                        new Flag.Consequence("oil temperature", d.duty().id(), oil, "K absolute"));
                 hottest = Math.max(hottest, oil);
             }
         }

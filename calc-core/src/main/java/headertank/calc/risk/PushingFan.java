@@ -24,11 +24,12 @@ public final class PushingFan implements RiskRule {
 
     @Override
     public Optional<Flag> examine(RiskContext car) {
-        if (!car.resolved().is(BuildField.FAN_MOUNTING, "PUSHING") || car.resolved().is(BuildField.FAN_DRIVE, "NONE")) {
+        if (!car.resolved().is(BuildField.FAN_MOUNTING, "PUSHING")
+                || car.resolved().is(BuildField.FAN_DRIVE, "NONE")) {
             return Optional.empty();
         }
-        List<Flag.Consequence> gains =
-                car.gainedBy("margin gained with the same fans pulling", car.resolved().with(BuildField.FAN_MOUNTING, "PULLING"));
+        List<Flag.Consequence> gains = car.gainedBy(
+                "margin gained with the same fans pulling", car.resolved().with(BuildField.FAN_MOUNTING, "PULLING"));
         return Optional.of(new Flag(
                 id(),
                 version(),

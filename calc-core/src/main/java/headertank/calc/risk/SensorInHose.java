@@ -44,21 +44,28 @@ public final class SensorInHose implements RiskRule {
             if (d.outcome().point(p.id()).balance() instanceof Balance.Steady s) {
                 SensorReading running = SensorReading.of(
                         place, SensorMount.WETTED, s.engineOutK(), s.radiatorOutK(), s.ambientK(), s.radiatorM3PerS());
-                consequences.add(new Flag.Consequence("reading minus coolant while it flows", d.duty().id(), running.offsetK(), "K"));
+                consequences.add(new Flag.Consequence(
+                        "reading minus coolant while it flows", d.duty().id(), running.offsetK(), "K"));
                 double still = SensorReading.step(
                         running.steadyK(), s.ambientK(), SensorReading.lagS(place, SensorMount.WETTED, 0), 120);
                 consequences.add(new Flag.Consequence(
-                        "reading minus coolant two minutes after the flow stopped", d.duty().id(), still - s.engineOutK(), "K"));
+                        "reading minus coolant two minutes after the flow stopped",
+                        d.duty().id(),
+                        still - s.engineOutK(),
+                        "K"));
             }
         }
         if (fan) {
-            consequences.addAll(
-                    car.gainedBy("margin gained with the fan sensor in the block", car.resolved().with(BuildField.FAN_SENSOR, "BLOCK")));
+            consequences.addAll(car.gainedBy(
+                    "margin gained with the fan sensor in the block",
+                    car.resolved().with(BuildField.FAN_SENSOR, "BLOCK")));
         }
         return Optional.of(new Flag(
                 id(),
                 version(),
-                gauge && fan ? "Gauge and fan sensor away from the engine" : gauge ? "Gauge sensor away from the engine" : "Fan sensor away from the engine",
+                gauge && fan
+                        ? "Gauge and fan sensor away from the engine"
+                        : gauge ? "Gauge sensor away from the engine" : "Fan sensor away from the engine",
                 Flag.Weight.CONDITION,
                 "The temperature that matters is the one in head or block. A sensor in a hose or a tank shows coolant that"
                         + " has to reach it first: when flow stops, or the thermostat is shut, it cools towards the air while"

@@ -36,10 +36,13 @@ public final class SetupFromAlcoholCar implements RiskRule {
             return Optional.empty();
         }
         Resolved asDonor = car.resolved().with(BuildField.FUEL, donor.name());
-        List<Flag.Consequence> consequences =
-                new ArrayList<>(car.gainedBy("margin that the same car would have on the donor's fuel, more than now", asDonor));
+        List<Flag.Consequence> consequences = new ArrayList<>(
+                car.gainedBy("margin that the same car would have on the donor's fuel, more than now", asDonor));
         consequences.add(new Flag.Consequence(
-                "wall heat on the donor's fuel over wall heat on this one", "", donor.coolantFactor() / burnt.coolantFactor(), "-"));
+                "wall heat on the donor's fuel over wall heat on this one",
+                "",
+                donor.coolantFactor() / burnt.coolantFactor(),
+                "-"));
         return Optional.of(new Flag(
                 id(),
                 version(),

@@ -33,13 +33,15 @@ public final class ThermostatRemoved implements RiskRule {
         if (!car.resolved().is(BuildField.THERMOSTAT, "REMOVED")) {
             return Optional.empty();
         }
-        Resolved fitted =
-                car.resolved().with(BuildField.THERMOSTAT, "FITTED").with(BuildField.THERMOSTAT_BYPASS, "CLOSES_WITH_LIFT");
+        Resolved fitted = car.resolved()
+                .with(BuildField.THERMOSTAT, "FITTED")
+                .with(BuildField.THERMOSTAT_BYPASS, "CLOSES_WITH_LIFT");
         List<Flag.Consequence> consequences =
                 new ArrayList<>(car.gainedBy("margin gained by fitting a thermostat again", fitted));
         double cold = coldDayK(car, car.resolved());
         consequences.add(new Flag.Consequence("coolant on an easy road at 5 C without it", "", cold, "K absolute"));
-        consequences.add(new Flag.Consequence("coolant on an easy road at 5 C with it", "", coldDayK(car, fitted), "K absolute"));
+        consequences.add(new Flag.Consequence(
+                "coolant on an easy road at 5 C with it", "", coldDayK(car, fitted), "K absolute"));
         consequences.add(new Flag.Consequence(
                 "drop across it that keeps pressure in the block", "", thermostatDropPa(car, fitted), "Pa"));
         return Optional.of(new Flag(
@@ -60,7 +62,8 @@ public final class ThermostatRemoved implements RiskRule {
     }
 
     private static double coldDayK(RiskContext car, Resolved state) {
-        OperatingPoint easy = new OperatingPoint("easy-road", "Easy road at 5 C", 25, 0, 0, new Demand.Road(0, 1500, 0.35), 0);
+        OperatingPoint easy =
+                new OperatingPoint("easy-road", "Easy road at 5 C", 25, 0, 0, new Demand.Road(0, 1500, 0.35), 0);
         Resolved cold = state.with(BuildField.AMBIENT, Physics.kelvin(5));
         return car.at(cold, easy).balance() instanceof Balance.Steady s ? s.engineOutK() : Double.NaN;
     }

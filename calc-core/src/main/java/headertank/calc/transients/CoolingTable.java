@@ -54,7 +54,9 @@ final class CoolingTable {
         double wt = Math.min(1, steps - t);
         Arrays.fill(out, 0);
         for (int corner = 0; corner < 8; corner++) {
-            double w = ((corner & 1) == 0 ? 1 - wl : wl) * ((corner & 2) == 0 ? 1 - wd : wd) * ((corner & 4) == 0 ? 1 - wt : wt);
+            double w = ((corner & 1) == 0 ? 1 - wl : wl)
+                    * ((corner & 2) == 0 ? 1 - wd : wd)
+                    * ((corner & 4) == 0 ? 1 - wt : wt);
             if (w > 0) {
                 double[] node = node(l + (corner & 1), d + (corner >> 1 & 1), t + (corner >> 2 & 1));
                 for (int i = 0; i < QUANTITIES; i++) {

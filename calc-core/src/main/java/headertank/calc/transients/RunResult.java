@@ -48,5 +48,11 @@ public record RunResult(
      * @param fanCurrentA current of all electric fans [A]
      */
     public record Sample(
-            double timeS, String pointId, double coolantK, double oilK, double gaugeK, double fanDuty, double fanCurrentA) {}
+            double timeS,
+            String pointId,
+            double coolantK,
+            double oilK,
+            double gaugeK,
+            double fanDuty,
+            double fanCurrentA) {}
 }

@@ -171,7 +171,9 @@ public final class RunSolver {
         double a = t.ambientK();
         double fastest = Math.max(
                 (capacity + outlet) / masses.radiatorJPerK(),
-                Math.max((metal + oilToCoolant + capacity + surface) / masses.blockJPerK(), metal / masses.metalJPerK()));
+                Math.max(
+                        (metal + oilToCoolant + capacity + surface) / masses.blockJPerK(),
+                        metal / masses.metalJPerK()));
         int steps = (int) Math.max(1, Math.ceil(seconds * fastest / STABLE));
         double h = seconds / steps;
         for (int i = 0; i < steps; i++) {

@@ -72,11 +72,18 @@ public final class StandardPolicy implements VerdictPolicy {
                     "Lower the heat or raise the cooling; see the changes that buy the most margin."));
             return;
         }
-        String at = o.decidedByRun() ? "at the peak of the run" : "at \"" + o.deciding().point().label() + "\"";
+        String at = o.decidedByRun()
+                ? "at the peak of the run"
+                : "at \"" + o.deciding().point().label() + "\"";
         if (o.marginSpread().isEmpty()) {
             Verdict v = margin >= GO_MARGIN_K ? Verdict.GO : margin >= 0 ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
             findings.add(new Finding(
-                    Code.COOLANT_MARGIN, v, margin, "K", text("Coolant margin %.1f K %s, uncertainty not yet computed.", margin, at), ""));
+                    Code.COOLANT_MARGIN,
+                    v,
+                    margin,
+                    "K",
+                    text("Coolant margin %.1f K %s, uncertainty not yet computed.", margin, at),
+                    ""));
             return;
         }
         double p = o.probabilityTooHot();
@@ -86,9 +93,10 @@ public final class StandardPolicy implements VerdictPolicy {
         String doThis =
                 switch (v) {
                     case GO -> "";
-                    case GO_WITH_CONDITIONS -> o.decidedByRun()
-                            ? "Watch the gauge in each run, end the run at the limit and let the fans bring it down before the next."
-                            : "Watch the gauge, back off at the limit, and measure what is only guessed before the next hard day.";
+                    case GO_WITH_CONDITIONS ->
+                        o.decidedByRun()
+                                ? "Watch the gauge in each run, end the run at the limit and let the fans bring it down before the next."
+                                : "Watch the gauge, back off at the limit, and measure what is only guessed before the next hard day.";
                     case NO_GO -> "Do not hand it over for this duty; see the changes that buy the most margin.";
                 };
         findings.add(new Finding(
@@ -114,13 +122,16 @@ public final class StandardPolicy implements VerdictPolicy {
         Verdict v = margin >= GO_BOILING_K
                 ? Verdict.GO
                 : margin >= LEAST_BOILING_K ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
-        findings.add(new Finding(
-                Code.BOILING_MARGIN,
-                v,
-                margin,
-                "K",
-                text("Coolant stays %.1f K below boiling at the cap (common practice asks for 10 K).", margin),
-                v == Verdict.GO ? "" : "Fit a stronger cap that radiator and hoses are rated for, or more glycol, or more cooling."));
+        findings.add(
+                new Finding(
+                        Code.BOILING_MARGIN,
+                        v,
+                        margin,
+                        "K",
+                        text("Coolant stays %.1f K below boiling at the cap (common practice asks for 10 K).", margin),
+                        v == Verdict.GO
+                                ? ""
+                                : "Fit a stronger cap that radiator and hoses are rated for, or more glycol, or more cooling."));
     }
 
     private static void oil(DutyOutcome o, List<Finding> findings) {
@@ -128,16 +139,17 @@ public final class StandardPolicy implements VerdictPolicy {
         if (Double.isInfinite(margin) || Double.isNaN(margin)) {
             return;
         }
-        Verdict v = margin >= 0
-                ? Verdict.GO
-                : margin >= -OIL_OVER_CAUTION_K ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
+        Verdict v =
+                margin >= 0 ? Verdict.GO : margin >= -OIL_OVER_CAUTION_K ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
         findings.add(new Finding(
                 Code.OIL_MARGIN,
                 v,
                 margin,
                 "K",
                 text("Oil stays %.1f K below its caution limit.", margin),
-                v == Verdict.GO ? "" : "Fit or enlarge an oil cooler with air of its own, and watch the oil temperature."));
+                v == Verdict.GO
+                        ? ""
+                        : "Fit or enlarge an oil cooler with air of its own, and watch the oil temperature."));
     }
 
     private static void electric(DutyOutcome o, List<Finding> findings) {
@@ -150,13 +162,16 @@ public final class StandardPolicy implements VerdictPolicy {
             }
         }
         if (at != null) {
-            findings.add(new Finding(
-                    Code.ALTERNATOR,
-                    worst > 5 ? Verdict.GO_WITH_CONDITIONS : Verdict.GO,
-                    worst,
-                    "A",
-                    text("The battery gives %.0f A at \"%s\": the alternator does not carry fans and loads there.", worst, at.point().label()),
-                    "Raise the idle speed, start the fans one after the other or on a ramp, or fit a larger alternator."));
+            findings.add(
+                    new Finding(
+                            Code.ALTERNATOR,
+                            worst > 5 ? Verdict.GO_WITH_CONDITIONS : Verdict.GO,
+                            worst,
+                            "A",
+                            text(
+                                    "The battery gives %.0f A at \"%s\": the alternator does not carry fans and loads there.",
+                                    worst, at.point().label()),
+                            "Raise the idle speed, start the fans one after the other or on a ramp, or fit a larger alternator."));
         }
     }
 
@@ -175,31 +190,32 @@ public final class StandardPolicy implements VerdictPolicy {
                     Verdict.GO_WITH_CONDITIONS,
                     least / 1000,
                     "kPa",
-                    text("The pump lacks %.0f kPa at its inlet at \"%s\": it may cavitate and lose flow.", -least / 1000, at.point().label()),
+                    text(
+                            "The pump lacks %.0f kPa at its inlet at \"%s\": it may cavitate and lose flow.",
+                            -least / 1000, at.point().label()),
                     "Check cap, fill and hoses on the suction side; lower the radiator's resistance."));
         }
     }
 
+    /** The sampled spread is already widened where a source ends; such a result is a go only if its low end holds. */
     private static void outsideSources(DutyOutcome o, List<Finding> findings) {
-        double widest = 1;
-        String why = "";
-        for (PointRating p : o.points()) {
-            for (Note n : p.notes()) {
-                if (n.widening() > widest) {
-                    widest = n.widening();
-                    why = n.why();
-                }
+        Note widest = null;
+        for (Note n : o.deciding().notes()) {
+            if (n.widening() > 1 && (widest == null || n.widening() > widest.widening())) {
+                widest = n;
             }
         }
-        if (widest > 1 && o.marginSpread().isPresent()) {
-            double widened = o.coolantMarginK() - widest * (o.marginSpread().get().median() - o.marginSpread().get().low());
+        if (widest != null && o.marginSpread().isPresent()) {
+            double low = o.marginSpread().get().low();
             findings.add(new Finding(
                     Code.OUTSIDE_SOURCE_RANGE,
-                    widened >= 0 ? Verdict.GO : Verdict.GO_WITH_CONDITIONS,
-                    widened,
+                    low >= 0 ? Verdict.GO : Verdict.GO_WITH_CONDITIONS,
+                    low,
                     "K",
-                    text("A model was used outside its source's range (%s); with the wider uncertainty %.1f K remain.", why, widened),
-                    widened >= 0 ? "" : "Measure this part, or treat the margin as unknown."));
+                    text(
+                            "A model was used outside its source's range, so the uncertainty was widened: %s The low end of the margin is %s K.",
+                            widest.why(), kelvins(low)),
+                    low >= 0 ? "" : "Measure this part, or treat the margin as unknown."));
         }
     }
 

@@ -1,0 +1,88 @@
+package headertank.calc;
+
+import headertank.calc.build.BuildField;
+import headertank.calc.build.Resolved;
+import headertank.calc.duty.Duty;
+import headertank.calc.engine.EngineClass;
+import headertank.calc.fluid.Coolant;
+import headertank.calc.fluid.CoolantSpread;
+import headertank.calc.fluid.Fuel;
+import headertank.calc.quantity.Note;
+import headertank.calc.quantity.Physics;
+import headertank.calc.radiator.CoreFigure;
+import headertank.calc.radiator.CoreSpread;
+import headertank.calc.rating.CoolantOf;
+import headertank.calc.rating.ModelFactors;
+import headertank.calc.rating.PointRating;
+import headertank.calc.verdict.DutyOutcome;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+
+/**
+ * How far the models may be off for one car at one duty: the correlations' own spread, what the class of core leaves open,
+ * the coolant's properties, and the widening that notes ask for where a source ends.
+ */
+final class ModelSpread {
+
+    /** Air-side coefficient: 8 % of the correlation and 6 % for a real, dented, dusty core, as squares [-]. */
+    private static final double AIR_SIDE = 0.10;
+
+    /** Air-side friction: 12 % and 6 % likewise [-]. */
+    private static final double AIR_FRICTION = 0.134;
+
+    /** Tube-side coefficient: 8 % turbulent, 25 % in transition; a car passes both [-]. */
+    private static final double TUBE_SIDE = 0.15;
+
+    private ModelSpread() {}
+
+    /** @return standard deviations for this car at this duty */
+    static ModelFactors.Sigmas of(Resolved r, DutyOutcome outcome) {
+        double core = widest(outcome, n -> !isCoolant(n) && !isEngine(n));
+        double coolantWidening = widest(outcome, ModelSpread::isCoolant);
+        double engine = widest(outcome, ModelSpread::isEngine);
+        CoreSpread unknown = coreSpread(r);
+        Coolant coolant = CoolantOf.resolved(r);
+        CoolantSpread fluid = coolant.spread(Physics.kelvin(95));
+        // h ~ mu^-0.4 k^0.6 cp^0.4 rho^0.8 in turbulent flow: the viscosity decides
+        double properties = Math.hypot(0.4 * fluid.viscosityShare(), 0.6 * fluid.conductivityShare()) * coolantWidening;
+        return new ModelFactors.Sigmas(
+                Math.hypot(AIR_SIDE * core, unknown.conductanceShare()),
+                Math.hypot(AIR_FRICTION * core, unknown.airDropShare()),
+                Math.hypot(TUBE_SIDE, properties),
+                r.option(BuildField.ENGINE_CLASS, EngineClass.class).wallShareSigma() * engine,
+                r.option(BuildField.FUEL, Fuel.class).coolantFactorSigma(),
+                fluid.boilingK());
+    }
+
+    /** Spread of the class of core over the figures that are no fields of a build. */
+    private static CoreSpread coreSpread(Resolved r) {
+        Map<CoreFigure, Double> fields = new EnumMap<>(CoreFigure.class);
+        fields.put(CoreFigure.DEPTH_M, r.coreClass().typical(CoreFigure.DEPTH_M));
+        fields.put(CoreFigure.FIN_PITCH_M, r.coreClass().typical(CoreFigure.FIN_PITCH_M));
+        fields.put(CoreFigure.FIN_HEIGHT_M, r.coreClass().typical(CoreFigure.FIN_HEIGHT_M));
+        fields.put(CoreFigure.TUBE_HEIGHT_M, r.coreClass().typical(CoreFigure.TUBE_HEIGHT_M));
+        fields.put(CoreFigure.COOLANT_FOULING_M2K_PER_W, r.coreClass().typical(CoreFigure.COOLANT_FOULING_M2K_PER_W));
+        return r.coreClass().spread(fields);
+    }
+
+    private static double widest(DutyOutcome outcome, Predicate<Note> which) {
+        Duty duty = outcome.duty();
+        List<PointRating> deciding = duty.schedule().isPresent() ? List.of(outcome.deciding()) : outcome.points();
+        return deciding.stream()
+                .flatMap(p -> p.notes().stream())
+                .filter(which)
+                .mapToDouble(Note::widening)
+                .max()
+                .orElse(1);
+    }
+
+    private static boolean isCoolant(Note n) {
+        return n.field().startsWith("coolant") || n.field().startsWith("glycol");
+    }
+
+    private static boolean isEngine(Note n) {
+        return n.field().equals("exhaustShare") || n.field().equals("measuredBrakeEfficiency");
+    }
+}
