@@ -34,8 +34,8 @@ public final class CrossFlow {
         }
         double a = -FastMath.expm1(-n);
         double b = -FastMath.expm1(-cn);
-        double pa = 1 - a;
-        double pb = 1 - b;
+        double pa = FastMath.exp(-n);
+        double pb = FastMath.exp(-cn);
         double sum = a * b;
         for (int i = 1; i < 2000; i++) {
             double inverse = 1.0 / i;

@@ -38,9 +38,7 @@ public final class PlainFins implements AirSide {
 
     /** @return Nusselt number on D_h [-] */
     public double nusselt(double reynolds, double prandtl) {
-        double gz = Math.max(0, reynolds) * prandtl * diameterM / depthM;
-        double third = FastMath.cbrt(gz);
-        return 7.54 + 0.03 * gz / (1 + 0.016 * third * third);
+        return 7.54 + TubeFlow.entryTerm(Math.max(0, reynolds) * prandtl * diameterM / depthM);
     }
 
     @Override

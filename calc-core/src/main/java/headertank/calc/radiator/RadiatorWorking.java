@@ -115,7 +115,7 @@ final class RadiatorWorking {
 
     private static String tubeSource(TubeRegime regime) {
         return switch (regime) {
-            case LAMINAR -> "Shah and London 1978 with entry term (Hausen 1943), from memory";
+            case LAMINAR -> "Shah and London 1978 with the entry term of two plates (form of Hausen), from memory";
             case TRANSITION -> "linear in Re between laminar and turbulent (Gnielinski 2013, from memory)";
             case TURBULENT -> "Gnielinski, Int. Chem. Eng. 16 (1976) 359-368";
         };

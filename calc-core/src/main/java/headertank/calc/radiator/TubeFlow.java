@@ -74,10 +74,10 @@ public final class TubeFlow {
         return eighth * (reynolds - 1000) * prandtl / (1 + 12.7 * FastMath.sqrt(eighth) * (third * third - 1));
     }
 
-    /** @return 0.0668 Gz/(1 + 0.04 Gz^(2/3)), mean gain over a tube's length by the thermal entry (Hausen 1943, round tube) */
-    public static double entryTerm(double graetz) {
+    /** @return 0.03 Gz/(1 + 0.016 Gz^(2/3)), mean gain over the length by the thermal entry between two plates [-] */
+    static double entryTerm(double graetz) {
         double third = FastMath.cbrt(graetz);
-        return 0.0668 * graetz / (1 + 0.04 * third * third);
+        return 0.03 * graetz / (1 + 0.016 * third * third);
     }
 
     /**
