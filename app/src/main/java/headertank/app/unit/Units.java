@@ -1,0 +1,117 @@
+package headertank.app.unit;
+
+import headertank.app.unit.UnitException.Code;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.springframework.stereotype.Component;
+
+/** Text with a unit to SI and back. In templates: {@code ${@units.show(x, 'AIR_FLOW')}}. */
+@Component("units")
+public final class Units {
+
+    private static final String GAP = "[ \\u00a0\\u2009\\u202f]";
+    /** A number, then anything: the unit. Groups of three digits may be set apart by spaces. */
+    private static final Pattern NUMBER = Pattern.compile(
+            "([+-]?)((?:\\d{1,3}(?:" + GAP + "\\d{3})+(?!\\d)|\\d+)?(?:[.,]\\d*)*"
+                    + "(?:[eE][+-]?\\d{1,3}(?![\\d.,a-zA-Z]))?)(.*)",
+            Pattern.DOTALL);
+
+    private static final Pattern PLAIN = Pattern.compile("(\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d{1,3})?");
+    private static final Pattern THOUSANDS_OR_DECIMAL = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
+
+    /** Reads a text for a metric shop. */
+    public static double parse(String text, Dimension dimension) {
+        return parse(text, dimension, UnitSystem.METRIC);
+    }
+
+    /**
+     * Reads a text such as {@code 2500 cfm}, {@code 1,3 bar}, {@code −5 °C}; a bare number is taken in the shop's unit.
+     *
+     * @return the value in SI units
+     * @throws UnitException with what is accepted
+     */
+    public static double parse(String text, Dimension dimension, UnitSystem system) {
+        String typed = text == null ? "" : text.strip();
+        if (typed.isEmpty()) {
+            throw new UnitException(Code.EMPTY, typed, dimension);
+        }
+        Matcher parts = NUMBER.matcher(
+                typed.replace('−', '-').replace('‐', '-').replace('‑', '-').replace('–', '-'));
+        if (!parts.matches()) {
+            throw new UnitException(Code.NOT_A_NUMBER, typed, dimension);
+        }
+        double number = number(parts.group(2).replaceAll(GAP, ""), typed, dimension);
+        if (dimension == Dimension.FRACTION && parts.group(3).isBlank() && number > 0 && number < 1) {
+            throw new UnitException(Code.AMBIGUOUS_SHARE, typed, dimension);
+        }
+        Unit unit = unit(parts.group(3), typed, dimension, system);
+        double si = unit.toSi(parts.group(1).equals("-") ? -number : number);
+        if (dimension == Dimension.TEMPERATURE && si < -1e-9) {
+            throw new UnitException(Code.BELOW_ABSOLUTE_ZERO, typed, dimension);
+        }
+        return si;
+    }
+
+    private static double number(String digits, String typed, Dimension dimension) {
+        if (THOUSANDS_OR_DECIMAL.matcher(digits).matches()) {
+            throw new UnitException(Code.AMBIGUOUS_COMMA, typed, dimension);
+        }
+        String point = digits.indexOf(',') == digits.lastIndexOf(',') && digits.indexOf('.') < 0
+                ? digits.replace(',', '.')
+                : digits;
+        if (!PLAIN.matcher(point).matches()) {
+            throw new UnitException(Code.NOT_A_NUMBER, typed, dimension);
+        }
+        return Double.parseDouble(point);
+    }
+
+    private static Unit unit(String written, String typed, Dimension dimension, UnitSystem system) {
+        String plain = UnitText.plain(written);
+        if (plain.isEmpty()) {
+            return dimension.unit(system);
+        }
+        Optional<Unit> found = dimension.units().stream()
+                .filter(u -> u.spellings().contains(plain))
+                .findFirst();
+        return found.orElseThrow(() -> new UnitException(Code.UNKNOWN_UNIT, typed, dimension));
+    }
+
+    /** Shows an SI value in a metric shop's unit, rounded to what makes sense there: {@code 0.85 → 3060 m³/h}. */
+    public static String show(double si, Dimension dimension) {
+        return show(si, dimension, UnitSystem.METRIC);
+    }
+
+    /** Shows an SI value in the shop's unit. Three digits are kept for small values, so that 0.0123 does not become 0. */
+    public static String show(double si, Dimension dimension, UnitSystem system) {
+        Unit unit = dimension.unit(system);
+        String number = round(unit.fromSi(si), unit.decimals());
+        return unit.symbol().equals("°") ? number + "°" : number + " " + unit.symbol();
+    }
+
+    /** The number alone, for a table whose heading carries the unit. */
+    public static String number(double si, Dimension dimension, UnitSystem system) {
+        Unit unit = dimension.unit(system);
+        return round(unit.fromSi(si), unit.decimals());
+    }
+
+    private static String round(double value, int decimals) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("not a number that can be shown: " + value);
+        }
+        int extra = 0;
+        if (value != 0) {
+            int leading = (int) Math.floor(Math.log10(Math.abs(value)));
+            extra = Math.max(0, Math.min(6, -leading + 1));
+        }
+        int digits = Math.abs(value) < 1 ? Math.max(decimals, extra) : decimals;
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP);
+        String text = digits > decimals ? rounded.stripTrailingZeros().toPlainString() : rounded.toPlainString();
+        return rounded.signum() == 0
+                ? BigDecimal.ZERO.setScale(Math.min(digits, decimals)).toPlainString()
+                : text.toLowerCase(Locale.ROOT);
+    }
+}

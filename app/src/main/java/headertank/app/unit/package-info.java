@@ -1,0 +1,2 @@
+/** The only place where text with a unit becomes a number in SI, and back. */
+package headertank.app.unit;
