@@ -1,0 +1,183 @@
+package headertank.app.database;
+
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.io.UncheckedIOException;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.security.SecureRandom;
+import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * The folder that holds the shop's records: {@code postgresql-17} (the records), {@code binaries} (the unpacked server) and
+ * {@code password}. The three are siblings on purpose: the server library clears out old folders below its own.
+ */
+final class DataFolder {
+
+    private static final Logger LOG = LoggerFactory.getLogger(DataFolder.class);
+    /** Major version of the server binaries in the build; another major version cannot read the same records. */
+    static final String MAJOR = "17";
+
+    private final Path home;
+
+    private DataFolder(Path home) {
+        this.home = home;
+    }
+
+    static DataFolder at(Path home) {
+        return new DataFolder(home.toAbsolutePath().normalize());
+    }
+
+    Path home() {
+        return home;
+    }
+
+    Path records() {
+        return home.resolve("postgresql-" + MAJOR);
+    }
+
+    Path binaries() {
+        return home.resolve("binaries");
+    }
+
+    Path passwordFile() {
+        return home.resolve("password");
+    }
+
+    String password() {
+        try {
+            return Files.readString(passwordFile()).strip();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Makes the folder ready to start on, or says why it is not. */
+    void prepare() throws IOException {
+        Files.createDirectories(records());
+        Files.createDirectories(binaries());
+        ownerOnly(home, "rwx------");
+        refuseOtherMajor();
+        stopOrphan();
+        if (!Files.exists(passwordFile())) {
+            if (Files.exists(records().resolve("PG_VERSION"))) {
+                throw new DataFolderException(
+                        "The records in " + records() + " are protected by a password, and the file " + passwordFile()
+                                + " that holds it is gone.",
+                        "Put the file back from your backup of " + home + ".");
+            }
+            writePassword();
+        }
+    }
+
+    private void writePassword() throws IOException {
+        byte[] random = new byte[24];
+        new SecureRandom().nextBytes(random);
+        Files.writeString(passwordFile(), "");
+        ownerOnly(passwordFile(), "rw-------");
+        Files.writeString(
+                passwordFile(), Base64.getUrlEncoder().withoutPadding().encodeToString(random));
+    }
+
+    private static void ownerOnly(Path path, String rights) throws IOException {
+        var view = Files.getFileAttributeView(path, PosixFileAttributeView.class);
+        if (view != null) {
+            view.setPermissions(PosixFilePermissions.fromString(rights));
+        }
+    }
+
+    private void refuseOtherMajor() throws IOException {
+        Path version = records().resolve("PG_VERSION");
+        if (!Files.exists(version)) {
+            return;
+        }
+        String found = Files.readString(version).strip();
+        if (!found.equals(MAJOR)) {
+            throw new DataFolderException(
+                    "The records in " + records() + " were written by PostgreSQL " + found + "; this release brings "
+                            + MAJOR + ".",
+                    "Dump them with the tools of PostgreSQL " + found + " and restore them into an empty folder.");
+        }
+    }
+
+    /**
+     * After a crash of this program alone its server keeps running. A lock that nobody holds tells such an orphan from a second
+     * program on the same folder: the orphan is stopped, the second program is refused.
+     */
+    private void stopOrphan() throws IOException {
+        Path lockFile = records().resolve("epg-lock");
+        if (!Files.exists(lockFile)) {
+            return;
+        }
+        try (RandomAccessFile file = new RandomAccessFile(lockFile.toFile(), "rw")) {
+            FileLock lock = tryLock(file);
+            if (lock == null) {
+                throw inUse();
+            }
+            try {
+                endServer();
+            } finally {
+                lock.release();
+            }
+        }
+    }
+
+    private static FileLock tryLock(RandomAccessFile file) throws IOException {
+        try {
+            return file.getChannel().tryLock();
+        } catch (OverlappingFileLockException e) {
+            return null;
+        }
+    }
+
+    private void endServer() throws IOException {
+        Path pidFile = records().resolve("postmaster.pid");
+        if (!Files.exists(pidFile)) {
+            return;
+        }
+        List<String> lines = Files.readAllLines(pidFile);
+        Optional<ProcessHandle> server = lines.isEmpty()
+                ? Optional.empty()
+                : ProcessHandle.of(Long.parseLong(lines.get(0).strip()));
+        if (server.isEmpty() || !isPostgres(server.get())) {
+            return;
+        }
+        LOG.warn(
+                "Stopping the database server {} that an earlier run left behind.",
+                server.get().pid());
+        server.get().destroy();
+        try {
+            server.get().onExit().get(60, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IOException(e);
+        } catch (Exception e) {
+            throw new DataFolderException(
+                    "The database server of an earlier run, process "
+                            + server.get().pid() + ", does not stop.",
+                    "End that process, then start again.");
+        }
+    }
+
+    private static boolean isPostgres(ProcessHandle process) {
+        return process.info()
+                .command()
+                .map(c -> Path.of(c).getFileName().toString().startsWith("postgres"))
+                .orElse(false);
+    }
+
+    private DataFolderException inUse() {
+        return new DataFolderException(
+                "Another Header Tank is already running on the folder " + home + ".",
+                "Use that one, or stop it first; or give this one a folder of its own with --headertank.data=FOLDER.");
+    }
+}

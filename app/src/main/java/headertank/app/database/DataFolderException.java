@@ -1,0 +1,16 @@
+package headertank.app.database;
+
+/** The data folder cannot be used as it is; says why and what to do. */
+final class DataFolderException extends RuntimeException {
+
+    private final String action;
+
+    DataFolderException(String message, String action) {
+        super(message);
+        this.action = action;
+    }
+
+    String action() {
+        return action;
+    }
+}
