@@ -1,0 +1,76 @@
+package headertank.app.problem;
+
+import jakarta.servlet.RequestDispatcher;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.boot.webmvc.error.ErrorController;
+import org.springframework.context.MessageSource;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.RequestMapping;
+
+/** The last stop of whatever no controller answered: a plain page for people, a problem detail for programs. */
+@Controller
+class ErrorPages implements ErrorController {
+
+    private static final Logger LOG = LoggerFactory.getLogger("headertank.problem");
+
+    private final MessageSource messages;
+
+    ErrorPages(MessageSource messages) {
+        this.messages = messages;
+    }
+
+    @RequestMapping("${spring.web.error.path:/error}")
+    Object error(HttpServletRequest request, HttpServletResponse response, Model model) {
+        HttpStatus status = status(request);
+        Throwable cause = cause(request);
+        if (status.is5xxServerError() && cause != null) {
+            LOG.error("{} failed", request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI), cause);
+        }
+        if (Problems.isForProgram(request)) {
+            return ResponseEntity.status(status).body(Problems.detail(status, null, request));
+        }
+        response.setStatus(status.value());
+        String kind = kind(status);
+        model.addAttribute("kind", kind);
+        model.addAttribute("status", status.value());
+        model.addAttribute("requestId", RequestId.of(request));
+        model.addAttribute("detail", detail(cause, kind, request));
+        return "error/page";
+    }
+
+    private String detail(Throwable cause, String kind, HttpServletRequest request) {
+        String usual = messages.getMessage("error." + kind + ".text", null, request.getLocale());
+        return cause instanceof ConflictException c
+                ? messages.getMessage(c.messageKey(), c.arguments(), usual, request.getLocale())
+                : usual;
+    }
+
+    private static Throwable cause(HttpServletRequest request) {
+        Throwable cause = (Throwable) request.getAttribute(RequestDispatcher.ERROR_EXCEPTION);
+        if (cause == null) {
+            cause = (Throwable) request.getAttribute("org.springframework.web.servlet.DispatcherServlet.EXCEPTION");
+        }
+        return cause;
+    }
+
+    private static HttpStatus status(HttpServletRequest request) {
+        Object code = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
+        HttpStatus status = code instanceof Integer i ? HttpStatus.resolve(i) : null;
+        return status != null ? status : code == null ? HttpStatus.NOT_FOUND : HttpStatus.INTERNAL_SERVER_ERROR;
+    }
+
+    private static String kind(HttpStatus status) {
+        return switch (status) {
+            case FORBIDDEN, UNAUTHORIZED -> "forbidden";
+            case NOT_FOUND, METHOD_NOT_ALLOWED -> "not-found";
+            case CONFLICT -> "conflict";
+            default -> status.is4xxClientError() ? "bad-request" : "server";
+        };
+    }
+}
