@@ -1,0 +1,2 @@
+/** Who did what: rows that are only ever added. */
+package headertank.app.audit;

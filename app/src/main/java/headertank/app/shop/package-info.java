@@ -1,0 +1,2 @@
+/** The shop, its members' roles, and who is asking right now. */
+package headertank.app.shop;
