@@ -1,0 +1,99 @@
+package headertank.app.account;
+
+import headertank.app.shop.Role;
+import jakarta.persistence.CollectionTable;
+import jakarta.persistence.Column;
+import jakarta.persistence.ElementCollection;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.Version;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Set;
+
+/** Somebody who may sign in. Never deleted, only switched off. */
+@Entity
+class Account {
+
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    private Long id;
+
+    private long shopId;
+    private String login;
+    private String name;
+    private String passwordHash;
+    private boolean active = true;
+
+    @ElementCollection(fetch = FetchType.EAGER)
+    @CollectionTable(name = "account_role", joinColumns = @JoinColumn(name = "account_id"))
+    @Column(name = "role")
+    @Enumerated(EnumType.STRING)
+    private Set<Role> roles = new HashSet<>();
+
+    @Version
+    private int version;
+
+    protected Account() {}
+
+    Account(long shopId, String login, String name, String passwordHash, Set<Role> roles) {
+        this.shopId = shopId;
+        this.login = plainLogin(login);
+        this.name = name.strip();
+        this.passwordHash = passwordHash;
+        this.roles = new HashSet<>(roles);
+    }
+
+    /** Logins are told apart without regard to capitals. */
+    static String plainLogin(String login) {
+        return login.strip().toLowerCase(Locale.ROOT);
+    }
+
+    Long id() {
+        return id;
+    }
+
+    long shopId() {
+        return shopId;
+    }
+
+    String login() {
+        return login;
+    }
+
+    String name() {
+        return name;
+    }
+
+    String passwordHash() {
+        return passwordHash;
+    }
+
+    boolean active() {
+        return active;
+    }
+
+    Set<Role> roles() {
+        return roles.isEmpty() ? EnumSet.noneOf(Role.class) : EnumSet.copyOf(roles);
+    }
+
+    void holdsExactly(Set<Role> wanted) {
+        roles.retainAll(wanted);
+        roles.addAll(wanted);
+    }
+
+    void switchTo(boolean on) {
+        active = on;
+    }
+
+    void changePassword(String hash) {
+        passwordHash = hash;
+    }
+}

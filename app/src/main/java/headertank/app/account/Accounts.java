@@ -1,0 +1,169 @@
+package headertank.app.account;
+
+import headertank.app.audit.AuditTrail;
+import headertank.app.problem.ConflictException;
+import headertank.app.problem.NotFoundException;
+import headertank.app.shop.CurrentUser;
+import headertank.app.shop.Role;
+import headertank.app.shop.Shops;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.security.core.userdetails.UserDetails;
+import org.springframework.security.core.userdetails.UserDetailsService;
+import org.springframework.security.core.userdetails.UsernameNotFoundException;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.session.FindByIndexNameSessionRepository;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Everything that is done with accounts. */
+@Service
+public class Accounts implements UserDetailsService {
+
+    /** What pages show of an account. */
+    public record Line(long id, String login, String name, Set<Role> roles, boolean active) {}
+
+    private final AccountRepository accounts;
+    private final Shops shops;
+    private final CurrentUser user;
+    private final AuditTrail audit;
+    private final PasswordEncoder passwords;
+    private final FindByIndexNameSessionRepository<?> sessions;
+    private final JdbcClient jdbc;
+
+    Accounts(
+            AccountRepository accounts,
+            Shops shops,
+            CurrentUser user,
+            AuditTrail audit,
+            PasswordEncoder passwords,
+            FindByIndexNameSessionRepository<?> sessions,
+            JdbcClient jdbc) {
+        this.accounts = accounts;
+        this.shops = shops;
+        this.user = user;
+        this.audit = audit;
+        this.passwords = passwords;
+        this.sessions = sessions;
+        this.jdbc = jdbc;
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public UserDetails loadUserByUsername(String login) {
+        return accounts.findByLogin(Account.plainLogin(login))
+                .map(SignedIn::new)
+                .orElseThrow(() -> new UsernameNotFoundException("no such account"));
+    }
+
+    /** False only before the very first account. */
+    @Transactional(readOnly = true)
+    public boolean any() {
+        return accounts.count() > 0;
+    }
+
+    /** Founds the shop and its owner's account; possible once. */
+    @Transactional
+    public void createFirstOwner(String shopName, String login, String name, String password, Set<Role> alsoHolds) {
+        jdbc.sql("select pg_advisory_xact_lock(hashtext('headertank.first-owner'))")
+                .query()
+                .listOfRows();
+        if (accounts.count() > 0) {
+            throw new ConflictException("account.first-owner.exists");
+        }
+        long shop = shops.found(shopName.strip(), false);
+        var roles = EnumSet.of(Role.OWNER);
+        roles.addAll(alsoHolds);
+        Account owner = accounts.save(new Account(shop, login, name, passwords.encode(password), roles));
+        audit.recordByProgram(shop, "account.first-owner", "account", owner.id(), "");
+    }
+
+    /** For the demo shop. */
+    @Transactional
+    public long createIn(long shop, String login, String name, String password, Set<Role> roles) {
+        Account added = accounts.save(new Account(shop, login, name, passwords.encode(password), roles));
+        audit.recordByProgram(shop, "account.added", "account", added.id(), roles.toString());
+        return added.id();
+    }
+
+    /** False when the login is taken. */
+    @Transactional
+    public boolean add(String login, String name, String password, Set<Role> roles) {
+        if (accounts.existsByLogin(Account.plainLogin(login))) {
+            return false;
+        }
+        Account added = accounts.save(new Account(user.shopId(), login, name, passwords.encode(password), roles));
+        audit.record("account.added", "account", added.id(), roles.toString());
+        return true;
+    }
+
+    @Transactional
+    public void setRoles(long id, Set<Role> roles) {
+        Account account = find(id);
+        if (!roles.contains(Role.OWNER)) {
+            keepAnOwner(account);
+        }
+        account.holdsExactly(roles);
+        audit.record("account.roles", "account", id, roles.toString());
+        signOut(account);
+    }
+
+    @Transactional
+    public void switchTo(long id, boolean on) {
+        Account account = find(id);
+        if (!on) {
+            keepAnOwner(account);
+        }
+        account.switchTo(on);
+        audit.record(on ? "account.switched-on" : "account.switched-off", "account", id, "");
+        signOut(account);
+    }
+
+    @Transactional
+    public void setPassword(long id, String password) {
+        Account account = find(id);
+        account.changePassword(passwords.encode(password));
+        audit.record("account.password", "account", id, "");
+        signOut(account);
+    }
+
+    @Transactional(readOnly = true)
+    public List<Line> list() {
+        return accounts.findByShopIdOrderByName(user.shopId()).stream()
+                .map(a -> new Line(a.id(), a.login(), a.name(), a.roles(), a.active()))
+                .toList();
+    }
+
+    /** Names to show beside revisions, checks and reports: account id to name. */
+    @Transactional(readOnly = true)
+    public Map<Long, String> names() {
+        return accounts.findByShopIdOrderByName(user.shopId()).stream()
+                .collect(Collectors.toMap(Account::id, Account::name));
+    }
+
+    private Account find(long id) {
+        return accounts.findByIdAndShopId(id, user.shopId()).orElseThrow(() -> new NotFoundException("account", id));
+    }
+
+    /** Holds the shop's row so that two owners cannot switch each other off at the same moment. */
+    private void keepAnOwner(Account without) {
+        jdbc.sql("select id from shop where id = :id for update")
+                .param("id", user.shopId())
+                .query()
+                .listOfRows();
+        boolean another = accounts.findByShopIdOrderByName(user.shopId()).stream()
+                .anyMatch(a -> a.active() && a.roles().contains(Role.OWNER) && !a.id().equals(without.id()));
+        if (!another) {
+            throw new ConflictException("account.last-owner");
+        }
+    }
+
+    /** A change takes hold at once: the person signs in again. */
+    private void signOut(Account account) {
+        sessions.findByPrincipalName(account.login()).keySet().forEach(sessions::deleteById);
+    }
+}

@@ -1,0 +1,99 @@
+package headertank.app.account;
+
+import static headertank.app.shop.Role.FRONT_DESK;
+import static headertank.app.shop.Role.OWNER;
+import static org.springframework.http.HttpMethod.GET;
+import static org.springframework.http.HttpMethod.POST;
+
+import headertank.app.shop.Role;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.springframework.http.HttpMethod;
+import org.springframework.http.server.PathContainer;
+import org.springframework.web.util.pattern.PathPattern;
+import org.springframework.web.util.pattern.PathPatternParser;
+
+/**
+ * The one table of who may use what. A route without a row is closed to everybody, and a test fails until it has one. The
+ * order of rows does not matter: the most specific pattern decides, whatever its place.
+ */
+public final class RouteRights {
+
+    /**
+     * One line of the table.
+     *
+     * @param roles who may use it, any one of them suffices; empty with {@code open} means everybody, signed in or not
+     */
+    public record Row(HttpMethod method, PathPattern pattern, Set<Role> roles, boolean open) {
+        boolean matches(HttpMethod asked, String path) {
+            boolean sameMethod = method.equals(asked) || (method.equals(GET) && asked.equals(HttpMethod.HEAD));
+            return sameMethod && pattern.matches(PathContainer.parsePath(path));
+        }
+
+        boolean allows(Set<Role> held) {
+            return open || roles.stream().anyMatch(held::contains);
+        }
+    }
+
+    private static final Role[] EVERY_MEMBER = Role.values();
+
+    private static final List<Row> ROWS = sorted(List.of(
+            // signing in
+            open(GET, "/login"),
+            open(GET, "/first-owner"),
+            open(POST, "/first-owner"),
+            row(GET, "/", EVERY_MEMBER),
+            // accounts
+            row(GET, "/accounts", OWNER),
+            row(POST, "/accounts", OWNER),
+            row(POST, "/accounts/{id}/roles", OWNER),
+            row(POST, "/accounts/{id}/switch", OWNER),
+            row(POST, "/accounts/{id}/password", OWNER),
+            // customers and cars
+            row(GET, "/cars", EVERY_MEMBER),
+            row(GET, "/cars/{id}", EVERY_MEMBER),
+            row(GET, "/cars/new", FRONT_DESK),
+            row(POST, "/cars", FRONT_DESK),
+            row(GET, "/cars/{id}/edit", FRONT_DESK),
+            row(POST, "/cars/{id}", FRONT_DESK),
+            row(GET, "/customers", EVERY_MEMBER),
+            row(GET, "/customers/{id}", EVERY_MEMBER),
+            row(GET, "/customers/choices", FRONT_DESK),
+            row(GET, "/customers/new", FRONT_DESK),
+            row(POST, "/customers", FRONT_DESK),
+            row(GET, "/customers/{id}/edit", FRONT_DESK),
+            row(POST, "/customers/{id}", FRONT_DESK)));
+
+    private RouteRights() {}
+
+    private static Row row(HttpMethod method, String pattern, Role... roles) {
+        return new Row(method, PathPatternParser.defaultInstance.parse(pattern), Set.of(roles), false);
+    }
+
+    private static Row open(HttpMethod method, String pattern) {
+        return new Row(method, PathPatternParser.defaultInstance.parse(pattern), Set.of(), true);
+    }
+
+    private static List<Row> sorted(List<Row> rows) {
+        return rows.stream()
+                .sorted(Comparator.comparing(Row::pattern, PathPattern.SPECIFICITY_COMPARATOR))
+                .toList();
+    }
+
+    /** All rows, most specific first. */
+    public static List<Row> rows() {
+        return ROWS;
+    }
+
+    /** The row that decides on a request. */
+    public static Optional<Row> deciding(HttpMethod method, String path) {
+        return ROWS.stream().filter(r -> r.matches(method, path)).findFirst();
+    }
+
+    /** Whether somebody with these roles may open this page; for links that only lead where one may go. */
+    public static boolean mayOpen(String path, Set<Role> held) {
+        return deciding(GET, path).map(r -> r.allows(held)).orElse(false);
+    }
+}

@@ -1,0 +1,85 @@
+package headertank.app.account;
+
+import headertank.app.problem.Problems;
+import io.github.wimdeblauwe.htmx.spring.boot.security.HxRefreshHeaderAuthenticationEntryPoint;
+import jakarta.servlet.DispatcherType;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.http.HttpMethod;
+import org.springframework.http.HttpStatus;
+import org.springframework.security.access.AccessDeniedException;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.crypto.factory.PasswordEncoderFactories;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.access.intercept.AuthorizationFilter;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
+import org.springframework.security.web.util.matcher.OrRequestMatcher;
+import org.springframework.security.web.util.matcher.RequestHeaderRequestMatcher;
+import org.springframework.security.web.util.matcher.RequestMatcher;
+
+/** Signing in, and the way every request takes before it meets a controller. */
+@Configuration(proxyBeanMethods = false)
+class SecurityRules {
+
+    private static final String CONTENT_POLICY = "default-src 'self'; script-src 'self'; style-src 'self'; "
+            + "img-src 'self' data:; object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
+
+    /** Files that are the same for everybody. */
+    static final RequestMatcher STATIC_FILES = new OrRequestMatcher(
+            PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/css/**"),
+            PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/js/**"),
+            PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/icon.svg"),
+            PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/webjars/**"));
+
+    @Bean
+    PasswordEncoder passwordEncoder() {
+        return PasswordEncoderFactories.createDelegatingPasswordEncoder();
+    }
+
+    @Bean
+    SecurityFilterChain routes(HttpSecurity http, Accounts accounts, Problems problems) throws Exception {
+        RequestMatcher program = Problems::isForProgram;
+        http.authorizeHttpRequests(
+                requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.FORWARD)
+                        .permitAll()
+                        .requestMatchers(STATIC_FILES)
+                        .permitAll()
+                        .anyRequest()
+                        .access(new RouteGate()));
+        http.formLogin(
+                form -> form.loginPage("/login").defaultSuccessUrl("/cars").failureUrl("/login?failed"));
+        http.logout(logout -> logout.logoutSuccessUrl("/login?bye"));
+        http.exceptionHandling(problem -> problem.defaultAuthenticationEntryPointFor(
+                        (request, response, e) ->
+                                problems.write(request, response, HttpStatus.UNAUTHORIZED, "Sign in first."),
+                        program)
+                .defaultAuthenticationEntryPointFor(
+                        new HxRefreshHeaderAuthenticationEntryPoint(), new RequestHeaderRequestMatcher("HX-Request"))
+                .accessDeniedHandler((request, response, e) -> refuse(request, response, e, problems)));
+        http.headers(headers -> headers.contentSecurityPolicy(csp -> csp.policyDirectives(CONTENT_POLICY))
+                .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN)));
+        http.addFilterBefore(new FirstOwnerFilter(accounts), AuthorizationFilter.class);
+        return http.build();
+    }
+
+    /** A route that does not exist is "not found", not "forbidden". */
+    private static void refuse(
+            HttpServletRequest request, HttpServletResponse response, AccessDeniedException e, Problems problems)
+            throws IOException {
+        String path = request.getRequestURI().substring(request.getContextPath().length());
+        boolean known = RouteRights.deciding(HttpMethod.valueOf(request.getMethod()), path)
+                        .isPresent()
+                || e instanceof org.springframework.security.web.csrf.CsrfException;
+        HttpStatus status = known ? HttpStatus.FORBIDDEN : HttpStatus.NOT_FOUND;
+        if (Problems.isForProgram(request)) {
+            problems.write(request, response, status, null);
+        } else {
+            response.sendError(status.value());
+        }
+    }
+}

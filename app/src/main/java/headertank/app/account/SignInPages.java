@@ -1,0 +1,60 @@
+package headertank.app.account;
+
+import jakarta.servlet.http.HttpServletResponse;
+import jakarta.validation.Valid;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** The way in: sign in, or found the shop. */
+@Controller
+class SignInPages {
+
+    private final Accounts accounts;
+
+    SignInPages(Accounts accounts) {
+        this.accounts = accounts;
+    }
+
+    @GetMapping("/")
+    String start() {
+        return "redirect:/cars";
+    }
+
+    @GetMapping("/login")
+    String login() {
+        return "account/login";
+    }
+
+    @GetMapping("/first-owner")
+    String firstOwner(Model model) {
+        if (accounts.any()) {
+            return "redirect:/login";
+        }
+        model.addAttribute("form", FirstOwnerForm.empty());
+        return "account/first-owner";
+    }
+
+    @PostMapping("/first-owner")
+    String createFirstOwner(
+            @Valid @ModelAttribute("form") FirstOwnerForm form,
+            BindingResult faults,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        if (accounts.any()) {
+            return "redirect:/login";
+        }
+        if (faults.hasErrors()) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            return "account/first-owner";
+        }
+        accounts.createFirstOwner(form.shop(), form.login(), form.name(), form.password(), form.alsoHolds());
+        redirect.addFlashAttribute("done", "account.first-owner.done");
+        return "redirect:/login";
+    }
+}
