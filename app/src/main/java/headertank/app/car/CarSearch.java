@@ -1,0 +1,152 @@
+package headertank.app.car;
+
+import headertank.app.problem.NotFoundException;
+import headertank.app.shop.CurrentUser;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Locale;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Finds cars and customers of the current shop by plate, name or phone. */
+@Component
+@Transactional(readOnly = true)
+public class CarSearch {
+
+    /** Rows of one page of a list. */
+    static final int PAGE = 50;
+
+    private static final String CAR = """
+            select c.id, c.plate, c.make, c.model, c.model_year, c.note, u.id as customer_id, u.name, u.phone
+            from car c join customer u on u.id = c.customer_id
+            where c.shop_id = :shop
+            """;
+    private static final String CUSTOMER = """
+            select u.id, u.name, u.phone, u.email, u.note,
+                   (select count(*) from car c where c.customer_id = u.id) as cars
+            from customer u where u.shop_id = :shop
+            """;
+
+    private final JdbcClient jdbc;
+    private final CurrentUser user;
+
+    CarSearch(JdbcClient jdbc, CurrentUser user) {
+        this.jdbc = jdbc;
+        this.user = user;
+    }
+
+    /** The car; "not found" for a car of another shop too. */
+    public CarLine car(long id) {
+        return jdbc.sql(CAR + " and c.id = :id")
+                .param("shop", user.shopId())
+                .param("id", id)
+                .query(CarSearch::carLine)
+                .optional()
+                .orElseThrow(() -> new NotFoundException("car", id));
+    }
+
+    /** Cars whose plate, make, model, owner or phone contains the text, by plate; at most {@link #PAGE} + 1. */
+    public List<CarLine> cars(String text, String afterPlate, long afterId) {
+        Terms terms = Terms.of(text);
+        return jdbc.sql(CAR + """
+                         and (:text = '' or c.plate_key like :plate or lower(u.name) like :like
+                              or lower(c.make || ' ' || c.model) like :like
+                              or (:digits <> '' and u.phone_digits like '%' || :digits || '%'))
+                         and (c.plate, c.id) > (:afterPlate, :afterId)
+                        order by c.plate, c.id limit :limit""")
+                .param("shop", user.shopId())
+                .param("text", terms.text())
+                .param("plate", terms.plateLike())
+                .param("like", terms.like())
+                .param("digits", terms.digits())
+                .param("afterPlate", afterPlate)
+                .param("afterId", afterId)
+                .param("limit", PAGE + 1)
+                .query(CarSearch::carLine)
+                .list();
+    }
+
+    public List<CarLine> carsOf(long customerId) {
+        return jdbc.sql(CAR + " and u.id = :customer order by c.plate, c.id")
+                .param("shop", user.shopId())
+                .param("customer", customerId)
+                .query(CarSearch::carLine)
+                .list();
+    }
+
+    public CustomerLine customer(long id) {
+        return jdbc.sql(CUSTOMER + " and u.id = :id")
+                .param("shop", user.shopId())
+                .param("id", id)
+                .query(CarSearch::customerLine)
+                .optional()
+                .orElseThrow(() -> new NotFoundException("customer", id));
+    }
+
+    /** Customers whose name, phone or mail address contains the text, by name; at most {@link #PAGE} + 1. */
+    public List<CustomerLine> customers(String text, String afterName, long afterId) {
+        Terms terms = Terms.of(text);
+        return jdbc.sql(CUSTOMER + """
+                         and (:text = '' or lower(u.name) like :like or lower(u.email) like :like
+                              or (:digits <> '' and u.phone_digits like '%' || :digits || '%'))
+                         and (u.name, u.id) > (:afterName, :afterId)
+                        order by u.name, u.id limit :limit""")
+                .param("shop", user.shopId())
+                .param("text", terms.text())
+                .param("like", terms.like())
+                .param("digits", terms.digits())
+                .param("afterName", afterName)
+                .param("afterId", afterId)
+                .param("limit", PAGE + 1)
+                .query(CarSearch::customerLine)
+                .list();
+    }
+
+    /** A few customers to choose from. */
+    public List<CustomerLine> choices(String text) {
+        return customers(text, "", 0).stream().limit(8).toList();
+    }
+
+    private static CarLine carLine(ResultSet row, int n) throws SQLException {
+        return new CarLine(
+                row.getLong("id"),
+                row.getString("plate"),
+                row.getString("make"),
+                row.getString("model"),
+                row.getObject("model_year", Integer.class),
+                row.getString("note"),
+                row.getLong("customer_id"),
+                row.getString("name"),
+                row.getString("phone"));
+    }
+
+    private static CustomerLine customerLine(ResultSet row, int n) throws SQLException {
+        return new CustomerLine(
+                row.getLong("id"),
+                row.getString("name"),
+                row.getString("phone"),
+                row.getString("email"),
+                row.getString("note"),
+                row.getInt("cars"));
+    }
+
+    /** The search text in the shapes that the columns are kept in. */
+    private record Terms(String text, String like, String plateLike, String digits) {
+        static Terms of(String typed) {
+            String text = typed == null ? "" : typed.strip();
+            String digits = text.matches("[0-9+()/ .-]+") ? text.replaceAll("[^0-9]", "") : "";
+            String plate = text.replaceAll("[\\s.·-]", "").toUpperCase(Locale.ROOT);
+            return new Terms(
+                    text,
+                    "%" + escaped(text.toLowerCase(Locale.ROOT)) + "%",
+                    plate.isEmpty() ? "" : "%" + escaped(plate) + "%",
+                    digits);
+        }
+
+        private static String escaped(String text) {
+            return text.replace("\\", "\\\\").replace("%", "\\%").replace("_", "\\_");
+        }
+    }
+}

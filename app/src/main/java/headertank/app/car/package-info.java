@@ -1,0 +1,2 @@
+/** Customers and their cars, as the front desk knows them. */
+package headertank.app.car;
