@@ -1,6 +1,7 @@
 package headertank.app.account;
 
 import headertank.app.shop.CurrentUser;
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.Set;
 import org.springframework.stereotype.Component;
@@ -18,9 +19,17 @@ public class Navigation {
             new Entry("nav.accounts", "/accounts"));
 
     private final CurrentUser user;
+    private final HttpServletRequest request;
 
-    Navigation(CurrentUser user) {
+    Navigation(CurrentUser user, HttpServletRequest request) {
         this.user = user;
+        this.request = request;
+    }
+
+    /** Whether the page on show belongs to this entry. */
+    public boolean leadsHere(Entry entry) {
+        String start = request.getContextPath() + entry.path();
+        return request.getRequestURI().equals(start) || request.getRequestURI().startsWith(start + "/");
     }
 
     public List<Entry> entries() {

@@ -37,12 +37,13 @@ class Car {
         plate = form.plate().strip();
         make = form.make().strip();
         model = form.model().strip();
-        modelYear = form.modelYear();
+        modelYear = form.year();
         note = form.note().strip();
     }
 
     CarForm toForm() {
-        return new CarForm(customerId, "", "", plate, make, model, modelYear, note, version);
+        return new CarForm(
+                customerId, "", "", plate, make, model, modelYear == null ? "" : modelYear.toString(), note, version);
     }
 
     Long id() {

@@ -1,12 +1,11 @@
 package headertank.app.car;
 
-import jakarta.validation.constraints.Max;
-import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 
 /**
- * What is typed about a car.
+ * What is typed about a car. Everything typed by hand is text, so that what cannot be read is shown again as it was typed.
  *
  * @param customerId whose car it is; null when a new customer is named
  * @param newCustomerName name of a customer to be added together with the car; empty when there is one already
@@ -23,8 +22,8 @@ public record CarForm(
         @Size(max = 60, message = "{field.long}") String make,
         @Size(max = 60, message = "{field.long}") String model,
 
-        @Min(value = 1900, message = "{car.year.range}") @Max(value = 2100, message = "{car.year.range}")
-        Integer modelYear,
+        @Pattern(regexp = "\\s*((19|20)\\d\\d)?\\s*", message = "{car.year.range}")
+        String modelYear,
 
         @Size(max = 2000, message = "{field.long}") String note,
         Integer version) {
@@ -35,11 +34,12 @@ public record CarForm(
         plate = plate == null ? "" : plate;
         make = make == null ? "" : make;
         model = model == null ? "" : model;
+        modelYear = modelYear == null ? "" : modelYear;
         note = note == null ? "" : note;
     }
 
     static CarForm emptyFor(Long customerId) {
-        return new CarForm(customerId, "", "", "", "", "", null, "", null);
+        return new CarForm(customerId, "", "", "", "", "", "", "", null);
     }
 
     CarForm withVersion(int newVersion) {
@@ -49,6 +49,10 @@ public record CarForm(
 
     CarForm withCustomer(long id) {
         return new CarForm(id, "", "", plate, make, model, modelYear, note, version);
+    }
+
+    Integer year() {
+        return modelYear.isBlank() ? null : Integer.valueOf(modelYear.strip());
     }
 
     boolean namesACustomer() {

@@ -16,7 +16,7 @@ final class DemoCars {
                     "alva@shop.invalid",
                     List.of(new DemoCar(
                             "DEMO 01",
-                            "Borealis",
+                            "Veldorra",
                             "Coupe 2.0",
                             1998,
                             "Street and track days. Engine swapped, 350 hp."))),
@@ -27,23 +27,23 @@ final class DemoCars {
                     List.of(
                             new DemoCar(
                                     "DEMO 02",
-                                    "Kestrel",
+                                    "Oskelle",
                                     "K6 saloon",
                                     2003,
                                     "Drift car. Radiator tilted to breathe through the hood."),
-                            new DemoCar("DEMO 03", "Kestrel", "K6 wagon", 2005, "Tow car. Runs hot uphill."))),
+                            new DemoCar("DEMO 03", "Oskelle", "K6 wagon", 2005, "Tow car. Runs hot uphill."))),
             new Owner(
                     "Cleo Placeholder",
                     "000 555 0103",
                     "cleo@shop.invalid",
-                    List.of(new DemoCar("DEMO 04", "Meridian", "Roadster", 1991, "Weekend car, street only."))),
+                    List.of(new DemoCar("DEMO 04", "Nimbrax", "Roadster", 1991, "Weekend car, street only."))),
             new Owner(
                     "Dee Fictive",
                     "000 555 0104",
                     "dee@shop.invalid",
                     List.of(new DemoCar(
                             "DEMO 05",
-                            "Orbit",
+                            "Tavrek",
                             "Hatch Turbo",
                             2012,
                             "Came from an alcohol-fuelled setup, now on petrol."))),
@@ -53,7 +53,7 @@ final class DemoCars {
                     "",
                     List.of(new DemoCar(
                             "DEMO 06",
-                            "Borealis",
+                            "Veldorra",
                             "Pickup V8",
                             1987,
                             "Clutch fan. Thermostat was taken out by a previous owner."))));

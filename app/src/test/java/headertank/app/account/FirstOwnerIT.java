@@ -1,0 +1,63 @@
+package headertank.app.account;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestBuilders.formLogin;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.security.test.web.servlet.response.SecurityMockMvcResultMatchers.authenticated;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import headertank.app.database.DatabaseTest;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+
+/** A new installation: one story, because it can happen only once. */
+@DatabaseTest
+class FirstOwnerIT {
+
+    @Autowired
+    MockMvc mvc;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    @Test
+    void theFirstPersonFoundsTheShopAndNobodyAfterThem() throws Exception {
+        mvc.perform(get("/cars")).andExpect(redirectedUrl("/first-owner"));
+        mvc.perform(get("/login")).andExpect(redirectedUrl("/first-owner"));
+        mvc.perform(get("/css/headertank.css")).andExpect(status().isOk());
+        mvc.perform(get("/first-owner")).andExpect(status().isOk());
+
+        mvc.perform(found("first", "short")).andExpect(status().isUnprocessableContent());
+        assertThat(accounts()).isZero();
+
+        mvc.perform(found("first", "long-enough-1")).andExpect(redirectedUrl("/login"));
+        assertThat(accounts()).isOne();
+
+        mvc.perform(found("second", "long-enough-2")).andExpect(redirectedUrl("/login"));
+        mvc.perform(get("/first-owner")).andExpect(redirectedUrl("/login"));
+        assertThat(accounts()).isOne();
+
+        mvc.perform(formLogin().user("first").password("long-enough-1"))
+                .andExpect(authenticated().withRoles("OWNER", "FRONT_DESK"));
+    }
+
+    private static MockHttpServletRequestBuilder found(String login, String password) {
+        return post("/first-owner")
+                .with(csrf())
+                .param("shop", "My shop")
+                .param("name", "Me")
+                .param("login", login)
+                .param("password", password)
+                .param("alsoHolds", "FRONT_DESK");
+    }
+
+    private long accounts() {
+        return jdbc.sql("select count(*) from account").query(Long.class).single();
+    }
+}

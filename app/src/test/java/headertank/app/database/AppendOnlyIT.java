@@ -1,0 +1,146 @@
+package headertank.app.database;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.dao.DataAccessException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** What the database itself refuses, whoever asks, and what its view says. */
+@DatabaseTest
+class AppendOnlyIT {
+
+    @Autowired
+    JdbcClient jdbc;
+
+    long shop;
+    long person;
+    long car;
+
+    @BeforeEach
+    void aCar() {
+        shop = insert("insert into shop (name) values ('S') returning id");
+        person = insert("insert into account (shop_id, login, name, password_hash) values (" + shop + ", 'p" + shop
+                + "', 'P', 'x') returning id");
+        long customer = insert("insert into customer (shop_id, name) values (" + shop + ", 'C') returning id");
+        car = insert("insert into car (shop_id, customer_id, plate) values (" + shop + ", " + customer
+                + ", 'A 1') returning id");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"revision", "check_run", "sign_off", "incident", "printed_sheet", "audit_entry"})
+    void recordsAreNeverChangedOrRemoved(String table) {
+        oneRowInEach();
+        refused("update " + table + " set shop_id = shop_id");
+        refused("delete from " + table);
+        refused("truncate " + table + " cascade");
+        assertThat(insert("select count(*) from " + table)).isPositive();
+    }
+
+    @Test
+    void theSecondToSaveFromTheSameRevisionIsRefused() {
+        revision(1, null);
+        revision(2, 1);
+        assertThatThrownBy(() -> revision(2, 1)).hasMessageContaining("revision_car_id_number_key");
+    }
+
+    @Test
+    void aRevisionFollowsItsParentWithoutAGap() {
+        revision(1, null);
+        assertThatThrownBy(() -> revision(3, 1)).hasMessageContaining("revision_check");
+    }
+
+    @Test
+    void aHashThatDoesNotFitTheTextIsRefused() {
+        assertThatThrownBy(() -> insert("insert into revision (shop_id, car_id, number, spec_format, spec_text, "
+                        + "spec_sha256, author_id, reason) values (" + shop + ", " + car + ", 1, 1, '{}', "
+                        + "sha256('[]'), " + person + ", 'r') returning id"))
+                .hasMessageContaining("revision_spec_sha256_check");
+    }
+
+    @Test
+    void aCarOfAnotherShopIsRefused() {
+        long otherShop = insert("insert into shop (name) values ('T') returning id");
+        shop = otherShop;
+        assertThatThrownBy(() -> revision(1, null)).hasMessageContaining("foreign key");
+    }
+
+    @Test
+    void aNewerRevisionMakesACheckOutOfDate() {
+        long check = check(revision(1, null), "0.1.3");
+        assertThat(currency(check)).containsEntry("out_of_date", false).containsEntry("why", "");
+        revision(2, 1);
+        assertThat(currency(check)).containsEntry("out_of_date", true).containsEntry("why", "NEWER_REVISION");
+    }
+
+    @Test
+    void aNewerMinorVersionOfThePhysicsMakesACheckOutOfDateAndAPatchDoesNot() {
+        long check = check(revision(1, null), "0.9.3");
+        release("0.9.7");
+        assertThat(currency(check)).containsEntry("out_of_date", false);
+        release("0.10.0");
+        assertThat(currency(check)).containsEntry("out_of_date", true).containsEntry("why", "NEWER_CALC_CORE");
+        release("0.8.0");
+        assertThat(currency(check)).containsEntry("out_of_date", false);
+    }
+
+    private void release(String version) {
+        jdbc.sql("insert into calc_core_release (version) values (:v) on conflict (only_row) do update set version = :v")
+                .param("v", version)
+                .update();
+    }
+
+    private Map<String, Object> currency(long check) {
+        return jdbc.sql("select out_of_date, why from check_currency where check_run_id = :id")
+                .param("id", check)
+                .query()
+                .singleRow();
+    }
+
+    private void oneRowInEach() {
+        long revision = revision(1, null);
+        long check = check(revision, "0.1.0");
+        String owner = shop + ", " + check + ", " + person;
+        List.of(
+                        "insert into sign_off (shop_id, check_run_id, signer_id, decision, signed_sha256) values ("
+                                + owner + ", 'GO', sha256('x')) returning id",
+                        "insert into printed_sheet (shop_id, check_run_id, printed_by_id, sheet_sha256) values ("
+                                + owner + ", sha256('x')) returning id",
+                        "insert into incident (shop_id, car_id, revision_id, occurred_at, doing, reading_k, "
+                                + "reading_place, reporter_id) values (" + shop + ", " + car + ", " + revision
+                                + ", now(), 'queue', 390, 'head', " + person + ") returning id",
+                        "insert into audit_entry (shop_id, action, subject_type) values (" + shop
+                                + ", 'a', 'b') returning id")
+                .forEach(this::insert);
+    }
+
+    private long revision(int number, Integer parent) {
+        return insert("insert into revision (shop_id, car_id, number, parent_number, spec_format, spec_text, spec_sha256, "
+                + "author_id, reason) values (" + shop + ", " + car + ", " + number + ", " + parent
+                + ", 1, '{\"a\":0.6500}', sha256('{\"a\":0.6500}'), " + person + ", 'r') returning id");
+    }
+
+    private long check(long revision, String version) {
+        return insert("insert into check_run (shop_id, revision_id, author_id, duties, calc_core_version, rule_versions, "
+                + "seed, input_format, input_text, input_sha256, result_format, result_text, result_sha256) values ("
+                + shop + ", " + revision + ", " + person + ", 'TRACK', '" + version + "', '', 1, 1, 'i', sha256('i'), "
+                + "1, 'r', sha256('r')) returning id");
+    }
+
+    private void refused(String sql) {
+        assertThatThrownBy(() -> jdbc.sql(sql).update())
+                .isInstanceOf(DataAccessException.class)
+                .hasStackTraceContaining("never changed or removed");
+    }
+
+    private long insert(String sql) {
+        return jdbc.sql(sql).query(Long.class).single();
+    }
+}

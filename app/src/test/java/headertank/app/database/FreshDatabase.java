@@ -1,0 +1,29 @@
+package headertank.app.database;
+
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.springframework.context.ApplicationContextInitializer;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.core.env.MapPropertySource;
+
+/** Gives an application context a database of its own; for tests with another {@code webEnvironment} than the usual. */
+public class FreshDatabase implements ApplicationContextInitializer<ConfigurableApplicationContext> {
+
+    static final String NAME = "headertank.test.database";
+    private static final AtomicInteger COUNT = new AtomicInteger();
+
+    @Override
+    public void initialize(ConfigurableApplicationContext context) {
+        String name = "test_" + COUNT.incrementAndGet();
+        TestServer.Access access = TestServer.fresh(name);
+        context.getEnvironment()
+                .getPropertySources()
+                .addFirst(new MapPropertySource(
+                        "test database",
+                        Map.of(
+                                NAME, name,
+                                "spring.datasource.url", access.url(),
+                                "spring.datasource.username", access.user(),
+                                "spring.datasource.password", access.password())));
+    }
+}

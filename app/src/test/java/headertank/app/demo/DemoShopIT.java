@@ -1,0 +1,54 @@
+package headertank.app.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import headertank.app.account.People;
+import headertank.app.database.DatabaseTest;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.context.TestPropertySource;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The invented shop: once, and never among real records. */
+@DatabaseTest
+@TestPropertySource(properties = "headertank.demo=true")
+@Transactional
+class DemoShopIT {
+
+    @Autowired
+    DemoShop demo;
+
+    @Autowired
+    People people;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    @BeforeEach
+    void startsEmpty() {
+        assertThat(count("account")).isZero();
+    }
+
+    @Test
+    void theSecondStartAddsNothing() {
+        assertThat(demo.ensure()).isTrue();
+        long cars = count("car");
+        assertThat(cars).isPositive();
+        assertThat(demo.ensure()).isTrue();
+        assertThat(count("car")).isEqualTo(cars);
+        assertThat(count("account")).isEqualTo(DemoShop.LOGINS.size());
+    }
+
+    @Test
+    void aRealShopIsLeftAlone() {
+        people.anAccount(people.aShop());
+        assertThat(demo.ensure()).isFalse();
+        assertThat(count("car")).isZero();
+    }
+
+    private long count(String table) {
+        return jdbc.sql("select count(*) from " + table).query(Long.class).single();
+    }
+}
