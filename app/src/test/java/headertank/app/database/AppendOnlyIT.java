@@ -48,13 +48,13 @@ class AppendOnlyIT {
     void theSecondToSaveFromTheSameRevisionIsRefused() {
         revision(1, null);
         revision(2, 1);
-        assertThatThrownBy(() -> revision(2, 1)).hasMessageContaining("revision_car_id_number_key");
+        assertThatThrownBy(() -> revision(2, 1)).hasMessageContaining("revision_number_taken");
     }
 
     @Test
     void aRevisionFollowsItsParentWithoutAGap() {
         revision(1, null);
-        assertThatThrownBy(() -> revision(3, 1)).hasMessageContaining("revision_check");
+        assertThatThrownBy(() -> revision(3, 1)).hasMessageContaining("revision_follows_parent");
     }
 
     @Test
@@ -62,7 +62,7 @@ class AppendOnlyIT {
         assertThatThrownBy(() -> insert("insert into revision (shop_id, car_id, number, spec_format, spec_text, "
                         + "spec_sha256, author_id, reason) values (" + shop + ", " + car + ", 1, 1, '{}', "
                         + "sha256('[]'), " + person + ", 'r') returning id"))
-                .hasMessageContaining("revision_spec_sha256_check");
+                .hasMessageContaining("revision_hash_fits");
     }
 
     @Test
@@ -92,7 +92,8 @@ class AppendOnlyIT {
     }
 
     private void release(String version) {
-        jdbc.sql("insert into calc_core_release (version) values (:v) on conflict (only_row) do update set version = :v")
+        jdbc.sql(
+                        "insert into calc_core_release (version) values (:v) on conflict (only_row) do update set version = :v")
                 .param("v", version)
                 .update();
     }
@@ -122,16 +123,19 @@ class AppendOnlyIT {
     }
 
     private long revision(int number, Integer parent) {
-        return insert("insert into revision (shop_id, car_id, number, parent_number, spec_format, spec_text, spec_sha256, "
-                + "author_id, reason) values (" + shop + ", " + car + ", " + number + ", " + parent
-                + ", 1, '{\"a\":0.6500}', sha256('{\"a\":0.6500}'), " + person + ", 'r') returning id");
+        return insert(
+                "insert into revision (shop_id, car_id, number, parent_number, spec_format, spec_text, spec_sha256, "
+                        + "author_id, reason) values (" + shop + ", " + car + ", " + number + ", " + parent
+                        + ", 1, '{\"a\":0.6500}', sha256('{\"a\":0.6500}'), " + person + ", 'r') returning id");
     }
 
     private long check(long revision, String version) {
-        return insert("insert into check_run (shop_id, revision_id, author_id, duties, calc_core_version, rule_versions, "
-                + "seed, input_format, input_text, input_sha256, result_format, result_text, result_sha256) values ("
-                + shop + ", " + revision + ", " + person + ", 'TRACK', '" + version + "', '', 1, 1, 'i', sha256('i'), "
-                + "1, 'r', sha256('r')) returning id");
+        return insert(
+                "insert into check_run (shop_id, revision_id, author_id, duties, calc_core_version, rule_versions, "
+                        + "seed, input_format, input_text, input_sha256, result_format, result_text, result_sha256) values ("
+                        + shop + ", " + revision + ", " + person + ", 'TRACK', '" + version
+                        + "', '', 1, 1, 'i', sha256('i'), "
+                        + "1, 'r', sha256('r')) returning id");
     }
 
     private void refused(String sql) {
