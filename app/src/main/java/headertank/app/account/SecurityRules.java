@@ -14,12 +14,14 @@ import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.crypto.factory.PasswordEncoderFactories;
 import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.security.web.AuthenticationEntryPoint;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
+import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
+import org.springframework.security.web.csrf.CsrfException;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
 import org.springframework.security.web.util.matcher.OrRequestMatcher;
-import org.springframework.security.web.util.matcher.RequestHeaderRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
 
 /** Signing in, and the way every request takes before it meets a controller. */
@@ -43,7 +45,6 @@ class SecurityRules {
 
     @Bean
     SecurityFilterChain routes(HttpSecurity http, Accounts accounts, Problems problems) throws Exception {
-        RequestMatcher program = Problems::isForProgram;
         http.authorizeHttpRequests(
                 requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.FORWARD)
                         .permitAll()
@@ -54,17 +55,27 @@ class SecurityRules {
         http.formLogin(
                 form -> form.loginPage("/login").defaultSuccessUrl("/cars").failureUrl("/login?failed"));
         http.logout(logout -> logout.logoutSuccessUrl("/login?bye"));
-        http.exceptionHandling(problem -> problem.defaultAuthenticationEntryPointFor(
-                        (request, response, e) ->
-                                problems.write(request, response, HttpStatus.UNAUTHORIZED, "Sign in first."),
-                        program)
-                .defaultAuthenticationEntryPointFor(
-                        new HxRefreshHeaderAuthenticationEntryPoint(), new RequestHeaderRequestMatcher("HX-Request"))
+        http.exceptionHandling(problem -> problem.authenticationEntryPoint(wayIn(problems))
                 .accessDeniedHandler((request, response, e) -> refuse(request, response, e, problems)));
         http.headers(headers -> headers.contentSecurityPolicy(csp -> csp.policyDirectives(CONTENT_POLICY))
                 .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN)));
         http.addFilterBefore(new FirstOwnerFilter(accounts), AuthorizationFilter.class);
         return http.build();
+    }
+
+    /** A program is told, a fragment makes its page reload, and a page leads to the form. */
+    private static AuthenticationEntryPoint wayIn(Problems problems) {
+        var fragment = new HxRefreshHeaderAuthenticationEntryPoint();
+        var page = new LoginUrlAuthenticationEntryPoint("/login");
+        return (request, response, e) -> {
+            if (Problems.isForProgram(request)) {
+                problems.write(request, response, HttpStatus.UNAUTHORIZED, "Sign in first.");
+            } else if (request.getHeader("HX-Request") != null) {
+                fragment.commence(request, response, e);
+            } else {
+                page.commence(request, response, e);
+            }
+        };
     }
 
     /** A route that does not exist is "not found", not "forbidden". */
@@ -74,7 +85,7 @@ class SecurityRules {
         String path = request.getRequestURI().substring(request.getContextPath().length());
         boolean known = RouteRights.deciding(HttpMethod.valueOf(request.getMethod()), path)
                         .isPresent()
-                || e instanceof org.springframework.security.web.csrf.CsrfException;
+                || e instanceof CsrfException;
         HttpStatus status = known ? HttpStatus.FORBIDDEN : HttpStatus.NOT_FOUND;
         if (Problems.isForProgram(request)) {
             problems.write(request, response, status, null);

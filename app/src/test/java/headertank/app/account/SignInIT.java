@@ -113,7 +113,7 @@ class SignInIT {
         Cookie cookie = mvc.perform(formLogin().user(login).password(People.PASSWORD))
                 .andReturn()
                 .getResponse()
-                .getCookie("headertank");
+                .getCookie("SESSION");
         mvc.perform(get("/cars").cookie(cookie)).andExpect(status().isOk());
         long id = jdbc.sql("select id from account where login = :login")
                 .param("login", login)

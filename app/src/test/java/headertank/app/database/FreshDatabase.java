@@ -21,9 +21,13 @@ public class FreshDatabase implements ApplicationContextInitializer<Configurable
                 .addFirst(new MapPropertySource(
                         "test database",
                         Map.of(
-                                NAME, name,
-                                "spring.datasource.url", access.url(),
-                                "spring.datasource.username", access.user(),
-                                "spring.datasource.password", access.password())));
+                                NAME,
+                                name,
+                                "spring.datasource.url",
+                                access.url(),
+                                "spring.datasource.username",
+                                access.user(),
+                                "spring.datasource.password",
+                                access.password())));
     }
 }

@@ -88,13 +88,15 @@ final class TestServer {
 
     private static Access embedded() {
         try {
-            Path home = Files.createDirectories(Path.of("target", "test-database").toAbsolutePath());
+            Path home =
+                    Files.createDirectories(Path.of("target", "test-database").toAbsolutePath());
             EmbeddedPostgres server = EmbeddedPostgres.builder()
                     .setOverrideWorkingDirectory(home.toFile())
                     .setLocaleConfig("locale", "C")
                     .setLocaleConfig("encoding", "UTF8")
                     .start();
-            return new Access(server.getJdbcUrl("postgres", "postgres").replaceFirst("\\?.*", ""), "postgres", "postgres");
+            return new Access(
+                    server.getJdbcUrl("postgres", "postgres").replaceFirst("\\?.*", ""), "postgres", "postgres");
         } catch (Exception e) {
             throw new IllegalStateException(e);
         }

@@ -59,7 +59,7 @@ class UnitsTest {
             1200 ft       | ALTITUDE               | 365.76
             2.0 L         | VOLUME                 | 0.002
             1998 cc       | VOLUME                 | 0.001998
-            350 ci        | VOLUME                 | 0.00573537
+            350 ci        | VOLUME                 | 0.0057354724
             25 A          | CURRENT                | 25
             13.5 V        | VOLTAGE                | 13.5
             6000 rpm      | ROTATION               | 628.318530717959
@@ -81,8 +81,11 @@ class UnitsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "85, TEMPERATURE, 302.594444444444", "16, PRESSURE_GAUGE, 110316.11669069", "16, LENGTH, 0.4064",
-        "9, TEMPERATURE_DIFFERENCE, 5", "2500, AIR_FLOW, 1.179868608"
+        "85, TEMPERATURE, 302.594444444444",
+        "16, PRESSURE_GAUGE, 110316.11669069",
+        "16, LENGTH, 0.4064",
+        "9, TEMPERATURE_DIFFERENCE, 5",
+        "2500, AIR_FLOW, 1.179868608"
     })
     void aBareNumberIsInTheShopsUnit(String text, Dimension dimension, double si) {
         assertThat(Units.parse(text, dimension, UnitSystem.US)).isCloseTo(si, within(si * 1e-12));
@@ -116,8 +119,8 @@ class UnitsTest {
     @Test
     void theRefusalNamesWhatIsAccepted() {
         assertThatThrownBy(() -> Units.parse("3 furlongs", Dimension.LENGTH))
-                .isInstanceOfSatisfying(UnitException.class, e -> assertThat(e.accepted())
-                        .contains("mm", "cm", "m", "in"));
+                .isInstanceOfSatisfying(
+                        UnitException.class, e -> assertThat(e.accepted()).contains("mm", "cm", "m", "in"));
     }
 
     @Test
@@ -154,7 +157,9 @@ class UnitsTest {
             double si = Units.parse("300 " + unit.symbol(), dimension);
             assertThat(unit.fromSi(si)).as(unit.symbol()).isCloseTo(300, within(1e-9));
             for (String spelling : unit.spellings()) {
-                assertThat(Units.parse("300 " + spelling, dimension)).as(spelling).isEqualTo(si);
+                assertThat(Units.parse("300 " + spelling, dimension))
+                        .as(spelling)
+                        .isEqualTo(si);
             }
         }
     }
@@ -162,7 +167,8 @@ class UnitsTest {
     @ParameterizedTest
     @EnumSource(Dimension.class)
     void noSpellingMeansTwoUnits(Dimension dimension) {
-        assertThat(dimension.units().stream().flatMap(u -> u.spellings().stream().distinct()))
+        assertThat(dimension.units().stream()
+                        .flatMap(u -> u.spellings().stream().distinct()))
                 .doesNotHaveDuplicates();
     }
 
