@@ -248,41 +248,19 @@ public final class Radiator {
         if (coolantFlowM3PerS <= 0) {
             return RadiatorPoint.withoutCoolant(airInK, face);
         }
-        double airMeanK = airInK + 0.25 * (coolantInK - airInK);
-        double coolantMeanK = coolantInK - 0.05 * (coolantInK - airInK);
-        double before = 0;
-        double last = 0;
-        double assumed = Double.NaN;
-        for (int turn = 1; ; turn++) {
-            RadiatorPoint p = heatWithPropertiesAt(
-                    airMeanK, coolantMeanK, airMassKgPerS, airInK, face, coolantFlowM3PerS, coolant, coolantInK);
-            if (Math.abs(p.heatW() - assumed) <= settled * Math.abs(p.heatW()) || turn == MOST_TURNS) {
-                return p;
-            }
-            double share = turn < 3 ? 1 : accelerated(before, last, p.heatW());
-            airMeanK = airInK + 0.5 * share * (p.airOutK() - airInK);
-            coolantMeanK = coolantInK - 0.5 * share * (coolantInK - p.coolantOutK());
-            before = last;
-            last = p.heatW();
-            assumed = share * last;
-        }
+        return settle(
+                airInK + 0.25 * (coolantInK - airInK),
+                coolantInK - 0.05 * (coolantInK - airInK),
+                settled,
+                airMassKgPerS,
+                airInK,
+                face,
+                coolantFlowM3PerS,
+                coolant,
+                coolantInK);
     }
 
-    /**
-     * Aitken's extrapolation of three successive heats.
-     *
-     * @return the extrapolated heat over the third [-]
-     */
-    private static double accelerated(double first, double second, double third) {
-        double bend = third - second - (second - first);
-        if (!(Math.abs(bend) > 1e-12 * Math.abs(third))) {
-            return 1;
-        }
-        double step = -(third - second) * (third - second) / bend;
-        return 1 + Math.max(-0.01, Math.min(0.01, step / third));
-    }
-
-    /** One turn: heat with the properties of both streams at given temperatures. */
+    /** Heat with the properties of both streams at given temperatures. */
     RadiatorPoint heatWithPropertiesAt(
             double airMeanK,
             double coolantMeanK,
@@ -292,43 +270,95 @@ public final class Radiator {
             double coolantFlowM3PerS,
             Coolant coolant,
             double coolantInK) {
-        double massVelocity = airMassKgPerS / freeArea;
-        double airCp = Air.heatCapacityJPerKgK(airMeanK);
-        double airMu = Air.viscosityPaS(airMeanK);
-        double airPr = airMu * airCp / Air.conductivityWPerMK(airMeanK);
-        double finRe = massVelocity * fins.reynoldsLengthM() / airMu;
-        double third = FastMath.cbrt(airPr);
-        double ha = factors.airSide() * fins.colburn(finRe, airPr) * massVelocity * airCp / (third * third);
-        double etaFin = FinEfficiency.ofProduct(FastMath.sqrt(finM2 * ha) * finL);
-        double airSide = 1 / (ha * FinEfficiency.ofSurface(finShare, etaFin) * airArea) + airFouling;
-
-        double rho = coolant.densityKgPerM3(coolantMeanK);
-        double cp = coolant.heatCapacityJPerKgK(coolantMeanK);
-        double mu = coolant.viscosityPaS(coolantMeanK);
-        double k = coolant.conductivityWPerMK(coolantMeanK);
-        double tubeRe = rho * (coolantFlowM3PerS / passFlowArea) * diameter / mu;
-        double hi = factors.tubeSide() * tubes.nusselt(tubeRe, mu * cp / k) * k / diameter;
-        double ua = 1 / (airSide + wallAndBond + 1 / (hi * tubeArea) + tubeFouling);
-
-        double airCapacity = airMassKgPerS * airCp;
-        double coolantCapacity = rho * coolantFlowM3PerS * cp;
-        double smaller = Math.min(airCapacity, coolantCapacity);
-        double perKelvin = Passes.heatPerKelvin(spec.passes(), ua, airCapacity, coolantCapacity);
-        double heat = perKelvin * (coolantInK - airInK);
-        return new RadiatorPoint(
-                heat,
-                coolantInK - heat / coolantCapacity,
-                airInK + heat / airCapacity,
-                ua,
-                ua / smaller,
-                smaller / Math.max(airCapacity, coolantCapacity),
-                perKelvin / smaller,
-                airSide * ua,
-                tubeRe,
-                tubes.regime(tubeRe),
-                etaFin,
+        return settle(
+                airMeanK,
+                coolantMeanK,
+                Double.POSITIVE_INFINITY,
+                airMassKgPerS,
+                airInK,
                 faceVelocityMPerS,
-                finRe);
+                coolantFlowM3PerS,
+                coolant,
+                coolantInK);
+    }
+
+    /** Takes turns from first mean temperatures on; written as one loop so that only the result is allocated. */
+    private RadiatorPoint settle(
+            double firstAirMeanK,
+            double firstCoolantMeanK,
+            double settled,
+            double airMassKgPerS,
+            double airInK,
+            double faceVelocityMPerS,
+            double coolantFlowM3PerS,
+            Coolant coolant,
+            double coolantInK) {
+        double massVelocity = airMassKgPerS / freeArea;
+        double tubeVelocity = coolantFlowM3PerS / passFlowArea;
+        double airMeanK = firstAirMeanK;
+        double coolantMeanK = firstCoolantMeanK;
+        double earlier = Double.NaN;
+        double earlierMiss = Double.NaN;
+        double assumed = Double.NaN;
+        for (int turn = 1; ; turn++) {
+            double airCp = Air.heatCapacityJPerKgK(airMeanK);
+            double airMu = Air.viscosityPaS(airMeanK);
+            double airPr = airMu * airCp / Air.conductivityWPerMK(airMeanK);
+            double finRe = massVelocity * fins.reynoldsLengthM() / airMu;
+            double third = FastMath.cbrt(airPr);
+            double ha = factors.airSide() * fins.colburn(finRe, airPr) * massVelocity * airCp / (third * third);
+            double etaFin = FinEfficiency.ofProduct(FastMath.sqrt(finM2 * ha) * finL);
+            double airSide = 1 / (ha * FinEfficiency.ofSurface(finShare, etaFin) * airArea) + airFouling;
+
+            double rho = coolant.densityKgPerM3(coolantMeanK);
+            double cp = coolant.heatCapacityJPerKgK(coolantMeanK);
+            double mu = coolant.viscosityPaS(coolantMeanK);
+            double k = coolant.conductivityWPerMK(coolantMeanK);
+            double tubeRe = rho * tubeVelocity * diameter / mu;
+            double hi = factors.tubeSide() * tubes.nusselt(tubeRe, mu * cp / k) * k / diameter;
+            double ua = 1 / (airSide + wallAndBond + 1 / (hi * tubeArea) + tubeFouling);
+
+            double airCapacity = airMassKgPerS * airCp;
+            double coolantCapacity = rho * coolantFlowM3PerS * cp;
+            double perKelvin = Passes.heatPerKelvin(spec.passes(), ua, airCapacity, coolantCapacity);
+            double heat = perKelvin * (coolantInK - airInK);
+            double miss = heat - assumed;
+            if (Math.abs(miss) <= settled * Math.abs(heat)
+                    || settled == Double.POSITIVE_INFINITY
+                    || turn == MOST_TURNS) {
+                double smaller = Math.min(airCapacity, coolantCapacity);
+                return new RadiatorPoint(
+                        heat,
+                        coolantInK - heat / coolantCapacity,
+                        airInK + heat / airCapacity,
+                        ua,
+                        ua / smaller,
+                        smaller / Math.max(airCapacity, coolantCapacity),
+                        perKelvin / smaller,
+                        airSide * ua,
+                        tubeRe,
+                        tubes.regime(tubeRe),
+                        etaFin,
+                        faceVelocityMPerS,
+                        finRe);
+            }
+            double next = turn < 3 ? heat : secant(earlier, earlierMiss, assumed, miss);
+            airMeanK = airInK + 0.5 * next / airCapacity;
+            coolantMeanK = coolantInK - 0.5 * next / coolantCapacity;
+            earlier = assumed;
+            earlierMiss = miss;
+            assumed = next;
+        }
+    }
+
+    /** Next heat to try: the secant through two misses, kept between the assumed and the computed heat. */
+    private static double secant(double earlier, double earlierMiss, double assumed, double miss) {
+        double computed = assumed + miss;
+        double slope = (miss - earlierMiss) / (assumed - earlier);
+        double next = assumed - miss / slope;
+        double low = Math.min(assumed, computed);
+        double high = Math.max(assumed, computed);
+        return next >= low && next <= high ? next : computed;
     }
 
     /**
