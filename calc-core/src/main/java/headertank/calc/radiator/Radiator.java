@@ -23,7 +23,6 @@ import org.hipparchus.util.FastMath;
  */
 public final class Radiator {
 
-    private static final int MOST_TURNS = 20;
     private static final double SETTLED = 1e-8;
     private static final double FIT_FILM_K = 333.15;
     private static final double[] FIT_SPEEDS = {1, 2, 3, 5, 8, 12};
@@ -33,19 +32,12 @@ public final class Radiator {
     private final CoreAreas areas;
     private final AirSide fins;
     private final TubeFlow tubes;
+    private final CoreHeat heat;
 
     private final double faceArea;
     private final double freeArea;
-    private final double airArea;
-    private final double finShare;
     private final double endLosses;
     private final double areaRatio;
-    private final double finM2;
-    private final double finL;
-    private final double airFouling;
-    private final double wallAndBond;
-    private final double tubeArea;
-    private final double tubeFouling;
     private final double passFlowArea;
     private final double diameter;
     private final double lengthOverDiameter;
@@ -75,20 +67,12 @@ public final class Radiator {
         double open = 1 - spec.blockedFaceShare();
         this.faceArea = g.faceAreaM2();
         this.freeArea = areas.freeAreaM2() * open;
-        this.airArea = areas.airAreaM2() * open;
-        this.finShare = areas.finAreaM2() / areas.airAreaM2();
         double sigma = areas.freeShare();
         this.endLosses = 0.42 * (1 - sigma * sigma) + (1 - sigma) * (1 - sigma);
         this.areaRatio = areas.airAreaM2() / areas.freeAreaM2();
-        this.finM2 = 2 / (g.finConductivityWPerMK() * g.finThicknessM()) * (1 + g.finThicknessM() / areas.depthM());
-        this.finL = g.finHeightM() / 2 - g.finThicknessM();
-        this.airFouling = g.airFoulingM2KPerW() / airArea;
-        this.tubeArea = areas.tubeAreaM2() * open;
-        this.wallAndBond = g.bondResistanceM2KPerW() / (areas.finFootAreaM2() * open)
-                + g.tubeWallM() / (g.tubeConductivityWPerMK() * tubeArea);
-        this.tubeFouling = g.coolantFoulingM2KPerW() / tubeArea;
         this.passFlowArea = areas.tubeFlowAreaM2() / spec.passes();
-        this.seaLevelDrop = fit(FIT_FILM_K, Physics.STANDARD_PRESSURE_PA);
+        this.heat = new CoreHeat(spec, factors, areas, fins, tubes);
+        this.seaLevelDrop = airDrop(FIT_FILM_K, FIT_FILM_K, Physics.STANDARD_PRESSURE_PA);
     }
 
     private static AirSide fins(CoreGeometry g, CoreAreas a) {
@@ -107,14 +91,17 @@ public final class Radiator {
                 a.airHydraulicDiameterM());
     }
 
+    /** @return core and plumbing */
     public RadiatorSpec spec() {
         return spec;
     }
 
+    /** @return multipliers on the correlations */
     public RadiatorFactors factors() {
         return factors;
     }
 
+    /** @return the core's areas, without the blocked share */
     public CoreAreas areas() {
         return areas;
     }
@@ -124,32 +111,35 @@ public final class Radiator {
         return faceArea;
     }
 
-    /** @return the core's drop as a curve of face velocity, for a film of 60 C at sea level, without the heating of the air */
+    /**
+     * @return the core's drop as a curve of face velocity for air of 60 C throughout at sea level; face velocity at the
+     *     density of that air, so multiply a velocity before the core by 333 K over the air's temperature there, or ask for
+     *     {@link #airDrop(double, double, double)}
+     */
     public AirDrop airDrop() {
         return seaLevelDrop;
     }
 
     /**
-     * The core's drop as a curve of face velocity, fitted to least relative squares at 1, 2, 3, 5, 8 and 12 m/s.
+     * The core's drop, {@link #airDropPa}, as a curve of face velocity at inlet density, fitted to least relative squares at
+     * 1, 2, 3, 5, 8 and 12 m/s.
      *
-     * @param filmK mean air temperature in the core, at which density and viscosity are taken [K]
+     * @param airInK air entering [K]
+     * @param airOutK air leaving [K]
      * @param pressurePa static pressure [Pa]
-     * @return the curve; face velocity at the film's density
+     * @return the curve, within about 6 % of the formula
      */
-    public AirDrop airDrop(double filmK, double pressurePa) {
-        return fit(filmK, pressurePa);
-    }
-
-    private AirDrop fit(double filmK, double pressurePa) {
-        double rho = Air.densityKgPerM3(pressurePa, filmK, 0);
-        double mu = Air.viscosityPaS(filmK);
+    public AirDrop airDrop(double airInK, double airOutK, double pressurePa) {
+        double rho = Air.densityKgPerM3(pressurePa, airInK, 0);
+        double mu = Air.viscosityPaS(0.5 * (airInK + airOutK));
+        double heating = 0.5 * (1 + airOutK / airInK);
         double s11 = 0;
         double s12 = 0;
         double s22 = 0;
         double r1 = 0;
         double r2 = 0;
         for (double v : FIT_SPEEDS) {
-            double dp = dropPa(rho * v * faceArea, rho, mu);
+            double dp = heating * dropPa(rho * v * faceArea, rho, mu);
             double x = v / dp;
             double y = v * x;
             s11 += x * x;
@@ -248,7 +238,7 @@ public final class Radiator {
         if (coolantFlowM3PerS <= 0) {
             return RadiatorPoint.withoutCoolant(airInK, face);
         }
-        return settle(
+        return heat.settle(
                 airInK + 0.25 * (coolantInK - airInK),
                 coolantInK - 0.05 * (coolantInK - airInK),
                 settled,
@@ -270,7 +260,7 @@ public final class Radiator {
             double coolantFlowM3PerS,
             Coolant coolant,
             double coolantInK) {
-        return settle(
+        return heat.settle(
                 airMeanK,
                 coolantMeanK,
                 Double.POSITIVE_INFINITY,
@@ -280,85 +270,6 @@ public final class Radiator {
                 coolantFlowM3PerS,
                 coolant,
                 coolantInK);
-    }
-
-    /** Takes turns from first mean temperatures on; written as one loop so that only the result is allocated. */
-    private RadiatorPoint settle(
-            double firstAirMeanK,
-            double firstCoolantMeanK,
-            double settled,
-            double airMassKgPerS,
-            double airInK,
-            double faceVelocityMPerS,
-            double coolantFlowM3PerS,
-            Coolant coolant,
-            double coolantInK) {
-        double massVelocity = airMassKgPerS / freeArea;
-        double tubeVelocity = coolantFlowM3PerS / passFlowArea;
-        double airMeanK = firstAirMeanK;
-        double coolantMeanK = firstCoolantMeanK;
-        double earlier = Double.NaN;
-        double earlierMiss = Double.NaN;
-        double assumed = Double.NaN;
-        for (int turn = 1; ; turn++) {
-            double airCp = Air.heatCapacityJPerKgK(airMeanK);
-            double airMu = Air.viscosityPaS(airMeanK);
-            double airPr = airMu * airCp / Air.conductivityWPerMK(airMeanK);
-            double finRe = massVelocity * fins.reynoldsLengthM() / airMu;
-            double third = FastMath.cbrt(airPr);
-            double ha = factors.airSide() * fins.colburn(finRe, airPr) * massVelocity * airCp / (third * third);
-            double etaFin = FinEfficiency.ofProduct(FastMath.sqrt(finM2 * ha) * finL);
-            double airSide = 1 / (ha * FinEfficiency.ofSurface(finShare, etaFin) * airArea) + airFouling;
-
-            double rho = coolant.densityKgPerM3(coolantMeanK);
-            double cp = coolant.heatCapacityJPerKgK(coolantMeanK);
-            double mu = coolant.viscosityPaS(coolantMeanK);
-            double k = coolant.conductivityWPerMK(coolantMeanK);
-            double tubeRe = rho * tubeVelocity * diameter / mu;
-            double hi = factors.tubeSide() * tubes.nusselt(tubeRe, mu * cp / k) * k / diameter;
-            double ua = 1 / (airSide + wallAndBond + 1 / (hi * tubeArea) + tubeFouling);
-
-            double airCapacity = airMassKgPerS * airCp;
-            double coolantCapacity = rho * coolantFlowM3PerS * cp;
-            double perKelvin = Passes.heatPerKelvin(spec.passes(), ua, airCapacity, coolantCapacity);
-            double heat = perKelvin * (coolantInK - airInK);
-            double miss = heat - assumed;
-            if (Math.abs(miss) <= settled * Math.abs(heat)
-                    || settled == Double.POSITIVE_INFINITY
-                    || turn == MOST_TURNS) {
-                double smaller = Math.min(airCapacity, coolantCapacity);
-                return new RadiatorPoint(
-                        heat,
-                        coolantInK - heat / coolantCapacity,
-                        airInK + heat / airCapacity,
-                        ua,
-                        ua / smaller,
-                        smaller / Math.max(airCapacity, coolantCapacity),
-                        perKelvin / smaller,
-                        airSide * ua,
-                        tubeRe,
-                        tubes.regime(tubeRe),
-                        etaFin,
-                        faceVelocityMPerS,
-                        finRe);
-            }
-            double next = turn < 3 ? heat : secant(earlier, earlierMiss, assumed, miss);
-            airMeanK = airInK + 0.5 * next / airCapacity;
-            coolantMeanK = coolantInK - 0.5 * next / coolantCapacity;
-            earlier = assumed;
-            earlierMiss = miss;
-            assumed = next;
-        }
-    }
-
-    /** Next heat to try: the secant through two misses, kept between the assumed and the computed heat. */
-    private static double secant(double earlier, double earlierMiss, double assumed, double miss) {
-        double computed = assumed + miss;
-        double slope = (miss - earlierMiss) / (assumed - earlier);
-        double next = assumed - miss / slope;
-        double low = Math.min(assumed, computed);
-        double high = Math.max(assumed, computed);
-        return next >= low && next <= high ? next : computed;
     }
 
     /**
