@@ -19,6 +19,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import org.hipparchus.util.FastMath;
 
 /**
  * How far the models may be off for one car at one duty: the correlations' own spread, what the class of core leaves open,
@@ -46,11 +47,12 @@ final class ModelSpread {
         Coolant coolant = CoolantOf.resolved(r);
         CoolantSpread fluid = coolant.spread(Physics.kelvin(95));
         // h ~ mu^-0.4 k^0.6 cp^0.4 rho^0.8 in turbulent flow: the viscosity decides
-        double properties = Math.hypot(0.4 * fluid.viscosityShare(), 0.6 * fluid.conductivityShare()) * coolantWidening;
+        double properties =
+                FastMath.hypot(0.4 * fluid.viscosityShare(), 0.6 * fluid.conductivityShare()) * coolantWidening;
         return new ModelFactors.Sigmas(
-                Math.hypot(AIR_SIDE * core, unknown.conductanceShare()),
-                Math.hypot(AIR_FRICTION * core, unknown.airDropShare()),
-                Math.hypot(TUBE_SIDE, properties),
+                FastMath.hypot(AIR_SIDE * core, unknown.conductanceShare()),
+                FastMath.hypot(AIR_FRICTION * core, unknown.airDropShare()),
+                FastMath.hypot(TUBE_SIDE, properties),
                 r.option(BuildField.ENGINE_CLASS, EngineClass.class).wallShareSigma() * engine,
                 r.option(BuildField.FUEL, Fuel.class).coolantFactorSigma(),
                 fluid.boilingK());

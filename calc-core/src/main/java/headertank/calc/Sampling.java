@@ -13,6 +13,7 @@ import headertank.calc.verdict.DutyOutcome;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.hipparchus.util.FastMath;
 
 /**
  * Samples the margins of a car over what is not known of it: every value with a spread and every model factor, by a seeded
@@ -64,7 +65,7 @@ final class Sampling {
             Spread s = resolved.spread(f);
             double v = values[f.ordinal()];
             values[f.ordinal()] =
-                    f.allowed().clamp(s.relative() ? v * Math.exp(s.sigma() * z[i]) : v + s.sigma() * z[i]);
+                    f.allowed().clamp(s.relative() ? v * FastMath.exp(s.sigma() * z[i]) : v + s.sigma() * z[i]);
         }
         double[] model = Arrays.copyOfRange(z, uncertain.size(), z.length);
         return Plant.of(resolved.withValues(values), ModelFactors.at(model, sigmas));

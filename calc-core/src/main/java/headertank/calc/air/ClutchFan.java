@@ -67,6 +67,15 @@ public record ClutchFan(
         return Math.min(speedMaxPerS, engineSpeedPerS * pulleyRatio * slip(airOffCoreK));
     }
 
+    /**
+     * @param engineSpeedPerS crankshaft speed [rev/s]
+     * @param slip SR, blade speed over pulley speed [-]
+     * @return blade speed over reference speed [-], for {@link AirPath#solve}
+     */
+    public double speedFactorAtSlip(double engineSpeedPerS, double slip) {
+        return Math.min(speedMaxPerS, engineSpeedPerS * pulleyRatio * slip) / referenceSpeedPerS;
+    }
+
     /** @return blade speed over reference speed [-], for {@link AirPath#solve} */
     public double speedFactor(double engineSpeedPerS, double airOffCoreK) {
         return bladeSpeedPerS(engineSpeedPerS, airOffCoreK) / referenceSpeedPerS;

@@ -5,7 +5,9 @@ package headertank.calc.air;
  *
  * <p>Up to free delivery {@code p/p0 = 1 - s u - (1 - s) u^2}, u = q/q0. Fan laws: q0 goes with speed N, p0 with rho N^2.
  * Beyond free delivery {@code p = -k rho/2 (q^2 - q0^2)/A^2} with {@code k = max(1.5, (1 - s/2) p0/(rho/2 (q0/A)^2))},
- * which joins smoothly, but never below the drop without power {@code -k_off rho/2 (q/A)^2}. Against reverse flow {@code p0
+ * which joins smoothly, but never below the drop without power {@code -k_off rho/2 (q/A)^2}; where k lies below k_off, {@code
+ * -(k_off - k) rho/2 ((q - 2 q0)/A)^2} is added from twice the free flow on, so that a fan that hardly turns resists as one
+ * without power. Against reverse flow {@code p0
  * + k_off rho/2 (q/A)^2}. Speed 0 leaves the drop without power in both directions. Pressure falls strictly with flow.
  * Derived; the coefficients are modelling choices (see {@link FanSpec}).
  */
@@ -14,12 +16,16 @@ final class FanCurve {
     /** Air density at which fans are stated [kg/m3]. */
     static final double STATED_DENSITY = 1.2;
 
+    /** Flow over free flow from which a slow fan begins to resist like one without power [-]; modelling choice. */
+    private static final double KNEE = 2;
+
     private static final double PUSHER_SPEED = 0.75;
 
     private final FanSpec spec;
     private final double offLoss;
     private final double inverseAreaSquared;
     private final double overrunLoss;
+    private final double slowLoss;
     private final double speedFactor;
 
     FanCurve(FanSpec spec, boolean locked) {
@@ -31,6 +37,7 @@ final class FanCurve {
                 (1 - spec.shape() / 2)
                         * spec.shutOffPa()
                         / (0.5 * STATED_DENSITY * spec.freeFlowM3PerS() * spec.freeFlowM3PerS() * inverseAreaSquared));
+        this.slowLoss = Math.max(0, offLoss - overrunLoss);
         this.speedFactor = locked ? 0 : spec.pushing() ? PUSHER_SPEED : 1;
     }
 
@@ -55,7 +62,8 @@ final class FanCurve {
             double u = q / q0;
             return p0 * (1 - u * (spec.shape() + (1 - spec.shape()) * u));
         }
-        return Math.max(off, -overrunLoss * dynamic * (q * q - q0 * q0));
+        double over = Math.max(0, q - KNEE * q0);
+        return Math.max(off, -dynamic * (overrunLoss * (q * q - q0 * q0) + slowLoss * over * over));
     }
 
     /** @return flow of one fan [m3/s] at rise p [Pa]; the inverse of {@link #risePa} */
@@ -73,6 +81,18 @@ final class FanCurve {
             return q0 * 2 * c / (s + Math.sqrt(s * s + 4 * (1 - s) * c));
         }
         double off = Math.sqrt(-p / (Math.max(offLoss, 1e-9) * dynamic));
-        return n <= 0 ? off : Math.max(off, Math.sqrt(q0 * q0 - p / (overrunLoss * dynamic)));
+        if (n <= 0) {
+            return off;
+        }
+        double early = Math.sqrt(q0 * q0 - p / (overrunLoss * dynamic));
+        return Math.max(off, early <= KNEE * q0 || slowLoss == 0 ? early : beyondKnee(-p / dynamic, q0));
+    }
+
+    /** Solves k (q^2 - q0^2) + (k_off - k) (q - 2 q0)^2 = loss for q. */
+    private double beyondKnee(double loss, double q0) {
+        double a = overrunLoss + slowLoss;
+        double b = slowLoss * KNEE * q0;
+        double c = (slowLoss * KNEE * KNEE - overrunLoss) * q0 * q0 - loss;
+        return (b + Math.sqrt(Math.max(0, b * b - a * c))) / a;
     }
 }

@@ -24,6 +24,9 @@ import java.util.Optional;
  */
 public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
 
+    /** Depth that a row of tubes needs at least [m]. */
+    public static final double THINNEST_ROW_M = 0.008;
+
     /**
      * Checks each field by itself, not one against the other: a comparison of two builds rates mixed states of both.
      *
@@ -128,6 +131,16 @@ public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
                     BuildField.FAN_START_CURRENT,
                     number(start.si()),
                     "at least the running current, here " + number(running.si()) + " A",
+                    InputProblem.Code.CONTRADICTION));
+        }
+        if (entries.get(BuildField.CORE_DEPTH) instanceof Stated depth
+                && entries.get(BuildField.TUBE_ROWS) instanceof Stated rows
+                && rows.si() > 1
+                && depth.si() / rows.si() < THINNEST_ROW_M) {
+            found.add(problem(
+                    BuildField.TUBE_ROWS,
+                    number(rows.si()),
+                    "at most " + number(Math.max(1, Math.floor(depth.si() / THINNEST_ROW_M))) + " in a core this deep",
                     InputProblem.Code.CONTRADICTION));
         }
         if (entries.get(BuildField.FUEL) instanceof Chosen fuel

@@ -91,7 +91,7 @@ public enum BuildField {
     CORE_TILT("radiator.tiltRad", RADIATOR, "Tilt from upright", SiUnit.RADIAN, 0, 1.05, Off.EXACT, false),
     CORE_MATERIAL("radiator.material", RADIATOR, "Material", options("ALUMINIUM", "COPPER_BRASS"), false),
     FIN_KIND("radiator.finKind", RADIATOR, "Fins", options("LOUVERED", "PLAIN"), false),
-    FIN_PITCH("radiator.finPitchM", RADIATOR, "Fin pitch", SiUnit.METRE, 5.5e-4, 4e-3, Off.RELATIVE, false),
+    FIN_PITCH("radiator.finPitchM", RADIATOR, "Fin pitch", SiUnit.METRE, 5.5e-4, 3.9e-3, Off.RELATIVE, false),
     FIN_HEIGHT(
             "radiator.finHeightM", RADIATOR, "Fin height between tubes", SiUnit.METRE, 5e-3, 2e-2, Off.RELATIVE, false),
     TUBE_ROWS("radiator.rows", RADIATOR, "Rows of tubes in depth", SiUnit.COUNT, 1, 5, Off.EXACT, false),
@@ -177,7 +177,7 @@ public enum BuildField {
 
     COOLANT_BASE("coolant.base", COOLANT, "Coolant", options("WATER", "ETHYLENE_GLYCOL", "PROPYLENE_GLYCOL"), true),
     COOLANT_GLYCOL(
-            "coolant.glycolVolumeShare", COOLANT, "Share of glycol by volume", SiUnit.ONE, 0, 0.70, Off.SHARE, true),
+            "coolant.glycolVolumeShare", COOLANT, "Share of glycol by volume", SiUnit.ONE, 0, 0.65, Off.SHARE, true),
     COOLANT_VOLUME(
             "coolant.volumeM3", COOLANT, "Coolant in the system", SiUnit.CUBIC_METRE, 2e-3, 4e-2, Off.RELATIVE, false),
     CAP_PRESSURE("coolant.capGaugePa", COOLANT, "Cap pressure", SiUnit.PASCAL, 0, 3e5, Off.RELATIVE, true),

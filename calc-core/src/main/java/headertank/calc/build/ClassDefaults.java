@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hipparchus.util.FastMath;
 
 /**
  * What stands in for a value that nobody stated: the typical value of the class of car, scaled with what is known.
@@ -129,7 +130,7 @@ final class ClassDefaults {
             case CORE_HEIGHT ->
                 number(
                         f,
-                        f.allowed().clamp(faceArea() / value(BuildField.CORE_WIDTH)),
+                        faceArea() / value(BuildField.CORE_WIDTH),
                         Spread.relative(0.10),
                         "from the power, at the class's core face per kilowatt");
             case CORE_DEPTH ->
@@ -165,7 +166,7 @@ final class ClassDefaults {
             case FAN_START_CURRENT ->
                 number(
                         f,
-                        f.allowed().clamp(1.2 * value(BuildField.FAN_CURRENT)),
+                        1.2 * value(BuildField.FAN_CURRENT),
                         Spread.relative(0.10),
                         "1.2 times the running current (common practice, no source)");
             case FAN_COVER -> number(f, byClass(0.95, 1.0, 1.0, 0.85), Spread.absolute(0.05), "typical of the class");
@@ -201,7 +202,7 @@ final class ClassDefaults {
             case PUMP_FLOW ->
                 number(
                         f,
-                        f.allowed().clamp(byClass(2.0, 1.6, 1.4, 1.3) / 60e3 * value(BuildField.ENGINE_POWER) / 1000),
+                        byClass(2.0, 1.6, 1.4, 1.3) / 60e3 * value(BuildField.ENGINE_POWER) / 1000,
                         Spread.relative(0.20),
                         "from the power, at the class's pump flow per kilowatt");
             case PUMP_HEAD ->
@@ -226,11 +227,7 @@ final class ClassDefaults {
             case OIL_COOLER_CONDUCTANCE ->
                 number(f, byClass(200, 200, 280, 380), Spread.relative(0.25), "typical of the class");
             case AIR_INLET ->
-                number(
-                        f,
-                        f.allowed().clamp(byClass(0.45, 0.42, 0.54, 0.53) * face()),
-                        Spread.relative(0.10),
-                        "from the core face");
+                number(f, byClass(0.45, 0.42, 0.54, 0.53) * face(), Spread.relative(0.10), "from the core face");
             case AIR_DUCT ->
                 choice(
                         f,
@@ -292,9 +289,9 @@ final class ClassDefaults {
         if (has(BuildField.FAN_CURRENT) && is(BuildField.FAN_DRIVE, "ELECTRIC")) {
             double hub = 0.35 * d;
             double jet = Math.PI / 4 * (d * d - hub * hub);
-            return Math.cbrt(2 * 0.22 * 13 * value(BuildField.FAN_CURRENT) * jet * jet / 1.15);
+            return FastMath.cbrt(2 * 0.22 * 13 * value(BuildField.FAN_CURRENT) * jet * jet / 1.15);
         }
-        return typical * Math.pow(d / usual, 2);
+        return typical * FastMath.pow(d / usual, 2);
     }
 
     private String fanFlowWhy() {
@@ -318,7 +315,7 @@ final class ClassDefaults {
 
     private double fanCurrent() {
         double usual = byClass(0.43, 0.40, 0.30, 0.35);
-        return byClass(20, 20, 13, 22) * Math.pow(value(BuildField.FAN_DIAMETER) / usual, 2);
+        return byClass(20, 20, 13, 22) * FastMath.pow(value(BuildField.FAN_DIAMETER) / usual, 2);
     }
 
     private boolean carClassIsRace() {
@@ -356,7 +353,7 @@ final class ClassDefaults {
     }
 
     private static Optional<Assumption> number(BuildField f, double value, Spread spread, String why) {
-        return Optional.of(new Assumption(f, value, "", spread, why));
+        return Optional.of(new Assumption(f, f.allowed().clamp(value), "", spread, why));
     }
 
     private static Optional<Assumption> choice(BuildField f, String token, String why) {

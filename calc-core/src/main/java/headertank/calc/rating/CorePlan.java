@@ -6,6 +6,7 @@ import headertank.calc.air.AirPathSpec;
 import headertank.calc.air.ClutchFan;
 import headertank.calc.air.Fan;
 import headertank.calc.air.FanSpec;
+import headertank.calc.build.Build;
 import headertank.calc.build.BuildField;
 import headertank.calc.build.CarClass;
 import headertank.calc.build.Resolved;
@@ -21,6 +22,7 @@ import headertank.calc.radiator.RadiatorFactors;
 import headertank.calc.radiator.RadiatorSpec;
 import headertank.calc.radiator.TankPlacement;
 import java.util.List;
+import org.hipparchus.util.FastMath;
 
 /** Turns the resolved values of core, fans and air path into their models. */
 final class CorePlan {
@@ -36,6 +38,12 @@ final class CorePlan {
 
     /** Slip of an engaged viscous clutch [-]; see {@link ClutchFan}. */
     private static final double ENGAGED_SLIP = 0.80;
+
+    /** Slip of a viscous clutch that is cold [-]; see {@link ClutchFan}. */
+    private static final double FREE_SLIP = 0.25;
+
+    /** Blade speed that a viscous clutch does not exceed [rev/s]: 3600 rev/min; guessed. */
+    private static final double CLUTCH_FASTEST_PER_S = 60;
 
     private static final double HUB_SHARE = 0.35;
 
@@ -54,11 +62,12 @@ final class CorePlan {
     private static CoreGeometry geometry(Resolved r) {
         CoreClass c = r.coreClass();
         FinKind fins = r.option(BuildField.FIN_KIND, FinKind.class);
-        int rows = (int) Math.rint(r.value(BuildField.TUBE_ROWS));
         double depth = r.value(BuildField.CORE_DEPTH);
         if (fins == FinKind.LOUVERED) {
             depth = LOUVERED_DEPTH_M.clamp(depth);
         }
+        int most = (int) Math.max(1, Math.floor(depth / Build.THINNEST_ROW_M));
+        int rows = Math.min(most, (int) Math.rint(r.value(BuildField.TUBE_ROWS)));
         double gap = rows > 1 ? Math.min(Math.max(c.rowGapM(), 0.002), 0.1 * depth) : 0;
         double tubeWidth = (depth - (rows - 1) * gap) / rows;
         double pitch = r.value(BuildField.FIN_PITCH);
@@ -142,7 +151,7 @@ final class CorePlan {
      * shroud covers (guessed; a shroud that follows the core is entered as not tilted).
      */
     private static double gapOfTilt(Resolved r) {
-        return r.is(BuildField.FAN_DRIVE, "CLUTCH") ? 1 - Math.sin(r.value(BuildField.CORE_TILT)) : 1;
+        return r.is(BuildField.FAN_DRIVE, "CLUTCH") ? 1 - FastMath.sin(r.value(BuildField.CORE_TILT)) : 1;
     }
 
     static Fan fan(Resolved r, ModelFactors f) {
@@ -170,6 +179,14 @@ final class CorePlan {
     /** @return the viscous clutch of an engine-driven fan */
     static ClutchFan clutch(Resolved r, ModelFactors f) {
         double pulley = Range.of(0.3, 3).clamp(r.value(BuildField.FAN_RATIO) / ENGAGED_SLIP);
-        return ClutchFan.viscous(fanSpec(r, f), CLUTCH_REFERENCE_PER_S, pulley, CLUTCH_ENGAGES_K);
+        return new ClutchFan(
+                fanSpec(r, f),
+                CLUTCH_REFERENCE_PER_S,
+                pulley,
+                FREE_SLIP,
+                ENGAGED_SLIP,
+                CLUTCH_ENGAGES_K,
+                CLUTCH_ENGAGES_K + 10,
+                CLUTCH_FASTEST_PER_S);
     }
 }

@@ -1,5 +1,7 @@
 package headertank.calc.rating;
 
+import org.hipparchus.util.FastMath;
+
 /**
  * How far each model may be off, as factors and offsets about its nominal answer. Sampling varies them; {@link #NOMINAL}
  * is the model as published.
@@ -72,22 +74,22 @@ public record ModelFactors(
      */
     public static ModelFactors at(double[] z, Sigmas sigma) {
         return new ModelFactors(
-                Math.exp(sigma.airSide() * z[0]),
-                Math.exp(sigma.airFriction() * z[1]),
-                Math.exp(sigma.tubeSide() * z[2]),
-                Math.exp(sigma.coolantHeat() * z[3]),
-                Math.exp(0.10 * z[4]),
-                Math.exp(sigma.fuelHeat() * z[5]),
-                Math.exp(0.25 * z[6]),
+                FastMath.exp(sigma.airSide() * z[0]),
+                FastMath.exp(sigma.airFriction() * z[1]),
+                FastMath.exp(sigma.tubeSide() * z[2]),
+                FastMath.exp(sigma.coolantHeat() * z[3]),
+                FastMath.exp(0.10 * z[4]),
+                FastMath.exp(sigma.fuelHeat() * z[5]),
+                FastMath.exp(0.25 * z[6]),
                 0.08 * z[7],
                 0.10 * z[8],
-                Math.exp(0.06 * z[9]),
+                FastMath.exp(0.06 * z[9]),
                 0.15 * z[10],
-                Math.exp(0.40 * z[11]),
-                Math.exp(0.30 * z[12]),
-                Math.exp(0.25 * z[13]),
+                FastMath.exp(0.40 * z[11]),
+                FastMath.exp(0.30 * z[12]),
+                FastMath.exp(0.25 * z[13]),
                 z[14],
                 sigma.boilingK() * z[15],
-                Math.exp(0.25 * z[16]));
+                FastMath.exp(0.25 * z[16]));
     }
 }

@@ -28,6 +28,7 @@ import headertank.calc.radiator.AirDrop;
 import headertank.calc.radiator.Radiator;
 import headertank.calc.sensor.SensorPlacement;
 import java.util.OptionalDouble;
+import org.hipparchus.util.FastMath;
 
 /**
  * The models of one car, assembled from its resolved values: what the balances of {@link SteadySolver} and of the run over
@@ -35,8 +36,8 @@ import java.util.OptionalDouble;
  */
 public final class Plant {
 
-    /** Mean air temperature in the core at which its drop curve is taken [K]: 60 C. */
-    private static final double DROP_FILM_K = 333.15;
+    /** Rise of the air in the core at which its drop curve is taken [K]; the viscosity there follows from it. */
+    private static final double DROP_RISE_K = 40;
 
     /** What an oil-to-coolant plate cooler adds to the block's own conduction [W/K]; guessed. */
     private static final double PLATE_COOLER_W_PER_K = 170;
@@ -71,10 +72,8 @@ public final class Plant {
         this.fan = CorePlan.fan(r, f);
         this.fanDrive = r.option(BuildField.FAN_DRIVE, FanDrive.class);
         this.clutch = fanDrive == FanDrive.CLUTCH ? CorePlan.clutch(r, f) : null;
-        AirDrop drop = radiator.airDrop(DROP_FILM_K, atmospherePa);
         double ambient = Air.AMBIENT_K.clamp(r.value(BuildField.AMBIENT));
-        this.coreDrop = new CoreDropCurve(
-                Math.max(0, drop.linearPaSPerM()), Math.max(0, drop.quadraticPaS2PerM2() * DROP_FILM_K / ambient));
+        this.coreDrop = coreDrop(radiator, ambient, atmospherePa);
         this.moistDensityFactor = Math.max(
                 0.9,
                 Math.min(
@@ -111,6 +110,14 @@ public final class Plant {
         NONE
     }
 
+    /** The core's curve without the growth by heating, which the air path applies at the temperatures that it finds. */
+    private static CoreDropCurve coreDrop(Radiator radiator, double airInK, double pressurePa) {
+        AirDrop heated = radiator.airDrop(airInK, airInK + DROP_RISE_K, pressurePa);
+        double growth = 0.5 * (1 + (airInK + DROP_RISE_K) / airInK);
+        return new CoreDropCurve(
+                Math.max(0, heated.linearPaSPerM()) / growth, Math.max(0, heated.quadraticPaS2PerM2()) / growth);
+    }
+
     private static ThermostatSpec thermostat(Resolved r) {
         BypassState bypass = r.option(BuildField.THERMOSTAT_BYPASS, BypassState.class);
         if (r.is(BuildField.THERMOSTAT, "REMOVED")) {
@@ -124,7 +131,7 @@ public final class Plant {
     private static CircuitSpec circuit(Resolved r, ModelFactors f, PumpSpec pump, ThermostatSpec thermostat) {
         CircuitSpec usual = CircuitSpec.of(pump, thermostat);
         double usualHose = r.value(BuildField.ENGINE_POWER) > 2e5 ? 0.038 : 0.034;
-        double hose = Math.min(400, usual.hoseRatio() * Math.pow(usualHose / r.value(BuildField.HOSE_DIAMETER), 5));
+        double hose = Math.min(400, usual.hoseRatio() * FastMath.pow(usualHose / r.value(BuildField.HOSE_DIAMETER), 5));
         return new CircuitSpec(
                 pump,
                 thermostat,
@@ -208,10 +215,7 @@ public final class Plant {
         return clutch;
     }
 
-    /**
-     * Air-side pressure drop of the core against face velocity at inlet density. The fit is made at one film density; its
-     * inertia part goes with density, so it is brought to that of the design ambient (derived).
-     */
+    /** @return air-side pressure drop of the core against face velocity at inlet density, without heating */
     public CoreDropCurve coreDrop() {
         return coreDrop;
     }

@@ -12,6 +12,7 @@ import headertank.calc.quantity.Note;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Range;
 import java.util.List;
+import org.hipparchus.util.FastMath;
 
 /**
  * What an operating point asks of one car: heat, engine speed, heat in front of the core.
@@ -84,7 +85,7 @@ public record PointLoad(
                     .map(m -> new EngineMode(m.timeShare(), m.powerShare(), m.speedShare()))
                     .toList());
         }
-        double deviate = Math.exp(point.loadSigma() * plant.factors().demand());
+        double deviate = FastMath.exp(point.loadSigma() * plant.factors().demand());
         return new PointLoad(
                 heat,
                 heat.coolantW() * deviate,

@@ -16,11 +16,13 @@ import headertank.calc.fluid.Air;
 import headertank.calc.oil.OilBalance;
 import headertank.calc.quantity.Range;
 import headertank.calc.radiator.RadiatorPoint;
+import headertank.calc.sensor.SensorPlacement;
 import headertank.calc.sensor.SensorReading;
 import java.util.Locale;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.util.FastMath;
 
 /**
  * The temperature at which a car's heat, air, coolant and current balance at one operating point.
@@ -184,18 +186,66 @@ public final class SteadySolver {
                 .solve(load.pumpSpeedShare(), lift, q -> plant.radiator().coolantDropPa(q, plant.coolant(), hotK));
     }
 
-    /** Brings fan duty, air flow, radiator heat and recirculation to agree at this coolant temperature. */
+    /**
+     * Brings fan drive, air flow, radiator heat and recirculation to agree at this coolant temperature. Where the fans follow
+     * something that they cool themselves (a clutch the air behind the core, a sensor in the tank the coolant behind it) more
+     * drive asks for less drive, so the drive is a bracketed root of its own.
+     */
     private void air(double hotK, double ambientK) {
         if (Double.isNaN(airOutK)) {
             airInK = ambientK;
             airOutK = ambientK + 0.5 * (hotK - ambientK);
             radiatorOutK = hotK - 5;
         }
+        boolean followsItself = plant.fanDrive() == Plant.FanDrive.CLUTCH
+                || plant.fanDrive() == Plant.FanDrive.ELECTRIC && plant.fanSensor() == SensorPlacement.TANK;
+        if (plant.fanDrive() == Plant.FanDrive.ELECTRIC && !Double.isNaN(heldDuty)) {
+            settle(hotK, ambientK, heldDuty);
+        } else if (!followsItself) {
+            settle(hotK, ambientK, wantedDrive(hotK, ambientK));
+        } else {
+            settle(hotK, ambientK, selfConsistentDrive(hotK, ambientK));
+        }
+    }
+
+    private double selfConsistentDrive(double hotK, double ambientK) {
+        double lowest =
+                plant.fanDrive() == Plant.FanDrive.CLUTCH ? plant.clutch().slipCold() : 0;
+        double highest =
+                plant.fanDrive() == Plant.FanDrive.CLUTCH ? plant.clutch().slipHot() : 1;
+        UnivariateFunction missing = d -> {
+            settle(hotK, ambientK, d);
+            return wantedDrive(hotK, ambientK) - d;
+        };
+        if (missing.value(lowest) <= 0) {
+            return lowest;
+        }
+        if (missing.value(highest) >= 0) {
+            return highest;
+        }
+        return new BracketingNthOrderBrentSolver(1e-14, 1e-12, 1e-13, 5)
+                .solve(MOST_EVALUATIONS, missing, lowest, highest, AllowedSolution.ANY_SIDE);
+    }
+
+    /** @return duty or slip that control or clutch ask for in the present state [-] */
+    private double wantedDrive(double hotK, double ambientK) {
+        return switch (plant.fanDrive()) {
+            case ELECTRIC ->
+                FanController.steadyDuty(
+                        plant.control(),
+                        SensorReading.steadyK(
+                                plant.fanSensor(), hotK, radiatorOutK, ambientK, coolantFlow.radiatorM3PerS()));
+            case CLUTCH -> plant.clutch().slip(airOutK);
+            case NONE -> 0;
+        };
+    }
+
+    /** Air flow, radiator heat and recirculation with the fans at this drive. */
+    private void settle(double hotK, double ambientK, double drive) {
+        fans(drive);
         for (int turn = 0; turn < INNER_TURNS; turn++) {
             double inBefore = airInK;
             double outBefore = airOutK;
-            double radiatorBefore = radiatorOutK;
-            fans(hotK, ambientK);
             airFlow = plant.airPath()
                     .solve(
                             new AirConditions(
@@ -221,17 +271,28 @@ public final class SteadySolver {
             airOutK = capacity > 1e-9 ? radiatorPoint.airOutK() : hotK;
             airInK = Math.min(hotK, inletK(ambientK, capacity));
             radiatorOutK = radiatorPoint.coolantOutK();
-            if (Math.abs(airInK - inBefore) < INNER_K
-                    && Math.abs(airOutK - outBefore) < INNER_K
-                    && Math.abs(radiatorOutK - radiatorBefore) < INNER_K) {
+            if (Math.abs(airInK - inBefore) < INNER_K && Math.abs(airOutK - outBefore) < INNER_K) {
                 return;
             }
             if (turn > 12) {
                 airInK = 0.5 * (airInK + inBefore);
                 airOutK = 0.5 * (airOutK + outBefore);
-                radiatorOutK = 0.5 * (radiatorOutK + radiatorBefore);
             }
         }
+    }
+
+    private void fans(double drive) {
+        duty = drive;
+        double engineOverIdle =
+                Math.min(50, load.engineSpeedPerS() / plant.engine().spec().idleSpeedPerS());
+        boolean electric = plant.fanDrive() == Plant.FanDrive.ELECTRIC;
+        current = ElectricBalance.of(
+                plant.alternator(), engineOverIdle, plant.fanRunningA(), electric ? drive : 0, plant.fanStart());
+        speedFactor = switch (plant.fanDrive()) {
+            case ELECTRIC -> Fan.speedFactor(drive, current.voltageV());
+            case CLUTCH -> plant.clutch().speedFactorAtSlip(load.engineSpeedPerS(), drive);
+            case NONE -> 0;
+        };
     }
 
     private double inletK(double ambientK, double capacity) {
@@ -243,34 +304,9 @@ public final class SteadySolver {
                 ambientK, upstream, airFlow.recirculationShare(), Math.max(0, radiatorPoint.heatW()), capacity);
     }
 
-    private void fans(double hotK, double ambientK) {
-        double engineOverIdle =
-                Math.min(50, load.engineSpeedPerS() / plant.engine().spec().idleSpeedPerS());
-        switch (plant.fanDrive()) {
-            case ELECTRIC -> {
-                double sensed = SensorReading.steadyK(
-                        plant.fanSensor(), hotK, radiatorOutK, ambientK, coolantFlow.radiatorM3PerS());
-                duty = Double.isNaN(heldDuty) ? FanController.steadyDuty(plant.control(), sensed) : heldDuty;
-                current = ElectricBalance.of(
-                        plant.alternator(), engineOverIdle, plant.fanRunningA(), duty, plant.fanStart());
-                speedFactor = Fan.speedFactor(duty, current.voltageV());
-            }
-            case CLUTCH -> {
-                duty = plant.clutch().slip(airOutK);
-                speedFactor = plant.clutch().speedFactor(load.engineSpeedPerS(), airOutK);
-                current = ElectricBalance.of(plant.alternator(), engineOverIdle, 0, 0, plant.fanStart());
-            }
-            case NONE -> {
-                duty = 0;
-                speedFactor = 0;
-                current = ElectricBalance.of(plant.alternator(), engineOverIdle, 0, 0, plant.fanStart());
-            }
-        }
-    }
-
     /** @return road speed as the oil cooler feels it: reduced by the sideslip as the radiator's ram is [m/s] */
     public double effectiveSpeedMPerS() {
-        return point.roadSpeedMPerS() * Math.abs(Math.cos(point.yawRad()));
+        return point.roadSpeedMPerS() * Math.abs(FastMath.cos(point.yawRad()));
     }
 
     private double surfaceW(double hotK) {

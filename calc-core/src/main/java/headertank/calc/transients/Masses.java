@@ -3,6 +3,7 @@ package headertank.calc.transients;
 import headertank.calc.build.BuildField;
 import headertank.calc.build.Resolved;
 import headertank.calc.rating.Plant;
+import org.hipparchus.util.FastMath;
 
 /**
  * Heat capacities of a car's cooling and the conductance between metal and coolant. All figures are guesses with a
@@ -40,6 +41,6 @@ record Masses(double metalJPerK, double blockJPerK, double radiatorJPerK, double
     static double metalConductanceWPerK(Plant plant, double pumpM3PerS) {
         double share = pumpM3PerS / (0.5 * plant.pump().maxFlowM3PerS());
         double size = plant.resolved().value(BuildField.ENGINE_POWER) / 450e3;
-        return 9000 * Math.pow(Math.max(0, share), 0.8) * size + 200;
+        return 9000 * FastMath.pow(Math.max(0, share), 0.8) * size + 200;
     }
 }

@@ -2,6 +2,17 @@ package headertank.calc.published;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import headertank.calc.control.FanControlPublishedTest;
+import headertank.calc.coolant.HeadWallPublishedTest;
+import headertank.calc.electric.FanCurrentPublishedTest;
+import headertank.calc.fluid.AirPublishedTest;
+import headertank.calc.fluid.FuelPublishedTest;
+import headertank.calc.fluid.GlycolPublishedTest;
+import headertank.calc.fluid.WaterPublishedTest;
+import headertank.calc.hood.HoodMaterialPublishedTest;
+import headertank.calc.radiator.EffectivenessPublishedTest;
+import headertank.calc.radiator.LouveredFinsPublishedTest;
+import headertank.calc.radiator.TubeSidePublishedTest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,7 +29,18 @@ class PublishedPageTest {
     private static final Path PAGE = Path.of("..", "docs", "published-checks.md");
 
     /** All subjects, in the order of the page. */
-    private static final List<PublishedTestBase> SUBJECTS = List.of();
+    private static final List<PublishedTestBase> SUBJECTS = List.of(
+            new WaterPublishedTest(),
+            new GlycolPublishedTest(),
+            new AirPublishedTest(),
+            new FuelPublishedTest(),
+            new EffectivenessPublishedTest(),
+            new TubeSidePublishedTest(),
+            new LouveredFinsPublishedTest(),
+            new HeadWallPublishedTest(),
+            new FanControlPublishedTest(),
+            new FanCurrentPublishedTest(),
+            new HoodMaterialPublishedTest());
 
     @Test
     void pageShowsWhatTheTestsCompare() throws IOException {

@@ -1,0 +1,116 @@
+package headertank.calc;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Who may use whom in calc-core, and what none of it may use. */
+class ArchitectureTest {
+
+    private static final JavaClasses CORE = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("headertank.calc");
+
+    private static final String[] LAYER_0 = {"quantity"};
+    private static final String[] LAYER_1 = {"quantity", "fluid"};
+    private static final String[] COMPONENTS = {
+        "engine", "radiator", "air", "coolant", "oil", "electric", "control", "sensor", "hood"
+    };
+    private static final String[] LAYER_3 = plus(plus(LAYER_1, COMPONENTS), "build", "duty");
+    private static final String[] LAYER_4 = plus(LAYER_3, "rating");
+
+    @Test
+    void eachPackageUsesOnlyTheLayersBelow() {
+        mayUse("quantity");
+        mayUse("fluid", LAYER_0);
+        for (String component : COMPONENTS) {
+            mayUse(component, LAYER_1);
+        }
+        mayUse("build", plus(LAYER_1, COMPONENTS));
+        mayUse("duty", plus(LAYER_1, COMPONENTS));
+        mayUse("rating", LAYER_3);
+        mayUse("uncertainty", LAYER_4);
+        mayUse("transients", LAYER_4);
+        mayUse("verdict", plus(LAYER_4, "uncertainty", "transients"));
+        mayUse("attribution", plus(LAYER_4, "uncertainty"));
+        mayUse("risk", plus(LAYER_4, "transients", "verdict"));
+    }
+
+    @Test
+    void coreIsPure() {
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "org.springframework..",
+                        "jakarta..",
+                        "javax..",
+                        "java.sql..",
+                        "java.io..",
+                        "java.nio..",
+                        "java.net..",
+                        "java.time..",
+                        "java.util.concurrent..",
+                        "java.util.logging..",
+                        "org.slf4j..")
+                .check(CORE.that(com.tngtech.archunit.base.DescribedPredicate.describe(
+                        "not an exception", c -> !c.isAssignableTo(Throwable.class))));
+        noClasses()
+                .should()
+                .callMethod(System.class, "currentTimeMillis")
+                .orShould()
+                .callMethod(System.class, "nanoTime")
+                .orShould()
+                .callMethod(Math.class, "random")
+                .orShould()
+                .callMethod(java.util.Locale.class, "getDefault")
+                .check(CORE);
+    }
+
+    @Test
+    void coreKeepsNoState() {
+        fields().that().areStatic().should().beFinal().check(CORE);
+        classes()
+                .that()
+                .areTopLevelClasses()
+                .and()
+                .areNotInterfaces()
+                .and()
+                .areNotRecords()
+                .and()
+                .areNotEnums()
+                .and()
+                .arePublic()
+                .and()
+                .areNotAssignableTo(Throwable.class)
+                .should()
+                .haveModifier(com.tngtech.archunit.core.domain.JavaModifier.FINAL)
+                .check(CORE);
+    }
+
+    private static void mayUse(String name, String... others) {
+        List<String> allowed = new ArrayList<>(List.of("java..", "org.hipparchus..", "headertank.calc." + name + ".."));
+        Arrays.stream(others).forEach(o -> allowed.add("headertank.calc." + o + ".."));
+        classes()
+                .that()
+                .resideInAPackage("headertank.calc." + name + "..")
+                .should()
+                .onlyDependOnClassesThat()
+                .resideInAnyPackage(allowed.toArray(String[]::new))
+                .check(CORE);
+    }
+
+    private static String[] plus(String[] first, String... more) {
+        List<String> all = new ArrayList<>(Arrays.asList(first));
+        all.addAll(Arrays.asList(more));
+        return all.toArray(String[]::new);
+    }
+}

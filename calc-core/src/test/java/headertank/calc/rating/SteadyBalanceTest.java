@@ -1,0 +1,115 @@
+package headertank.calc.rating;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import headertank.calc.Builds;
+import headertank.calc.Rater;
+import headertank.calc.build.Build;
+import headertank.calc.build.BuildField;
+import headertank.calc.duty.Duty;
+import headertank.calc.duty.OperatingPoint;
+import headertank.calc.duty.StandardDuties;
+import headertank.calc.fluid.Air;
+import headertank.calc.quantity.Physics;
+import headertank.calc.quantity.Stated;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SteadyBalanceTest {
+
+    private static final Rater RATER = Rater.standard();
+
+    /**
+     * Temperatures of an independent prototype of the same equations. It takes the core's drop at one density for every
+     * temperature and Melinder's coolant properties; ours brings the drop to inlet density and uses the ASHRAE tables, which
+     * is worth up to 2 K at these points.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "road, track, laps, 94.4, 1.0",
+        "road, drift, run, 106.7, 1.5",
+        "road, street, jam, 85.4, 1.0",
+        "track, track, laps, 95.4, 1.5",
+        "track, drift, run, 111.2, 2.0",
+        "drift, track, laps, 110.2, 2.0",
+        "drift, drift, run, 137.3, 2.0"
+    })
+    void meetsThePrototype(String car, String duty, String point, double celsius, double tolerance) {
+        double ambient = duty.equals("street") ? 38 : 30;
+        Build build = car(car).change()
+                .set(BuildField.AMBIENT, Stated.measured(Physics.kelvin(ambient)))
+                .build();
+        Balance.Steady s = steady(build, RATER.duties().get(duty).point(point));
+        assertThat(Physics.celsius(s.engineOutK())).isCloseTo(celsius, within(tolerance));
+    }
+
+    @Test
+    void heatBalancesWithinAMillionthInEveryNamedCase() {
+        for (Build build : new Build[] {Builds.road(), Builds.track(), Builds.drift()}) {
+            for (Duty duty : RATER.duties().values()) {
+                for (OperatingPoint p : duty.points()) {
+                    Balance.Steady s = steady(build, p);
+                    double given = s.radiatorHeatW() + s.surfaceHeatW();
+                    double taken = s.heat().coolantW() + s.oilToCoolantW();
+                    assertThat(given).as("%s %s", duty.id(), p.id()).isCloseTo(taken, within(1e-6 * taken));
+                    assertThat(Math.abs(s.residualShare())).isLessThan(1e-6);
+                    assertThat(Math.abs(s.airResidualPa())).isLessThan(0.5);
+                    assertThat(Math.abs(s.coolantResidualPa())).isLessThan(5);
+                    double coolantSide = s.radiatorHeatW();
+                    double airSide = s.airMassKgPerS()
+                            * Air.heatCapacityJPerKgK(0.5 * (s.airInK() + s.airOutK()))
+                            * (s.airOutK() - s.airInK());
+                    assertThat(airSide).isCloseTo(coolantSide, within(1e-4 * coolantSide));
+                }
+            }
+        }
+    }
+
+    @Test
+    void limitingAmbientPutsTheCoolantAtItsLimit() {
+        OperatingPoint laps = StandardDuties.TRACK.point("laps");
+        PointRating rated = RATER.at(Builds.drift(), laps);
+        double limiting = rated.figures().orElseThrow().limitingAmbientK();
+        Build onThatDay = Builds.drift()
+                .change()
+                .set(BuildField.AMBIENT, Stated.measured(limiting))
+                .build();
+        double limit = RATER.resolve(onThatDay).value(BuildField.COOLANT_LIMIT);
+        assertThat(steady(onThatDay, laps).engineOutK()).isCloseTo(limit, within(0.25));
+    }
+
+    @Test
+    void boilingAmbientLiesAboveTheLimitingOne() {
+        Figures f = RATER.at(Builds.road(), StandardDuties.TRACK.point("laps"))
+                .figures()
+                .orElseThrow();
+        assertThat(f.boilingAmbientK()).isGreaterThan(f.limitingAmbientK());
+        assertThat(f.limitingAmbientLinearK()).isCloseTo(f.limitingAmbientK(), within(3.0));
+    }
+
+    @Test
+    void tooMuchHeatIsAReasonNotANumber() {
+        Build tiny = Builds.drift()
+                .change()
+                .set(BuildField.CORE_WIDTH, Stated.measured(0.15))
+                .set(BuildField.CORE_HEIGHT, Stated.measured(0.10))
+                .build();
+        Balance balance = RATER.at(tiny, StandardDuties.DRIFT.point("run")).balance();
+        assertThat(balance).isInstanceOf(Balance.None.class);
+        assertThat(((Balance.None) balance).reason()).isEqualTo(Balance.Reason.HEAT_EXCEEDS_COOLING);
+    }
+
+    private static Build car(String name) {
+        return switch (name) {
+            case "road" -> Builds.road();
+            case "track" -> Builds.track();
+            default -> Builds.drift();
+        };
+    }
+
+    private static Balance.Steady steady(Build build, OperatingPoint point) {
+        return (Balance.Steady) RATER.at(build, point).balance();
+    }
+}
