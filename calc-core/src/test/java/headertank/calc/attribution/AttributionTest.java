@@ -1,0 +1,86 @@
+package headertank.calc.attribution;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import headertank.calc.Builds;
+import headertank.calc.Rater;
+import headertank.calc.build.Build;
+import headertank.calc.build.BuildField;
+import headertank.calc.build.CarClass;
+import headertank.calc.duty.StandardDuties;
+import headertank.calc.quantity.Stated;
+import java.util.Arrays;
+import java.util.function.LongToDoubleFunction;
+import org.junit.jupiter.api.Test;
+
+class AttributionTest {
+
+    private static final Rater RATER = Rater.standard();
+
+    @Test
+    void sharesOfAnAdditiveFunctionAreItsTerms() {
+        double[] shares = Shapley.shares(3, m -> (m & 1) * 2 + (m >> 1 & 1) * -5 + (m >> 2 & 1) * 7, 1, 1);
+        assertThat(shares).containsExactly(new double[] {2, -5, 7}, within(1e-12));
+    }
+
+    /** The glove game: one left glove, two right ones; shares 2/3, 1/6, 1/6 (game theory textbooks, from memory). */
+    @Test
+    void sharesOfTheGloveGame() {
+        LongToDoubleFunction pair = mask -> (mask & 1) != 0 && (mask & 6) != 0 ? 1 : 0;
+        assertThat(Shapley.shares(3, pair, 1, 1))
+                .containsExactly(new double[] {2 / 3.0, 1 / 6.0, 1 / 6.0}, within(1e-12));
+    }
+
+    @Test
+    void sampledSharesSumToTheDifferenceAndComeCloseToTheExactOnes() {
+        LongToDoubleFunction f = mask -> Math.sqrt(Long.bitCount(mask & 0x155)) - 0.3 * Long.bitCount(mask & 0x0aa);
+        double[] sampled = Shapley.shares(9, f, 60, 5);
+        assertThat(Arrays.stream(sampled).sum()).isCloseTo(f.applyAsDouble(0x1ff), within(1e-9));
+        for (int i = 0; i < 9; i++) {
+            boolean even = (0x155 & 1 << i) != 0;
+            assertThat(sampled[i]).isCloseTo(even ? Math.sqrt(5) / 5 : -0.3, within(0.06));
+        }
+    }
+
+    @Test
+    void changesOfACarSumToItsDifference() {
+        Build before = Builds.drift();
+        Build after = before.change()
+                .seen(BuildField.FAN_MOUNTING, "PUSHING")
+                .seen(BuildField.AIR_EXIT, "HOOD_VENT")
+                .set(BuildField.AIR_EXIT_AREA, Stated.measured(0.26))
+                .set(BuildField.CORE_WIDTH, Stated.measured(0.75))
+                .build();
+        Attribution a = RATER.compare(before, after, StandardDuties.TRACK);
+        assertThat(a.exact()).isTrue();
+        assertThat(a.effects().stream().mapToDouble(Attribution.Effect::shareK).sum())
+                .isCloseTo(a.afterK() - a.beforeK(), within(1e-9));
+        assertThat(effect(a, "fan.mounting").shareK()).isNegative();
+        assertThat(effect(a, "air.exit").shareK()).isPositive();
+        assertThat(effect(a, "radiator.coreWidthM").aloneK()).isPositive();
+        assertThat(a.effects()).isSortedAccordingTo((x, y) -> Double.compare(x.shareK(), y.shareK()));
+    }
+
+    @Test
+    void nothingChangedCostsNothing() {
+        Attribution a = RATER.compare(Builds.road(), Builds.road(), StandardDuties.STREET);
+        assertThat(a.effects()).isEmpty();
+        assertThat(a.afterK()).isEqualTo(a.beforeK());
+    }
+
+    @Test
+    void theClassOfCarIsAChangeOfItsOwn() {
+        Attribution a =
+                RATER.compare(Build.of(CarClass.MODERN_STREET), Build.of(CarClass.OLD_STREET), StandardDuties.STREET);
+        assertThat(a.effects()).hasSize(1);
+        assertThat(a.effects().get(0).change().key()).isEqualTo(Change.CAR_CLASS);
+    }
+
+    private static Attribution.Effect effect(Attribution a, String key) {
+        return a.effects().stream()
+                .filter(e -> e.change().key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,204 @@
+package headertank.calc.risk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import headertank.calc.Builds;
+import headertank.calc.Rater;
+import headertank.calc.build.Build;
+import headertank.calc.build.BuildField;
+import headertank.calc.build.CarClass;
+import headertank.calc.duty.StandardDuties;
+import headertank.calc.quantity.Physics;
+import headertank.calc.quantity.Stated;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Each rule on a car that has the choice, and on the same car without it. */
+class RiskRulesTest {
+
+    private static final Rater RATER = Rater.standard();
+
+    @Test
+    void aSoundCarRaisesNothingThatStopsIt() {
+        Build sound = Builds.road()
+                .change()
+                .set(BuildField.ALTERNATOR, Stated.measured(160))
+                .set(BuildField.AMBIENT, Stated.measured(Physics.kelvin(35)))
+                .set(BuildField.LOWEST_AMBIENT, Stated.measured(Physics.kelvin(-20)))
+                .build();
+        assertThat(RATER.preview(sound, List.of(StandardDuties.STREET)).flags())
+                .extracting(Flag::weight)
+                .doesNotContain(Flag.Weight.STOP);
+    }
+
+    @Test
+    void thermostatRemoved() {
+        Flag f = flagged("thermostat-removed", Builds.road().change().seen(BuildField.THERMOSTAT, "REMOVED"));
+        double without = value(f, "coolant on an easy road at 5 C without it");
+        double with = value(f, "coolant on an easy road at 5 C with it");
+        assertThat(Physics.celsius(with)).isGreaterThan(75);
+        assertThat(without).isLessThan(with - 25);
+        assertThat(f.tradeSays()).contains("too fast");
+        absent("thermostat-removed", Builds.road().change());
+    }
+
+    @Test
+    void sensorInHoseMisleadsOnceTheFlowStops() {
+        Flag f = flagged("sensor-in-hose", Builds.road().change().seen(BuildField.GAUGE_SENSOR, "RADIATOR_HOSE"));
+        assertThat(value(f, "reading minus coolant while it flows")).isCloseTo(0, within(1.0));
+        assertThat(value(f, "reading minus coolant two minutes after the flow stopped"))
+                .isLessThan(-10);
+        absent("sensor-in-hose", Builds.road().change().seen(BuildField.GAUGE_SENSOR, "HEAD"));
+    }
+
+    @Test
+    void setupFromAlcoholCar() {
+        Flag f = flagged("setup-from-alcohol-car", Builds.drift().change().seen(BuildField.FUEL_OF_DONOR, "METHANOL"));
+        assertThat(gain(f)).isBetween(1.0, 15.0);
+        assertThat(value(f, "wall heat on the donor's fuel over wall heat on this one"))
+                .isCloseTo(0.869, within(0.01));
+        absent("setup-from-alcohol-car", Builds.drift().change().seen(BuildField.FUEL_OF_DONOR, "PETROL_E10"));
+        absent("setup-from-alcohol-car", Builds.drift().change());
+    }
+
+    @Test
+    void clutchFanBehindATiltedCore() {
+        Build.Builder clutch = Build.forCar(CarClass.OLD_STREET)
+                .seen(BuildField.FAN_DRIVE, "CLUTCH")
+                .set(BuildField.CORE_TILT, Stated.measured(Math.toRadians(20)));
+        assertThat(gain(flagged("clutch-fan-tilted", clutch))).isPositive();
+        absent("clutch-fan-tilted", clutch.set(BuildField.CORE_TILT, Stated.measured(0)));
+    }
+
+    @Test
+    void pushingFan() {
+        assertThat(gain(flagged("pushing-fan", Builds.drift().change().seen(BuildField.FAN_MOUNTING, "PUSHING"))))
+                .isPositive();
+        absent("pushing-fan", Builds.drift().change());
+    }
+
+    /** Two big fans at an abrupt start ask 60 A at once: common practice, no source. */
+    @Test
+    void abruptFanStart() {
+        Build.Builder two = Builds.drift()
+                .change()
+                .seen(BuildField.CONTROL_KIND, "SWITCH")
+                .set(BuildField.FAN_CURRENT, Stated.measured(25));
+        Flag f = flagged("abrupt-fan-start", two);
+        assertThat(value(f, "all fans at the moment they start")).isCloseTo(60, within(1e-9));
+        absent("abrupt-fan-start", two.seen(BuildField.CONTROL_KIND, "RAMP"));
+    }
+
+    @Test
+    void capTooWeak() {
+        Flag f = flagged("cap-too-weak", Builds.drift().change().set(BuildField.CAP_PRESSURE, Stated.measured(0)));
+        assertThat(value(f, "cap pressure that 10 K of margin need")).isBetween(3e4, 1.5e5);
+        absent("cap-too-weak", Builds.road().change());
+    }
+
+    @Test
+    void noShroud() {
+        flagged("no-shroud", Builds.drift().change().set(BuildField.FAN_COVER, Stated.measured(0.45)));
+        absent("no-shroud", Builds.drift().change());
+    }
+
+    @Test
+    void noWayOut() {
+        Build.Builder closed = Builds.drift()
+                .change()
+                .seen(BuildField.AIR_EXIT, "NO_WAY_OUT")
+                .set(BuildField.AIR_EXIT_AREA, Stated.measured(0.06));
+        assertThat(gain(flagged("no-way-out", closed))).isGreaterThan(5);
+        absent("no-way-out", Builds.drift().change());
+    }
+
+    @Test
+    void coolantFreezes() {
+        Build.Builder winter =
+                Builds.road().change().set(BuildField.LOWEST_AMBIENT, Stated.measured(Physics.kelvin(-10)));
+        absent("coolant-freezes", winter);
+        Flag f = flagged(
+                "coolant-freezes", winter.seen(BuildField.COOLANT_BASE, "WATER").unknown(BuildField.COOLANT_GLYCOL));
+        assertThat(f.weight()).isEqualTo(Flag.Weight.STOP);
+        assertThat(value(f, "freezing point of the coolant")).isCloseTo(273.15, within(0.1));
+    }
+
+    @Test
+    void impossibleFanClaim() {
+        Build.Builder claimed = Builds.drift()
+                .change()
+                .set(BuildField.FAN_DIAMETER, Stated.measured(0.40))
+                .set(BuildField.FAN_CURRENT, Stated.measured(25))
+                .set(BuildField.FAN_FLOW, Stated.advertised(1.89));
+        Flag f = flagged("impossible-fan-claim", claimed);
+        assertThat(value(f, "power of the jet at the stated flow"))
+                .isGreaterThan(value(f, "electric power at the stated current"));
+        assertThat(value(f, "flow that this current can deliver")).isLessThan(1.4);
+        absent("impossible-fan-claim", claimed.set(BuildField.FAN_FLOW, Stated.advertised(0.9)));
+    }
+
+    @Test
+    void fanSetBelowThermostat() {
+        Build.Builder low = Builds.road()
+                .change()
+                .seen(BuildField.CONTROL_KIND, "SWITCH")
+                .set(BuildField.CONTROL_SET, Stated.measured(Physics.kelvin(80)));
+        assertThat(flagged("fan-set-below-thermostat", low).weight()).isEqualTo(Flag.Weight.REMARK);
+        absent("fan-set-below-thermostat", low.set(BuildField.CONTROL_SET, Stated.measured(Physics.kelvin(100))));
+    }
+
+    @Test
+    void oilOverTarget() {
+        Flag f = flagged("oil-over-target", Builds.drift().change().seen(BuildField.OIL_COOLER, "NONE"));
+        assertThat(f.weight()).isEqualTo(Flag.Weight.STOP);
+    }
+
+    @Test
+    void bargainCore() {
+        Build.Builder bargain = Builds.track().change().seen(BuildField.CORE_CLASS, "bargain-aluminium");
+        assertThat(gain(flagged("bargain-core", bargain))).isPositive();
+        absent("bargain-core", Builds.track().change());
+    }
+
+    private static Optional<Flag> find(String rule, Build.Builder car) {
+        return RATER
+                .preview(car.build(), List.of(StandardDuties.STREET, StandardDuties.TRACK, StandardDuties.DRIFT))
+                .flags()
+                .stream()
+                .filter(f -> f.ruleId().equals(rule))
+                .findFirst();
+    }
+
+    private static Flag flagged(String rule, Build.Builder car) {
+        Flag f = find(rule, car).orElseThrow(() -> new AssertionError(rule + " was not raised"));
+        assertThat(f.reason()).isNotBlank();
+        assertThat(f.advice()).isNotBlank();
+        assertThat(f.source()).isNotBlank();
+        assertThat(f.consequences()).isNotEmpty().allSatisfy(c -> assertThat(c.value())
+                .isFinite());
+        return f;
+    }
+
+    private static void absent(String rule, Build.Builder car) {
+        assertThat(find(rule, car)).as(rule).isEmpty();
+    }
+
+    private static double value(Flag f, String what) {
+        return f.consequences().stream()
+                .filter(c -> c.what().equals(what))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(what + " is not among " + f.consequences()))
+                .value();
+    }
+
+    /** Largest margin gained in any duty [K]. */
+    private static double gain(Flag f) {
+        return f.consequences().stream()
+                .filter(c -> c.what().startsWith("margin"))
+                .mapToDouble(Flag.Consequence::value)
+                .max()
+                .orElseThrow();
+    }
+}
