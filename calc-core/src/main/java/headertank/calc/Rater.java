@@ -176,7 +176,9 @@ public final class Rater {
         List<DutyVerdict> verdicts =
                 outcomes.stream().map(o -> judge(o, plugIns)).toList();
         List<Flag> flags = flags(build, resolved, verdicts, plugIns);
-        return new Rating(build, resolved, verdicts, flags, notes, plugIns, seed, samples, Version.CALC_CORE);
+        List<DutyVerdict> capped =
+                verdicts.stream().map(v -> cappedBy(flags, v)).toList();
+        return new Rating(build, resolved, capped, flags, notes, plugIns, seed, samples, Version.CALC_CORE);
     }
 
     private static void keepWidest(List<Note> notes, Note note) {
@@ -225,6 +227,21 @@ public final class Rater {
         }
         flags.sort(Comparator.comparing(Flag::weight).reversed());
         return flags;
+    }
+
+    /** A flag that counts whatever the duty caps each verdict by its weight. */
+    private static DutyVerdict cappedBy(List<Flag> flags, DutyVerdict judged) {
+        List<Finding> findings = new ArrayList<>(judged.findings());
+        Verdict verdict = judged.verdict();
+        for (Flag f : flags) {
+            if (f.scope() == Flag.Scope.EVERY_DUTY && f.weight() != Flag.Weight.REMARK) {
+                Verdict best = f.weight() == Flag.Weight.STOP ? Verdict.NO_GO : Verdict.GO_WITH_CONDITIONS;
+                findings.add(new Finding(Finding.Code.RISK_FLAG, best, 1, "-", f.title() + ".", f.advice()));
+                verdict = verdict.worse(best);
+            }
+        }
+        findings.sort(Comparator.comparing(Finding::verdict).reversed());
+        return new DutyVerdict(judged.outcome(), verdict, findings);
     }
 
     private static void ran(List<PlugIn> plugIns, PlugIn plugIn) {

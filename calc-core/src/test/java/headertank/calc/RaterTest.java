@@ -17,6 +17,7 @@ import headertank.calc.risk.RiskContext;
 import headertank.calc.risk.RiskRule;
 import headertank.calc.verdict.DutyOutcome;
 import headertank.calc.verdict.DutyVerdict;
+import headertank.calc.verdict.Finding;
 import headertank.calc.verdict.StandardPolicy;
 import headertank.calc.verdict.Verdict;
 import java.util.List;
@@ -112,6 +113,20 @@ class RaterTest {
                 .singleElement()
                 .satisfies(
                         p -> assertThat(p.problem()).contains("gave no answer").contains("on purpose"));
+    }
+
+    @Test
+    void coolantThatFreezesStopsTheCarWhateverItsMargins() {
+        Build winter = Builds.road()
+                .change()
+                .seen(BuildField.COOLANT_BASE, "WATER")
+                .unknown(BuildField.COOLANT_GLYCOL)
+                .set(BuildField.LOWEST_AMBIENT, Stated.measured(258.15))
+                .build();
+        assertThat(RATER.preview(winter, ALL).duties()).allSatisfy(v -> {
+            assertThat(v.verdict()).isEqualTo(Verdict.NO_GO);
+            assertThat(v.findings()).extracting(Finding::code).contains(Finding.Code.RISK_FLAG);
+        });
     }
 
     @Test

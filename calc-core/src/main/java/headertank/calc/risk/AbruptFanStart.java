@@ -3,6 +3,7 @@ package headertank.calc.risk;
 import headertank.calc.build.BuildField;
 import headertank.calc.electric.AlternatorSpec;
 import headertank.calc.verdict.DutyVerdict;
+import headertank.calc.verdict.StandardPolicy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -59,7 +60,8 @@ public final class AbruptFanStart implements RiskRule {
                 id(),
                 version(),
                 "Fans start abruptly beyond the alternator",
-                base + running > idle ? Flag.Weight.CONDITION : Flag.Weight.REMARK,
+                base + running - idle > StandardPolicy.GO_DEFICIT_A ? Flag.Weight.CONDITION : Flag.Weight.REMARK,
+                Flag.Scope.IN_THE_MARGINS,
                 "All fans start in the same moment and ask more than the alternator gives at idle: the voltage dips, the fans"
                         + " themselves slow down, and the battery pays. A ramp starts them one step at a time.",
                 consequences,

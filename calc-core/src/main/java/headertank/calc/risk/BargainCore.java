@@ -36,6 +36,7 @@ public final class BargainCore implements RiskRule {
                 version(),
                 "Bargain core",
                 Flag.Weight.ofGains(gains),
+                Flag.Scope.IN_THE_MARGINS,
                 "What decides is fin density, louvres and the joint of fin and tube, not outer size or polish. A coarse core"
                         + " of the same size gives off up to a third less.",
                 gains,

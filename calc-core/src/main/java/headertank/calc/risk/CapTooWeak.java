@@ -58,6 +58,7 @@ public final class CapTooWeak implements RiskRule {
                 version(),
                 "Cap too weak",
                 least < StandardPolicy.LEAST_BOILING_K ? Flag.Weight.STOP : Flag.Weight.CONDITION,
+                Flag.Scope.IN_THE_MARGINS,
                 "At the cap's pressure and this altitude the coolant comes within 10 K of boiling. Vapour carries little"
                         + " heat, drives coolant out and blinds the pump; from there the temperature runs away.",
                 consequences,

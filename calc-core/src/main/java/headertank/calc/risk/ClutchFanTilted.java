@@ -36,6 +36,7 @@ public final class ClutchFanTilted implements RiskRule {
                 version(),
                 "Clutch fan behind a tilted core",
                 Flag.Weight.ofGains(gains),
+                Flag.Scope.IN_THE_MARGINS,
                 "The fan stays upright with the engine while the core leans back (about 20 degrees are common to breathe"
                         + " through the hood): the wedge between them lets the fan draw air from around the core, most of all"
                         + " at idle. The tilt itself costs next to nothing.",

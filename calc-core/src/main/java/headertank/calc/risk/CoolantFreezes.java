@@ -38,6 +38,7 @@ public final class CoolantFreezes implements RiskRule {
                 version(),
                 margin < 0 ? "Coolant freezes on the coldest day" : "Coolant close to freezing on the coldest day",
                 margin < 0 ? Flag.Weight.STOP : Flag.Weight.CONDITION,
+                Flag.Scope.EVERY_DUTY,
                 "Ice forms below the freezing point of the mixture; it blocks the flow at the first start and can crack block"
                         + " and core.",
                 List.of(

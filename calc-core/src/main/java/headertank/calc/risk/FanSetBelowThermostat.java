@@ -54,6 +54,7 @@ public final class FanSetBelowThermostat implements RiskRule {
                 version(),
                 "Fans run before the thermostat opens",
                 Flag.Weight.REMARK,
+                Flag.Scope.IN_THE_MARGINS,
                 "Below its opening temperature the thermostat keeps the coolant out of the radiator: fans that already run"
                         + " there cool a radiator that carries next to nothing, and in traffic they never stop. Before a run"
                         + " a low set point does buy degrees, because it pre-cools.",

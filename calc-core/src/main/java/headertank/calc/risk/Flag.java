@@ -9,6 +9,7 @@ import java.util.List;
  * @param ruleVersion version of the rule
  * @param title what it is, a few words
  * @param weight how much it matters for this car, from its computed consequences
+ * @param scope whether it caps every verdict by its weight or already is in the margins
  * @param reason why it matters, with the physics, in plain English
  * @param consequences what it means for this car, computed
  * @param advice what to do about it
@@ -21,6 +22,7 @@ public record Flag(
         String ruleVersion,
         String title,
         Weight weight,
+        Scope scope,
         String reason,
         List<Consequence> consequences,
         String advice,
@@ -30,6 +32,14 @@ public record Flag(
 
     public Flag {
         consequences = List.copyOf(consequences);
+    }
+
+    /** Where a flag counts. */
+    public enum Scope {
+        /** Whatever the duty: no verdict can be better than its weight allows. */
+        EVERY_DUTY,
+        /** What it costs already is in the margins and findings of each duty. */
+        IN_THE_MARGINS
     }
 
     /** How much a flag matters. */

@@ -57,6 +57,7 @@ public final class ImpossibleFanClaim implements RiskRule {
                 version(),
                 "Stated fan flow that its current cannot deliver",
                 Flag.Weight.CONDITION,
+                Flag.Scope.EVERY_DUTY,
                 "The air leaving the fan carries kinetic energy; at the stated flow that alone takes more than a fan of this"
                         + " kind makes of its current.",
                 consequences,

@@ -36,6 +36,7 @@ public final class NoShroud implements RiskRule {
                 version(),
                 "No shroud, or a small one",
                 Flag.Weight.ofGains(gains),
+                Flag.Scope.IN_THE_MARGINS,
                 "At low speed a fan without a shroud draws air through the core in front of it only, and hot air comes back"
                         + " through the rest. At speed the same open core lets ram air through that a full shroud would hold"
                         + " up: the figures show both.",

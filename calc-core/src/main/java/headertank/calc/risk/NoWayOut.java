@@ -42,6 +42,7 @@ public final class NoWayOut implements RiskRule {
                 version(),
                 "Hot air has no way out",
                 Flag.Weight.ofGains(gains),
+                Flag.Scope.IN_THE_MARGINS,
                 "What enters through the core must leave again: without an exit of at least a third of the core's face the"
                         + " pressure under the hood holds the air up. The hood's material hardly matters, its opening does.",
                 gains,

@@ -35,6 +35,7 @@ public final class PushingFan implements RiskRule {
                 version(),
                 "Pushing fan",
                 Flag.Weight.ofGains(gains),
+                Flag.Scope.IN_THE_MARGINS,
                 "In front of the core a fan moves 20 to 30 % less than behind it and its hub and blades shade the core when"
                         + " the car moves.",
                 gains,

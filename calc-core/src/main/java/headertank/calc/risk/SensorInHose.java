@@ -67,6 +67,7 @@ public final class SensorInHose implements RiskRule {
                         ? "Gauge and fan sensor away from the engine"
                         : gauge ? "Gauge sensor away from the engine" : "Fan sensor away from the engine",
                 Flag.Weight.CONDITION,
+                Flag.Scope.EVERY_DUTY,
                 "The temperature that matters is the one in head or block. A sensor in a hose or a tank shows coolant that"
                         + " has to reach it first: when flow stops, or the thermostat is shut, it cools towards the air while"
                         + " the engine may boil.",

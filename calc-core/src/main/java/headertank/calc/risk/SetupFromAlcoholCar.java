@@ -48,6 +48,7 @@ public final class SetupFromAlcoholCar implements RiskRule {
                 version(),
                 "Set-up taken over from a car on another fuel",
                 Flag.Weight.ofGains(consequences.subList(0, consequences.size() - 1)),
+                Flag.Scope.IN_THE_MARGINS,
                 "An alcohol takes three to six times the heat per megajoule to evaporate, burns a little cooler and runs"
                         + " richer, so at equal power less heat reaches the coolant. A radiator that was enough there has less"
                         + " in hand here. The influence of the fuel is weakly sourced: its uncertainty is part of the rating.",

@@ -49,6 +49,7 @@ public final class ThermostatRemoved implements RiskRule {
                 version(),
                 "Thermostat removed",
                 Flag.Weight.CONDITION,
+                Flag.Scope.EVERY_DUTY,
                 "Without it the engine runs far too cold at light load, an open bypass takes flow from the radiator, and"
                         + " the pressure that the thermostat's drop keeps in the block is gone, so that boiling in the head"
                         + " starts sooner. More flow by itself does not heat the engine: heat given off never falls with"

@@ -22,6 +22,6 @@ public record Finding(Code code, Verdict verdict, double value, String unit, Str
         OUTSIDE_SOURCE_RANGE,
         ALTERNATOR,
         PUMP_INLET,
-        RUN_PEAK
+        RISK_FLAG
     }
 }

@@ -32,6 +32,9 @@ public final class StandardPolicy implements VerdictPolicy {
     /** Oil this far above its caution limit is a no-go [K]. */
     public static final double OIL_OVER_CAUTION_K = 20;
 
+    /** Current that a battery may give while idling for a go [A]. */
+    public static final double GO_DEFICIT_A = 10;
+
     @Override
     public String id() {
         return "standard-policy";
@@ -165,7 +168,7 @@ public final class StandardPolicy implements VerdictPolicy {
             findings.add(
                     new Finding(
                             Code.ALTERNATOR,
-                            worst > 5 ? Verdict.GO_WITH_CONDITIONS : Verdict.GO,
+                            worst > GO_DEFICIT_A ? Verdict.GO_WITH_CONDITIONS : Verdict.GO,
                             worst,
                             "A",
                             text(
