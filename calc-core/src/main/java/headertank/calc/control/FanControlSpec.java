@@ -2,6 +2,7 @@ package headertank.calc.control;
 
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /** How fans are controlled by a sensed temperature. Values outside the stated ranges: typed error. */
@@ -13,8 +14,19 @@ public sealed interface FanControlSpec {
     /** Hysteresis and bands that are accepted [K]. */
     Range BAND = Range.of(0.1, 60);
 
+    /** Times to wind fans up that are accepted [s]. */
+    Range SOFT_START = Range.of(0, 30);
+
+    /** Usual time to wind fans up [s]; modelling choice. */
+    double USUAL_SOFT_START_S = 3;
+
     /** @return sensed temperature from which the fans turn, going up [K]; empty when it does not depend on one */
     OptionalDouble startK();
+
+    /** @return time over which the fans are wound up, 0 when a relay closes at once [s] */
+    default double softStartS() {
+        return 0;
+    }
 
     /**
      * One relay: on at the set point, off at set point less hysteresis.
@@ -63,8 +75,9 @@ public sealed interface FanControlSpec {
      * @param setK set point, full duty from here, 270 to 420 [K]
      * @param bandK width of the ramp, 0.1 to 60 [K]
      * @param minimumDuty smallest duty once they turn, 0 to 1 [-]
+     * @param softStartS time over which they are wound up, 0 to 30 [s]
      */
-    record Ramp(double setK, double bandK, double minimumDuty) implements FanControlSpec {
+    record Ramp(double setK, double bandK, double minimumDuty, double softStartS) implements FanControlSpec {
 
         /** Usual band [K]; common practice, no source. */
         public static final double USUAL_BAND_K = 15;
@@ -76,6 +89,12 @@ public sealed interface FanControlSpec {
             OutOfRangeException.require("fanControl.setK", setK, SET);
             OutOfRangeException.require("fanControl.bandK", bandK, BAND);
             OutOfRangeException.require("fanControl.minimumDuty", minimumDuty, Range.of(0, 1));
+            OutOfRangeException.require("fanControl.softStartS", softStartS, SOFT_START);
+        }
+
+        /** A ramp that winds its fans up over the usual time. */
+        public Ramp(double setK, double bandK, double minimumDuty) {
+            this(setK, bandK, minimumDuty, USUAL_SOFT_START_S);
         }
 
         /** @return a ramp of usual band and smallest duty; set point [K] */
@@ -86,6 +105,68 @@ public sealed interface FanControlSpec {
         @Override
         public OptionalDouble startK() {
             return OptionalDouble.of(setK - bandK);
+        }
+    }
+
+    /**
+     * An engine controller's table of duty against temperature, straight lines between its rows, held beyond the first and
+     * the last.
+     *
+     * @param rows at least two, temperatures rising, duties not falling
+     * @param softStartS time over which they are wound up, 0 to 30 [s]
+     */
+    record Table(List<Row> rows, double softStartS) implements FanControlSpec {
+        public Table {
+            rows = List.copyOf(rows);
+            OutOfRangeException.require("fanControl.rows", rows.size(), Range.of(2, 64));
+            OutOfRangeException.require("fanControl.softStartS", softStartS, SOFT_START);
+            for (int i = 1; i < rows.size(); i++) {
+                double before = rows.get(i - 1).sensedK();
+                OutOfRangeException.require(
+                        "fanControl.rowK", rows.get(i).sensedK(), Range.of(before + 0.1, 420.0 + i));
+                OutOfRangeException.require(
+                        "fanControl.rowDuty",
+                        rows.get(i).duty(),
+                        Range.of(rows.get(i - 1).duty(), 1));
+            }
+        }
+
+        /** @return duty of the table at a sensed temperature [K]; no number is taken as cold [-] */
+        public double dutyAt(double sensedK) {
+            int i = 1;
+            while (i < rows.size() - 1 && sensedK > rows.get(i).sensedK()) {
+                i++;
+            }
+            Row a = rows.get(i - 1);
+            Row b = rows.get(i);
+            double share = (sensedK - a.sensedK()) / (b.sensedK() - a.sensedK());
+            return share > 0 ? a.duty() + Math.min(1, share) * (b.duty() - a.duty()) : a.duty();
+        }
+
+        @Override
+        public OptionalDouble startK() {
+            if (rows.get(0).duty() > 0) {
+                return OptionalDouble.empty();
+            }
+            for (int i = 1; i < rows.size(); i++) {
+                if (rows.get(i).duty() > 0) {
+                    return OptionalDouble.of(rows.get(i - 1).sensedK());
+                }
+            }
+            return OptionalDouble.empty();
+        }
+    }
+
+    /**
+     * One row of a table.
+     *
+     * @param sensedK temperature at the sensor, 270 to 420 [K]
+     * @param duty duty there, 0 to 1 [-]
+     */
+    record Row(double sensedK, double duty) {
+        public Row {
+            OutOfRangeException.require("fanControl.rowK", sensedK, SET);
+            OutOfRangeException.require("fanControl.rowDuty", duty, Range.of(0, 1));
         }
     }
 

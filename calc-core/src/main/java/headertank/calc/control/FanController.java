@@ -47,6 +47,9 @@ public final class FanController {
             double raw = share(sensedK, r.setK() - r.bandK(), r.setK());
             return raw > 0 ? Math.max(r.minimumDuty(), raw) : 0.0;
         }
+        if (spec instanceof FanControlSpec.Table t) {
+            return t.dutyAt(sensedK);
+        }
         return spec instanceof FanControlSpec.AlwaysOn ? 1.0 : 0.0;
     }
 
@@ -71,6 +74,9 @@ public final class FanController {
             double start = r.setK() - r.bandK();
             double raw = share(sensedK, start, r.setK());
             return Math.max(raw, r.minimumDuty() * share(sensedK, start, start + Math.min(STEP_WIDTH_K, r.bandK())));
+        }
+        if (spec instanceof FanControlSpec.Table t) {
+            return t.dutyAt(sensedK);
         }
         return spec instanceof FanControlSpec.AlwaysOn ? 1.0 : 0.0;
     }
