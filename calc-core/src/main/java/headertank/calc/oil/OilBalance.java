@@ -4,18 +4,19 @@ import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
+import org.hipparchus.util.FastMath;
 
 /**
  * Steady oil temperature: T_o = (Q_o + UA_c T_h + UA_a T_a) / (UA_c + UA_a).
  *
- * <p>UA_a = UA_30 (0.3 + 0.7 min(1.5, V/30)); Q_o heat into the oil [W], UA_c to coolant, UA_a to air [W/K], T_h coolant,
+ * <p>UA_a = UA_30 (0.3 + 0.7 min(1.5, V/30)), times what an {@link OilThermostat} leaves open at T_o; Q_o heat into the oil [W], UA_c to coolant, UA_a to air [W/K], T_h coolant,
  * T_a ambient [K], V car speed [m/s]. The balance is derived, the speed law a modelling choice. Limits 130 and 150 deg C,
  * target about 100 deg C: common practice, no source.
  *
  * @param oilK T_o [K]
  * @param toCoolantW heat that the coolant takes from the oil, negative when it warms the oil [W]
  * @param toAirW heat that the air takes [W]
- * @param toAirWPerK UA_a at this speed [W/K]
+ * @param toAirWPerK UA_a at this speed and oil temperature [W/K]
  * @param standing what the temperature means
  */
 public record OilBalance(double oilK, double toCoolantW, double toAirW, double toAirWPerK, Standing standing) {
@@ -49,7 +50,7 @@ public record OilBalance(double oilK, double toCoolantW, double toAirW, double t
      */
     public static OilBalance of(OilSpec spec, double heatW, double coolantK, double ambientK, double speedMPerS) {
         double oil = temperatureK(spec, heatW, coolantK, ambientK, speedMPerS);
-        double air = toAirWPerK(spec, speedMPerS);
+        double air = toAirWPerK(spec, speedMPerS) * spec.thermostat().openShare(oil);
         return new OilBalance(
                 oil, spec.coolerToCoolantWPerK() * (oil - coolantK), air * (oil - ambientK), air, standing(oil));
     }
@@ -59,7 +60,29 @@ public record OilBalance(double oilK, double toCoolantW, double toAirW, double t
         OutOfRangeException.require("oil.heatW", heatW, HEAT);
         double coolant = spec.coolerToCoolantWPerK();
         double air = toAirWPerK(spec, speedMPerS);
-        return (heatW + coolant * coolantK + air * ambientK) / (coolant + air);
+        double warm = heatW + coolant * coolantK;
+        OilThermostat t = spec.thermostat();
+        double open = (warm + air * ambientK) / (coolant + air);
+        if (t.governedShare() == 0 || open >= t.fullOpenK()) {
+            return open;
+        }
+        double least = air * (1 - t.governedShare());
+        double shut = (warm + least * ambientK) / (coolant + least);
+        return shut <= t.openingK() ? shut : throttledK(warm, coolant, least, air - least, ambientK, t);
+    }
+
+    /**
+     * The root between opening and full opening of warm - UA_c T = (UA_l + (T - T_1) s)(T - T_a), s = UA_g / (T_2 - T_1): with
+     * x = T - T_1, s x^2 + b x - c = 0, b and c from the same terms. Falls steadily from left to right, so one root is in
+     * between. Derived.
+     */
+    private static double throttledK(
+            double warm, double coolant, double least, double governed, double ambientK, OilThermostat t) {
+        double slope = governed / (t.fullOpenK() - t.openingK());
+        double above = t.openingK() - ambientK;
+        double b = coolant + least + slope * above;
+        double c = warm - coolant * t.openingK() - least * above;
+        return t.openingK() + 2 * c / (b + FastMath.sqrt(b * b + 4 * slope * c));
     }
 
     /** @return heat that the coolant takes from the oil [W]; parameters as in {@link #of} */
@@ -67,7 +90,7 @@ public record OilBalance(double oilK, double toCoolantW, double toAirW, double t
         return spec.coolerToCoolantWPerK() * (temperatureK(spec, heatW, coolantK, ambientK, speedMPerS) - coolantK);
     }
 
-    /** @return UA_a at this car speed, 0 to 150 m/s, outside: typed error [W/K] */
+    /** @return UA_a at this car speed with the oil thermostat open, 0 to 150 m/s, outside: typed error [W/K] */
     public static double toAirWPerK(OilSpec spec, double speedMPerS) {
         return spec.toAirAt30MPerSWPerK() * airFactor(speedMPerS);
     }

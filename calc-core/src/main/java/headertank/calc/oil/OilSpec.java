@@ -12,12 +12,21 @@ import headertank.calc.quantity.Range;
  * @param coolerToCoolantWPerK conductance from oil to coolant, 1 to 5000, outside: typed error [W/K]
  * @param toAirAt30MPerSWPerK conductance from sump and air cooler to the air at 30 m/s, 0 to 5000, outside: typed error
  *     [W/K]
+ * @param thermostat the oil thermostat and what it governs
  */
-public record OilSpec(double coolerToCoolantWPerK, double toAirAt30MPerSWPerK) {
+public record OilSpec(double coolerToCoolantWPerK, double toAirAt30MPerSWPerK, OilThermostat thermostat) {
 
     public OilSpec {
         OutOfRangeException.require("oil.coolerToCoolantWPerK", coolerToCoolantWPerK, Range.of(1, 5000));
         OutOfRangeException.require("oil.toAirAt30MPerSWPerK", toAirAt30MPerSWPerK, Range.of(0, 5000));
+        if (thermostat == null) {
+            throw new IllegalArgumentException("an oil system without thermostat has OilThermostat.NONE");
+        }
+    }
+
+    /** Coolers without a thermostat. */
+    public OilSpec(double coolerToCoolantWPerK, double toAirAt30MPerSWPerK) {
+        this(coolerToCoolantWPerK, toAirAt30MPerSWPerK, OilThermostat.NONE);
     }
 
     /** Neither a plate cooler nor an air cooler: block and sump only. */
