@@ -51,7 +51,7 @@ public record ElectricBalance(
         double supply = alternator.outputA(engineSpeedOverIdle);
         double base = alternator.baseLoadA();
         double full = fanCurrentA(fanRunningA, fanDuty);
-        double factor = speedFactor(supply - base, full);
+        double factor = fanSpeedFactor(supply - base, full);
         double fans = full * factor * factor;
         return new ElectricBalance(
                 supply,
@@ -86,7 +86,7 @@ public record ElectricBalance(
      * @param fansAtChargingA what they would draw at 13.5 V [A]
      * @return fan speed over that at 13.5 V, 12.4/13.5 to 1 [-]
      */
-    private static double speedFactor(double forFansA, double fansAtChargingA) {
+    public static double fanSpeedFactor(double forFansA, double fansAtChargingA) {
         double lowest = BATTERY_V / CHARGING_V;
         if (forFansA >= fansAtChargingA) {
             return 1.0;
