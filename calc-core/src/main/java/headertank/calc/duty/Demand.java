@@ -27,6 +27,25 @@ public sealed interface Demand {
     record Road(double slope, double accessoriesW, double engineSpeedShare) implements Demand {}
 
     /**
+     * The engine stands: no heat comes, what is stored spreads. An electric pump and electric fans may run on.
+     *
+     * @param pumpRunOnShare speed of an electric pump over its full speed, 0 to 1; a belt pump stands [-]
+     * @param fansRunOn whether electric fans still follow their control
+     */
+    record EngineOff(double pumpRunOnShare, boolean fansRunOn) implements Demand {
+        public EngineOff {
+            if (!(pumpRunOnShare >= 0 && pumpRunOnShare <= 1)) {
+                throw new IllegalArgumentException("pumpRunOnShare = " + pumpRunOnShare + ": allowed is 0 to 1");
+            }
+        }
+
+        @Override
+        public double engineSpeedShare() {
+            return 0;
+        }
+    }
+
+    /**
      * A mix of loads that repeats faster than the coolant can follow, e.g. a lap.
      *
      * @param modes shares of time, each with its load and speed; the time shares sum to one

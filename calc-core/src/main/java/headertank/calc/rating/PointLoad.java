@@ -49,8 +49,13 @@ public record PointLoad(
     /** Share of the charge cooler's heat that meets the radiator's air [-]; guessed. */
     private static final double CHARGE_COOLER_OVERLAP = 0.5;
 
+    private static final HeatSplit NO_HEAT = new HeatSplit(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, List.of());
+
     /** @return what the point asks of the car */
     public static PointLoad of(Plant plant, OperatingPoint point) {
+        if (point.demand() instanceof Demand.EngineOff d) {
+            return new PointLoad(NO_HEAT, 0, 0, 0, plant.pump().speedShare(0, d.pumpRunOnShare()), 0, List.of());
+        }
         Resolved r = plant.resolved();
         EngineHeat engine = plant.engine();
         double rated = r.value(BuildField.ENGINE_SPEED);
