@@ -11,7 +11,9 @@ package headertank.calc.rating;
  * @param radiatorM3PerS flow through the radiator [m3/s]
  * @param fanCurrentA current of all electric fans [A]
  * @param deficitA current that the battery must give [A]
- * @param fanDuty duty of the fans [-]
+ * @param fanDuty duty of the fans, slip of a clutch fan [-]
+ * @param airSideShare share of the air side in the resistance of the radiator [-]
+ * @param airCapacityWPerK heat capacity rate of the air through the core [W/K]
  */
 public record CoolingState(
         double capacityRateWPerK,
@@ -22,4 +24,6 @@ public record CoolingState(
         double radiatorM3PerS,
         double fanCurrentA,
         double deficitA,
-        double fanDuty) {}
+        double fanDuty,
+        double airSideShare,
+        double airCapacityWPerK) {}

@@ -24,6 +24,7 @@ import headertank.calc.fluid.Atmosphere;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.fluid.Fuel;
 import headertank.calc.oil.OilSpec;
+import headertank.calc.oil.OilThermostat;
 import headertank.calc.radiator.AirDrop;
 import headertank.calc.radiator.Radiator;
 import headertank.calc.sensor.SensorPlacement;
@@ -176,7 +177,8 @@ public final class Plant {
         double toAir = cooler.equals("AIR") || cooler.equals("BOTH")
                 ? sump + r.value(BuildField.OIL_COOLER_CONDUCTANCE)
                 : sump;
-        return new OilSpec(toCoolant * f.oilCoolers(), toAir * f.oilCoolers());
+        return new OilSpec(
+                toCoolant * f.oilCoolers(), toAir * f.oilCoolers(), OilThermostat.usual((toAir - sump) / toAir));
     }
 
     /** @return every value that the models were made from */

@@ -177,7 +177,9 @@ public final class SteadySolver {
                 coolantFlow.radiatorM3PerS(),
                 current.fanA(),
                 current.deficitA(),
-                duty);
+                duty,
+                radiatorPoint.airSideResistanceShare(),
+                airFlow.massKgPerS() * Air.heatCapacityJPerKgK(clampAir(airInK)));
     }
 
     private void circulate(double hotK, double atLift) {

@@ -1,15 +1,16 @@
 package headertank.calc.transients;
 
 import headertank.calc.rating.CoolingState;
+import headertank.calc.rating.Plant;
 import headertank.calc.rating.SteadySolver;
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
+import org.hipparchus.util.FastMath;
 
 /**
  * The cooling of a car at one operating point, interpolated between states that are solved when first needed: lift, fan
- * duty and coolant temperature are its axes. Air temperatures are kept as shares of the difference between coolant and
- * ambient, so that they scale inside a cell. Not thread-safe; each run makes its own.
+ * duty and coolant temperature are its axes. Where the car settles, one state is solved exactly and what the table misses
+ * there is added around it, so that the end of a long stay is that of the steady solver. Not thread-safe; each run makes
+ * its own.
  */
 final class CoolingTable {
 
@@ -19,22 +20,39 @@ final class CoolingTable {
     private static final double STEP_K = 10;
     private static final int QUANTITIES = 9;
 
-    private final SteadySolver solver;
-    private final double ambientK;
-    private final Map<Integer, double[]> nodes = new HashMap<>();
-    private final double[] out = new double[QUANTITIES];
+    /** How far around an exact state its correction reaches. */
+    private static final double REACH_K = 3;
 
-    CoolingTable(SteadySolver solver) {
+    private static final double REACH_DUTY = 0.15;
+    private static final double REACH_LN_LIFT = 0.4;
+
+    /** A correction is made anew when the car has moved this far from the state that it was made at. */
+    private static final double STALE_K = 0.2;
+
+    private static final double STALE_DUTY = 0.01;
+    private static final double STALE_LN_LIFT = 0.03;
+
+    private final SteadySolver solver;
+    private final Plant plant;
+    private final double ambientK;
+    private final int lastStep;
+    private final double[][] nodes;
+    private final double[] out = new double[QUANTITIES];
+    private final double[] missing = new double[QUANTITIES];
+    private double exactK = Double.NaN;
+    private double exactLift;
+    private double exactDuty;
+
+    CoolingTable(Plant plant, SteadySolver solver) {
+        this.plant = plant;
         this.solver = solver;
         this.ambientK = solver.designAmbientK();
+        this.lastStep = (int) Math.floor((SteadySolver.HOTTEST_K - ambientK - FIRST_K) / STEP_K) - 1;
+        this.nodes = new double[LIFT.length * DUTY.length * (lastStep + 2)][];
     }
 
     double ambientK() {
         return ambientK;
-    }
-
-    SteadySolver solver() {
-        return solver;
     }
 
     /**
@@ -45,12 +63,42 @@ final class CoolingTable {
      * @param duty duty of electric fans [-]
      */
     void at(double hotK, double lift, double duty) {
+        interpolate(hotK, lift, duty);
+        if (exactK == exactK) {
+            double k = (hotK - exactK) / REACH_K;
+            double d = (duty - exactDuty) / REACH_DUTY;
+            double l = lift == exactLift ? 0 : FastMath.log(lift / exactLift) / REACH_LN_LIFT;
+            double w = 1 / (1 + k * k + d * d + l * l);
+            for (int i = 0; i < QUANTITIES; i++) {
+                out[i] += w * missing[i];
+            }
+        }
+    }
+
+    /** Solves this state exactly, unless it was, and corrects the table around it. */
+    void settleAt(double hotK, double lift, double duty) {
+        if (Math.abs(hotK - exactK) < STALE_K
+                && Math.abs(duty - exactDuty) < STALE_DUTY
+                && Math.abs(FastMath.log(lift / exactLift)) < STALE_LN_LIFT) {
+            return;
+        }
+        double[] exact = solved(hotK, lift, duty);
+        interpolate(hotK, lift, duty);
+        for (int i = 0; i < QUANTITIES; i++) {
+            missing[i] = exact[i] - out[i];
+        }
+        exactK = hotK;
+        exactLift = lift;
+        exactDuty = duty;
+    }
+
+    private void interpolate(double hotK, double lift, double duty) {
         int l = place(LIFT, lift);
         double wl = weight(LIFT, l, lift);
         int d = place(DUTY, duty);
         double wd = weight(DUTY, d, duty);
         double steps = Math.max(0, (hotK - ambientK - FIRST_K) / STEP_K);
-        int t = (int) Math.min(40, Math.floor(steps));
+        int t = (int) Math.min(lastStep, steps);
         double wt = Math.min(1, steps - t);
         Arrays.fill(out, 0);
         for (int corner = 0; corner < 8; corner++) {
@@ -67,27 +115,29 @@ final class CoolingTable {
     }
 
     private double[] node(int l, int d, int t) {
-        int key = (l * 16 + d) * 64 + t;
-        double[] node = nodes.get(key);
+        int key = (l * DUTY.length + d) * (lastStep + 2) + t;
+        double[] node = nodes[key];
         if (node == null) {
-            double hot = ambientK + FIRST_K + STEP_K * t;
-            CoolingState s = solver.cooling(hot, ambientK, LIFT[l], DUTY[d]);
-            double span = hot - ambientK;
-            double e = s.coolantEffectiveness();
-            node = new double[] {
-                s.capacityRateWPerK(),
-                s.capacityRateWPerK() * e / (1 - e),
-                (s.airInK() - ambientK) / span,
-                (s.underHoodK() - ambientK) / span,
-                s.pumpM3PerS(),
-                s.radiatorM3PerS(),
-                s.fanCurrentA(),
-                s.deficitA(),
-                s.fanDuty()
-            };
-            nodes.put(key, node);
+            node = solved(ambientK + FIRST_K + STEP_K * t, LIFT[l], DUTY[d]);
+            nodes[key] = node;
         }
         return node;
+    }
+
+    private double[] solved(double hotK, double lift, double duty) {
+        CoolingState s = solver.cooling(hotK, ambientK, lift, duty);
+        double c = s.capacityRateWPerK();
+        return new double[] {
+            c,
+            -c * FastMath.log1p(-Math.max(0, s.coolantEffectiveness())),
+            s.airInK() - ambientK,
+            s.underHoodK() - ambientK,
+            s.radiatorM3PerS(),
+            s.fanDuty(),
+            s.airSideShare(),
+            Math.max(0, s.airCapacityWPerK()),
+            Masses.metalConductanceWPerK(plant, s.pumpM3PerS())
+        };
     }
 
     /** @return heat capacity rate of the coolant through the radiator [W/K] */
@@ -95,38 +145,40 @@ final class CoolingTable {
         return out[0];
     }
 
-    /** @return radiator heat over the difference of radiator outlet and air inlet [W/K] */
-    double outletConductanceWPerK() {
+    /** @return -C ln(1 - e), e radiator heat over C times the difference of the inlets [W/K] */
+    double conductanceWPerK() {
         return out[1];
     }
 
-    /** @return air entering the core at this coolant temperature [K] */
-    double airInK(double hotK) {
-        return ambientK + out[2] * (hotK - ambientK);
+    /** @return air entering the core [K] */
+    double airInK() {
+        return ambientK + out[2];
     }
 
-    /** @return air under the hood at this coolant temperature [K] */
-    double underHoodK(double hotK) {
-        return ambientK + out[3] * (hotK - ambientK);
-    }
-
-    double pumpM3PerS() {
-        return out[4];
+    /** @return air under the hood where it only mixes what passes the core [K] */
+    double underHoodK() {
+        return ambientK + out[3];
     }
 
     double radiatorM3PerS() {
+        return out[4];
+    }
+
+    /** @return duty of electric fans, slip of a clutch fan [-] */
+    double fanDuty() {
         return out[5];
     }
 
-    double fanCurrentA() {
+    double airSideShare() {
         return out[6];
     }
 
-    double deficitA() {
+    /** @return heat capacity rate of the air through the core [W/K] */
+    double airCapacityWPerK() {
         return out[7];
     }
 
-    double fanDuty() {
+    double metalConductanceWPerK() {
         return out[8];
     }
 

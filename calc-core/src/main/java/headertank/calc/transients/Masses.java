@@ -2,23 +2,46 @@ package headertank.calc.transients;
 
 import headertank.calc.build.BuildField;
 import headertank.calc.build.Resolved;
+import headertank.calc.radiator.CoreAreas;
+import headertank.calc.radiator.CoreGeometry;
+import headertank.calc.radiator.CoreMaterial;
 import headertank.calc.rating.Plant;
 import org.hipparchus.util.FastMath;
 
 /**
- * Heat capacities of a car's cooling and the conductance between metal and coolant. All figures are guesses with a
+ * Heat capacities of a car's cooling and the conductance between metal and coolant. All but the core's are guesses with a
  * standard deviation of 25 to 30 % (modelling choice); a logged warm-up replaces them.
  *
  * @param metalJPerK engine metal: 15 kJ/K and 180 J/K per kilowatt of rated power [J/K]
  * @param blockJPerK coolant in block and head, 55 % of the volume [J/K]
  * @param radiatorJPerK coolant in hoses and radiator, 45 % of the volume [J/K]
+ * @param coreJPerK tubes and fins of the core by their geometry, and 30 % more for plates and tanks [J/K]
  * @param oilJPerK oil: 3 litres and one more per 100 kW [J/K]
+ * @param hoodJPerK air under the hood and the thin parts that it washes, 5 kJ/K [J/K]
  */
-record Masses(double metalJPerK, double blockJPerK, double radiatorJPerK, double oilJPerK) {
+record Masses(
+        double metalJPerK,
+        double blockJPerK,
+        double radiatorJPerK,
+        double coreJPerK,
+        double oilJPerK,
+        double hoodJPerK) {
 
     private static final double BLOCK_SHARE = 0.55;
     private static final double REFERENCE_K = 363.15;
     private static final double OIL_J_PER_M3K = 820 * 2150.0;
+
+    /** Density times specific heat of aluminium, from memory [J/m3K]. */
+    private static final double ALUMINIUM_J_PER_M3K = 2700 * 900.0;
+
+    /** The same of copper and brass, from memory [J/m3K]. */
+    private static final double COPPER_BRASS_J_PER_M3K = 8700 * 385.0;
+
+    private static final double PLATES_AND_TANKS = 1.3;
+    private static final double HOOD_J_PER_K = 5e3;
+
+    /** Metal to coolant by natural convection when the pump stands, guessed [W/K]. */
+    private static final double STANDING_W_PER_K = 60;
 
     static Masses of(Plant plant) {
         Resolved r = plant.resolved();
@@ -31,16 +54,42 @@ record Masses(double metalJPerK, double blockJPerK, double radiatorJPerK, double
                 factor * (15e3 + 180 * kilowatts),
                 BLOCK_SHARE * coolant,
                 (1 - BLOCK_SHARE) * coolant,
-                (3 + kilowatts / 100) * 1e-3 * OIL_J_PER_M3K);
+                coreJPerK(plant),
+                (3 + kilowatts / 100) * 1e-3 * OIL_J_PER_M3K,
+                HOOD_J_PER_K);
+    }
+
+    private static double coreJPerK(Plant plant) {
+        CoreGeometry g = plant.radiator().spec().geometry();
+        CoreAreas a = plant.radiator().areas();
+        double fins = 0.5 * a.finAreaM2() * g.finThicknessM();
+        double tubes = a.tubeAreaM2() * g.tubeWallM();
+        boolean copper =
+                plant.resolved().option(BuildField.CORE_MATERIAL, CoreMaterial.class) == CoreMaterial.COPPER_BRASS;
+        return PLATES_AND_TANKS * (fins + tubes) * (copper ? COPPER_BRASS_J_PER_M3K : ALUMINIUM_J_PER_M3K);
     }
 
     /**
      * @param pumpM3PerS flow through the block [m3/s]
-     * @return conductance from metal to coolant [W/K]: 9 kW/K at half the pump's flow and 450 kW, with flow^0.8
+     * @return conductance from metal to coolant [W/K]: 9 kW/K at half the pump's flow and 450 kW, with flow^0.8, and 200;
+     *     60 without flow
      */
     static double metalConductanceWPerK(Plant plant, double pumpM3PerS) {
+        if (!(pumpM3PerS > 0)) {
+            return STANDING_W_PER_K;
+        }
         double share = pumpM3PerS / (0.5 * plant.pump().maxFlowM3PerS());
         double size = plant.resolved().value(BuildField.ENGINE_POWER) / 450e3;
-        return 9000 * FastMath.pow(Math.max(0, share), 0.8) * size + 200;
+        return 9000 * FastMath.pow(share, 0.8) * size + 200;
+    }
+
+    /** @return energy in the masses at these temperatures, from 0 K [J] */
+    double storedJ(double[] y) {
+        return metalJPerK * y[Car.METAL]
+                + blockJPerK * y[Car.BLOCK]
+                + radiatorJPerK * y[Car.RADIATOR]
+                + coreJPerK * y[Car.CORE]
+                + oilJPerK * y[Car.OIL]
+                + hoodJPerK * y[Car.HOOD];
     }
 }

@@ -1,0 +1,41 @@
+package headertank.calc.transients;
+
+import headertank.calc.control.FanControlSpec;
+import java.util.Optional;
+
+/**
+ * How a run is made.
+ *
+ * @param control fan control to use instead of the car's own
+ * @param faults what is broken
+ * @param outputHz samples of the trace per second, 0 for none, up to 100 [1/s]
+ */
+public record RunSettings(Optional<FanControlSpec> control, RunFaults faults, double outputHz) {
+
+    /** The car's own control, nothing broken, a sample every three seconds. */
+    public static final RunSettings STANDARD = new RunSettings(Optional.empty(), RunFaults.NONE, 1.0 / 3);
+
+    /** The same without a trace, for sampling. */
+    public static final RunSettings WITHOUT_TRACE = new RunSettings(Optional.empty(), RunFaults.NONE, 0);
+
+    public RunSettings {
+        if (!(outputHz >= 0 && outputHz <= 100)) {
+            throw new IllegalArgumentException("outputHz = " + outputHz + ": allowed is 0 to 100");
+        }
+    }
+
+    /** @return the same with this fan control */
+    public RunSettings with(FanControlSpec other) {
+        return new RunSettings(Optional.of(other), faults, outputHz);
+    }
+
+    /** @return the same with these faults */
+    public RunSettings with(RunFaults other) {
+        return new RunSettings(control, other, outputHz);
+    }
+
+    /** @return the same with so many samples of the trace per second [1/s] */
+    public RunSettings at(double hz) {
+        return new RunSettings(control, faults, hz);
+    }
+}
