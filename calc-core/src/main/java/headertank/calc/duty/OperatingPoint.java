@@ -28,4 +28,14 @@ public record OperatingPoint(
             throw new IllegalArgumentException("yawRad = " + yawRad + ": allowed is -pi/2 to pi/2");
         }
     }
+
+    /** @return whether the engine stands, so that there is a run over time but nothing to be steady about */
+    public boolean engineOff() {
+        return demand instanceof Demand.EngineOff;
+    }
+
+    /** @return whether the car stands or creeps with its engine idling, as it may for long */
+    public boolean idles() {
+        return demand instanceof Demand.Idle;
+    }
 }

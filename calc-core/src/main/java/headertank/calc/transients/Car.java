@@ -13,7 +13,7 @@ import org.hipparchus.util.FastMath;
  *
  * <pre>
  * C_m T_m' = Q - UA_m (T_m - T_b)
- * C_b T_b' = UA_m (T_m - T_b) + UA_oc (T_o - T_b) - C (T_b - T_r) - UA_s (T_b - T_h)
+ * C_b T_b' = Q_s + UA_m (T_m - T_b) + UA_oc (T_o - T_b) - C (T_b - T_r) - UA_s (T_b - T_h)
  * C_r T_r' = C (T_b - T_r) - G_c (T_r - T_k)
  * C_k T_k' = G_c (T_r - T_k) - G_a (T_k - T_ai)
  * C_o T_o' = Q_o - UA_oc (T_o - T_b) - UA_oa (T_o - T_a)
@@ -21,7 +21,8 @@ import org.hipparchus.util.FastMath;
  * </pre>
  *
  * <p>m engine metal, b coolant in block and head, r coolant in hoses and radiator (as it leaves), k core metal, o oil, h air
- * under the hood, a ambient, ai air into the core. C heat capacity rate of the coolant, G = C e/(1 - e) with the
+ * under the hood, a ambient, ai air into the core. Q_s what hot
+ * ports and exhaust give to the head's coolant once the engine stands. C heat capacity rate of the coolant, G = C e/(1 - e) with the
  * effectiveness e of the steady balances at the present lift, duty and T_b, so that the car at rest is that of the steady
  * solver; 1/G_c + 1/G_a = 1/G, split as the radiator's resistances are; of a G
  * that is large beside C_k a part passes the metal by, which changes nothing at rest. C_a that of the air, T_mix the mean of the air before
@@ -131,7 +132,8 @@ final class Car implements OrdinaryDifferentialEquation {
         double byMetal = Math.min(g, 0.25 * FASTEST_PER_S * masses.coreJPerK());
         double intoCore = intoCoreWPerK(byMetal, share);
         double outOfCore = byMetal * intoCore / (intoCore - byMetal);
-        double in = p.metalW(t - offSinceS);
+        double in = p.coolantW;
+        double soak = p.soakW(t - offSinceS);
         double stays = surfaceWPerK / (surfaceWPerK + air);
 
         double fromMetal = table.metalConductanceWPerK() * (y[METAL] - block);
@@ -141,13 +143,13 @@ final class Car implements OrdinaryDifferentialEquation {
         double core = intoCore * (y[RADIATOR] - y[CORE]);
         double past = (g - byMetal) * (y[RADIATOR] - table.airInK());
         double given = outOfCore * (y[CORE] - table.airInK());
-        double oilAir = p.oilToAirWPerK * plant.oil().thermostat().openShare(y[OIL]) * (y[OIL] - p.ambientK);
+        double oilAir = p.oilToAirW(y[OIL]);
         double mixed = air * (table.underHoodK() - y[HOOD]);
         double through = (p.hood.conductanceWPerK(y[HOOD]) + stays * GAPS_W_PER_K) * (y[HOOD] - p.ambientK);
 
         double[] d = new double[STATES];
         d[METAL] = (in - fromMetal) / masses.metalJPerK();
-        d[BLOCK] = (fromMetal + fromOil - carried - surface) / masses.blockJPerK();
+        d[BLOCK] = (fromMetal + fromOil + soak - carried - surface) / masses.blockJPerK();
         d[RADIATOR] = (carried - core - past) / masses.radiatorJPerK();
         d[CORE] = (core - given) / masses.coreJPerK();
         d[OIL] = (p.oilW - fromOil - oilAir) / masses.oilJPerK();
@@ -159,7 +161,7 @@ final class Car implements OrdinaryDifferentialEquation {
             double shown = SensorReading.steadyK(PLACES[i], block, y[RADIATOR], p.ambientK, flow);
             d[SENSOR + i] = (shown - y[SENSOR + i]) / SensorReading.lagS(PLACES[i], SensorMount.WETTED, flow);
         }
-        d[IN_J] = in + p.oilW;
+        d[IN_J] = in + soak + p.oilW;
         d[OUT_J] = given + past + oilAir + (1 - stays) * surface + through - mixed;
         double fanA = p.fanCurrentA(duty, fans.inrush(t));
         d[FAN_AS] = fanA;

@@ -5,6 +5,7 @@ import headertank.calc.duty.Demand;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.ElectricBalance;
 import headertank.calc.oil.OilBalance;
+import headertank.calc.oil.OilThermostat;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointLoad;
 import headertank.calc.rating.SteadySolver;
@@ -31,7 +32,8 @@ final class Place {
     final double coolantW;
     final double oilW;
     final double oilToCoolantWPerK;
-    final double oilToAirWPerK;
+    private final double oilToAirWPerK;
+    private final OilThermostat oilThermostat;
     final double supplyA;
     final double baseLoadA;
     final double runningA;
@@ -51,6 +53,7 @@ final class Place {
         oilW = load.oilW();
         double toCoolant = plant.oil().coolerToCoolantWPerK();
         oilToCoolantWPerK = engineOn ? toCoolant : Math.min(toCoolant, 80);
+        oilThermostat = plant.oil().thermostat();
         oilToAirWPerK = OilBalance.toAirWPerK(plant.oil(), solver.effectiveSpeedMPerS());
         double overIdle =
                 Math.min(50, load.engineSpeedPerS() / plant.engine().spec().idleSpeedPerS());
@@ -60,9 +63,15 @@ final class Place {
         soakW = engineOn ? 0 : SOAK_W * plant.resolved().value(BuildField.ENGINE_POWER) / SOAK_AT_W;
     }
 
-    /** @return heat into the metal [W]; with the engine off what hot parts still give, falling with 300 s (guessed) */
-    double metalW(double sinceOffS) {
-        return engineOn ? coolantW : soakW * FastMath.exp(-sinceOffS / SOAK_DECAY_S);
+    /** @return heat that the air takes from the oil; with the engine off no oil passes the air cooler, only the sump is left [W] */
+    double oilToAirW(double oilK) {
+        double open = engineOn ? oilThermostat.openShare(oilK) : 1 - oilThermostat.governedShare();
+        return oilToAirWPerK * open * (oilK - ambientK);
+    }
+
+    /** @return heat from hot ports and exhaust into the head's coolant, 0 with the engine on; falls with 300 s (guessed) [W] */
+    double soakW(double sinceOffS) {
+        return engineOn ? 0 : soakW * FastMath.exp(-sinceOffS / SOAK_DECAY_S);
     }
 
     /** @return fan speed over that at charging voltage for this duty [-] */

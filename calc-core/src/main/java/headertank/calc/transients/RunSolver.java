@@ -55,11 +55,16 @@ public final class RunSolver {
         Arrays.fill(y, 0, Car.IN_J, startK);
         y[Car.FRICTION] = 0;
         this.recorder = new Recorder(plant, car, fans, settings.outputHz(), y);
+        this.integrator = integrator();
+        integrator.addStepHandler(recorder);
+    }
+
+    /** @return the method with its tolerances */
+    static DormandPrince54Integrator integrator() {
         double[] absolute = new double[Car.STATES];
         Arrays.fill(absolute, 0, Car.IN_J, TOLERANCE_K);
         Arrays.fill(absolute, Car.IN_J, Car.STATES, UNCONTROLLED);
-        this.integrator = new DormandPrince54Integrator(SHORTEST_S, LONGEST_S, absolute, new double[Car.STATES]);
-        integrator.addStepHandler(recorder);
+        return new DormandPrince54Integrator(SHORTEST_S, LONGEST_S, absolute, new double[Car.STATES]);
     }
 
     /** The run with {@link RunSettings#STANDARD}. */

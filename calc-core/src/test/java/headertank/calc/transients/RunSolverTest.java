@@ -25,34 +25,62 @@ class RunSolverTest {
 
     private static final Rater RATER = Rater.standard();
 
+    private static final List<OperatingPoint> HELD = List.of(
+            StandardDuties.DRIFT.point("run"),
+            StandardDuties.DRIFT.point("queue"),
+            StandardDuties.STREET.point("jam"),
+            StandardDuties.STREET.point("hill"),
+            StandardDuties.STREET.point("motorway"),
+            StandardDuties.TRACK.point("laps"));
+
     @Test
     void heldLongEnoughItEndsWhereTheSteadySolverDoes() {
         for (Build build : List.of(Builds.road(), Builds.track(), Builds.drift())) {
-            for (String point : List.of("run", "queue")) {
-                OperatingPoint p = StandardDuties.DRIFT.point(point);
+            for (OperatingPoint p : HELD) {
                 Plant plant = plant(build);
+                String what = build.carClass() + " " + p.id();
                 RunResult run = RunSolver.run(plant, hold(p, 3600));
                 Balance.Steady s = (Balance.Steady) new SteadySolver(plant, p).solve();
                 RunResult.Sample last = run.trace().get(run.trace().size() - 1);
-                assertThat(last.coolantK()).as(point).isCloseTo(s.engineOutK(), within(0.5));
-                assertThat(last.oilK()).as(point).isCloseTo(s.oilK(), within(1.0));
+                assertThat(last.coolantK()).as(what).isCloseTo(s.engineOutK(), within(0.1));
+                assertThat(last.oilK()).as(what).isCloseTo(s.oilK(), within(0.1));
+                assertThat(last.radiatorK())
+                        .as(what)
+                        .isCloseTo(s.radiatorOutK(), within(0.1 + 0.02 * (s.engineOutK() - s.radiatorOutK())));
             }
+        }
+    }
+
+    @Test
+    void onARampThatIsPartlyOpenItDoesToo() {
+        for (Build build : List.of(Builds.road(), Builds.track(), Builds.drift())) {
+            OperatingPoint p = StandardDuties.DRIFT.point("queue");
+            Plant plant = controlled(build, "RAMP", 95);
+            RunResult run = RunSolver.run(plant, hold(p, 3600));
+            Balance.Steady s = (Balance.Steady) new SteadySolver(plant, p).solve();
+            assertThat(s.fanDuty()).as("the ramp is partly open").isBetween(0.05, 0.95);
+            assertThat(run.settled().coolantK()).isCloseTo(s.engineOutK(), within(0.1));
+            assertThat(run.settled().swingK()).isLessThan(0.1);
         }
     }
 
     @Test
     void energyInIsEnergyOutAndStored() {
         for (Build build : List.of(Builds.road(), Builds.track(), Builds.drift())) {
-            assertThat(RunSolver.run(plant(build), StandardDuties.DRIFT).energyErrorShare())
-                    .isCloseTo(0, within(1e-9));
+            for (String control : List.of("SWITCH", "RAMP", "ALWAYS_ON")) {
+                assertThat(RunSolver.run(controlled(build, control, 95), StandardDuties.DRIFT)
+                                .energyErrorShare())
+                        .as(build.carClass() + " " + control)
+                        .isCloseTo(0, within(1e-9));
+            }
         }
     }
 
     /** Peaks of an independent prototype of the same equations: 99.5 C on the ramp, 104.5 C on the switch. */
     @Test
     void aRampPreCoolsAndPeaksLowerThanASwitch() {
-        RunResult ramp = RunSolver.run(controlled("RAMP", 85), StandardDuties.DRIFT);
-        RunResult onOff = RunSolver.run(controlled("SWITCH", 95), StandardDuties.DRIFT);
+        RunResult ramp = RunSolver.run(controlled(Builds.drift(), "RAMP", 85), StandardDuties.DRIFT);
+        RunResult onOff = RunSolver.run(controlled(Builds.drift(), "SWITCH", 95), StandardDuties.DRIFT);
         assertThat(ramp.peakCoolantK()).isLessThan(onOff.peakCoolantK() - 2);
         assertThat(ramp.fanStarts()).isLessThan(onOff.fanStarts());
         assertThat(ramp.fanAmpereHours()).isGreaterThan(onOff.fanAmpereHours());
@@ -95,9 +123,8 @@ class RunSolverTest {
         return RunSolver.run(plant(build), StandardDuties.DRIFT).peakCoolantK();
     }
 
-    private static Plant controlled(String kind, double celsius) {
-        return plant(Builds.drift()
-                .change()
+    private static Plant controlled(Build build, String kind, double celsius) {
+        return plant(build.change()
                 .seen(BuildField.CONTROL_KIND, kind)
                 .set(BuildField.CONTROL_SET, Stated.measured(Physics.kelvin(celsius)))
                 .build());
