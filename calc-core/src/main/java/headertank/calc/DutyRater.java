@@ -1,7 +1,6 @@
 package headertank.calc;
 
 import headertank.calc.build.BuildField;
-import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
@@ -11,6 +10,7 @@ import headertank.calc.rating.PointRater;
 import headertank.calc.rating.PointRating;
 import headertank.calc.rating.SteadySolver;
 import headertank.calc.transients.RunResult;
+import headertank.calc.transients.RunSettings;
 import headertank.calc.transients.RunSolver;
 import headertank.calc.verdict.DutyOutcome;
 import java.util.ArrayList;
@@ -19,8 +19,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
- * One car at one duty. A duty with a schedule is judged by the peak of its run, and by the steady state of those points
- * where a car may well stand for long, i.e. those that idle; any other duty by its worst steady state.
+ * One car at one duty, judged as the duty says: by the peak of its run, by steady states of its points, or the worse of both.
+ * Points with the engine off have no steady state and count in the run only.
  */
 final class DutyRater {
 
@@ -32,7 +32,9 @@ final class DutyRater {
     static DutyOutcome outcome(Plant plant, Duty duty) {
         List<PointRating> points = new ArrayList<>();
         for (OperatingPoint p : duty.points()) {
-            points.add(PointRater.rate(plant, p));
+            if (!p.engineOff()) {
+                points.add(PointRater.rate(plant, p));
+            }
         }
         Optional<RunResult> run = duty.schedule().map(s -> RunSolver.run(plant, duty));
         double limit = plant.resolved().value(BuildField.COOLANT_LIMIT);
@@ -53,9 +55,8 @@ final class DutyRater {
             oil = Math.min(oil, p.figures().map(f -> f.oilMarginK()).orElse(Double.NEGATIVE_INFINITY));
         }
         boolean byRun = false;
-        String deciding =
-                worst == null ? duty.points().get(0).id() : worst.point().id();
-        if (run.isPresent()) {
+        String deciding = worst == null ? firstDriven(duty) : worst.point().id();
+        if (run.isPresent() && duty.judged() != Duty.Judged.STEADY) {
             RunResult r = run.get();
             double atPeak = limit - r.peakCoolantK();
             if (atPeak <= margin) {
@@ -81,8 +82,8 @@ final class DutyRater {
                 boiling = Math.min(boiling, m[1]);
             }
         }
-        if (duty.schedule().isPresent()) {
-            RunResult run = RunSolver.run(plant, duty);
+        if (duty.judged() != Duty.Judged.STEADY) {
+            RunResult run = RunSolver.run(plant, duty, RunSettings.WITHOUT_TRACE);
             coolant = Math.min(coolant, plant.resolved().value(BuildField.COOLANT_LIMIT) - run.peakCoolantK());
             boiling = Math.min(boiling, run.lowestBoilingMarginK());
         }
@@ -107,13 +108,24 @@ final class DutyRater {
     }
 
     private static boolean decidesSteadily(Duty duty, OperatingPoint point) {
-        return duty.schedule().isEmpty() || point.demand() instanceof Demand.Idle;
+        return !point.engineOff() && (duty.judged() != Duty.Judged.RUN_AND_IDLE || point.idles());
     }
 
-    /** The phase that heated the car: the last one at or before the peak that does not idle, if it ended less than a minute before. */
+    private static String firstDriven(Duty duty) {
+        return duty.points().stream()
+                .filter(p -> !p.engineOff())
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("duty " + duty.id() + " never has its engine on"))
+                .id();
+    }
+
+    /**
+     * The phase that heated the car: the last one at or before the peak that neither idles nor has the engine off, if it ended
+     * less than a minute before; a soak is never named, what came before it is.
+     */
     private static String causeOfPeak(Duty duty, double peakAtS) {
         double end = 0;
-        String cause = duty.points().get(0).id();
+        String cause = firstDriven(duty);
         double causeEnd = Double.NEGATIVE_INFINITY;
         for (Schedule.Phase phase : duty.schedule().orElseThrow().phases()) {
             double start = end;
@@ -121,7 +133,11 @@ final class DutyRater {
             if (start > peakAtS) {
                 break;
             }
-            boolean idles = duty.point(phase.pointId()).demand() instanceof Demand.Idle;
+            OperatingPoint at = duty.point(phase.pointId());
+            if (at.engineOff()) {
+                continue;
+            }
+            boolean idles = at.idles();
             if (!idles || peakAtS - causeEnd > 60) {
                 cause = phase.pointId();
                 causeEnd = idles ? causeEnd : end;

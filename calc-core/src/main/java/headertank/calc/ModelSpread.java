@@ -71,7 +71,8 @@ final class ModelSpread {
 
     private static double widest(DutyOutcome outcome, Predicate<Note> which) {
         Duty duty = outcome.duty();
-        List<PointRating> deciding = duty.schedule().isPresent() ? List.of(outcome.deciding()) : outcome.points();
+        List<PointRating> deciding =
+                duty.judged() == Duty.Judged.RUN_AND_IDLE ? List.of(outcome.deciding()) : outcome.points();
         return deciding.stream()
                 .flatMap(p -> p.notes().stream())
                 .filter(which)
