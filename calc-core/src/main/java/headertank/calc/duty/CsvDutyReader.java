@@ -158,6 +158,7 @@ final class CsvDutyReader {
                     line.cells().size() + " cells",
                     "at most " + (1 + lastColumn()) + " cells, as in the header",
                     InputProblem.Code.NOT_UNDERSTOOD);
+            return;
         }
         CsvRow row = new CsvRow(this, line, columns);
         String name = row.text(CsvColumn.POINT);
