@@ -1,0 +1,125 @@
+package headertank.app.spec;
+
+import headertank.app.shop.Shops;
+import headertank.app.unit.Dimension;
+import headertank.app.unit.UnitSystem;
+import headertank.app.unit.Units;
+import headertank.calc.Rater;
+import headertank.calc.build.BuildField;
+import headertank.calc.build.CarClass;
+import headertank.calc.build.FieldGroup;
+import headertank.calc.duty.Duty;
+import headertank.calc.quantity.Chosen;
+import headertank.calc.quantity.Entry;
+import headertank.calc.quantity.Provenance;
+import headertank.calc.quantity.Stated;
+import headertank.calc.radiator.CoreClass;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
+import org.springframework.stereotype.Component;
+import org.springframework.web.context.request.RequestAttributes;
+import org.springframework.web.context.request.RequestContextHolder;
+
+/** How fields read on a page and on paper: words from the message files, numbers in the shop's units. */
+@Component("fieldText")
+public final class FieldText {
+
+    private static final String SYSTEM = FieldText.class.getName() + ".system";
+
+    private final MessageSource messages;
+    private final Shops shops;
+    private final Rater rater;
+
+    FieldText(MessageSource messages, Shops shops, Rater rater) {
+        this.messages = messages;
+        this.shops = shops;
+        this.rater = rater;
+    }
+
+    public String label(BuildField field) {
+        return message("field." + field.key(), field.label());
+    }
+
+    /** A sentence that helps with the field, empty when it needs none. */
+    public String hint(BuildField field) {
+        return message("field." + field.key() + ".hint", "");
+    }
+
+    public String group(FieldGroup group) {
+        return message("group." + group.name(), group.label());
+    }
+
+    public String carClass(CarClass carClass) {
+        return message("carClass." + carClass.name(), carClass.label());
+    }
+
+    /** Name of a duty; its id when no such duty is installed any more. */
+    public String duty(String dutyId) {
+        Duty duty = rater.duties().get(dutyId);
+        return message("duty." + dutyId, duty == null ? dutyId : duty.label());
+    }
+
+    /** Name of a duty's operating point; its id when there is no such point any more. */
+    public String point(String dutyId, String pointId) {
+        Duty duty = rater.duties().get(dutyId);
+        String known = duty == null
+                ? pointId
+                : duty.points().stream()
+                        .filter(p -> p.id().equals(pointId))
+                        .map(p -> p.label())
+                        .findFirst()
+                        .orElse(pointId);
+        return message("point." + dutyId + "." + pointId, known);
+    }
+
+    /** A stated value in the shop's units, or the option's words. */
+    public String show(BuildField field, Entry entry) {
+        return entry instanceof Chosen chosen ? option(field, chosen.token()) : show(field, ((Stated) entry).si());
+    }
+
+    /** A number of this field in the shop's units. */
+    public String show(BuildField field, double si) {
+        return FieldUnit.show(field, si, system());
+    }
+
+    public String option(BuildField field, String token) {
+        CoreClass core = field == BuildField.CORE_CLASS ? rater.coreClasses().get(token) : null;
+        return message("option." + field.key() + "." + token, core == null ? token : core.label());
+    }
+
+    public String provenance(Provenance from) {
+        return message("provenance." + from.name(), from.name());
+    }
+
+    /** A difference of temperatures in the shop's unit, with its sign. */
+    public String degrees(double kelvins) {
+        if (!Double.isFinite(kelvins)) {
+            return message("spec.no-figure", "-");
+        }
+        String shown = Units.show(kelvins, Dimension.TEMPERATURE_DIFFERENCE, system());
+        return kelvins > 0 && !shown.matches("0(\\.0*)? .*") ? "+" + shown : shown.replace('-', '−');
+    }
+
+    /** Symbol of the unit that a bare number is taken in, empty for a number of things. */
+    public String unit(BuildField field) {
+        return FieldUnit.of(field).symbol(system());
+    }
+
+    /** The shop's units; looked up once in a request. */
+    UnitSystem system() {
+        RequestAttributes request = RequestContextHolder.getRequestAttributes();
+        if (request == null) {
+            return shops.currentIfAny().map(s -> s.unitSystem()).orElse(UnitSystem.METRIC);
+        }
+        Object known = request.getAttribute(SYSTEM, RequestAttributes.SCOPE_REQUEST);
+        if (known == null) {
+            known = shops.currentIfAny().map(s -> s.unitSystem()).orElse(UnitSystem.METRIC);
+            request.setAttribute(SYSTEM, known, RequestAttributes.SCOPE_REQUEST);
+        }
+        return (UnitSystem) known;
+    }
+
+    String message(String key, String otherwise, Object... arguments) {
+        return messages.getMessage(key, arguments, otherwise, LocaleContextHolder.getLocale());
+    }
+}
