@@ -2,6 +2,7 @@ package headertank.app.account;
 
 import static headertank.app.shop.Role.FRONT_DESK;
 import static headertank.app.shop.Role.OWNER;
+import static headertank.app.shop.Role.TECHNICIAN;
 import static org.springframework.http.HttpMethod.GET;
 import static org.springframework.http.HttpMethod.POST;
 
@@ -58,6 +59,13 @@ public final class RouteRights {
             row(POST, "/cars", FRONT_DESK),
             row(GET, "/cars/{id}/edit", FRONT_DESK),
             row(POST, "/cars/{id}", FRONT_DESK),
+            // specs and their revisions; a technician saves what-ifs
+            row(GET, "/cars/{id}/spec", FRONT_DESK, TECHNICIAN),
+            row(POST, "/cars/{id}/spec", FRONT_DESK, TECHNICIAN),
+            row(POST, "/cars/{id}/spec/preview", FRONT_DESK, TECHNICIAN),
+            row(GET, "/cars/{id}/revisions/{number}", EVERY_MEMBER),
+            row(GET, "/cars/{id}/history", EVERY_MEMBER),
+            row(GET, "/cars/{id}/compare", EVERY_MEMBER),
             row(GET, "/customers", EVERY_MEMBER),
             row(GET, "/customers/{id}", EVERY_MEMBER),
             row(GET, "/customers/choices", FRONT_DESK),

@@ -14,6 +14,7 @@ import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Stated;
 import headertank.calc.radiator.CoreClass;
+import java.util.List;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
@@ -59,6 +60,21 @@ public final class FieldText {
         return message("duty." + dutyId, duty == null ? dutyId : duty.label());
     }
 
+    /** Names of duties in one piece. */
+    public String duties(List<String> dutyIds) {
+        return String.join(", ", dutyIds.stream().map(this::duty).toList());
+    }
+
+    /** A verdict or decision in words. */
+    public String verdict(String token) {
+        return message("verdict." + token, token);
+    }
+
+    /** Why a check no longer holds, in words. */
+    public String outOfDate(String token) {
+        return message("history.why." + token, token);
+    }
+
     /** Name of a duty's operating point; its id when there is no such point any more. */
     public String point(String dutyId, String pointId) {
         Duty duty = rater.duties().get(dutyId);
@@ -82,6 +98,19 @@ public final class FieldText {
         return FieldUnit.show(field, si, system());
     }
 
+    /** What the spec states for the field: as it was typed, and in the shop's unit where that is another one; empty when nothing. */
+    public String show(Spec spec, BuildField field) {
+        Entry entry = spec.build().entries().get(field);
+        if (entry == null) {
+            return "";
+        }
+        String typed = spec.typed().get(field);
+        if (typed == null) {
+            return show(field, entry);
+        }
+        return typed.endsWith(unit(field)) ? typed : typed + " (" + show(field, entry) + ")";
+    }
+
     public String option(BuildField field, String token) {
         CoreClass core = field == BuildField.CORE_CLASS ? rater.coreClasses().get(token) : null;
         return message("option." + field.key() + "." + token, core == null ? token : core.label());
@@ -98,6 +127,16 @@ public final class FieldText {
         }
         String shown = Units.show(kelvins, Dimension.TEMPERATURE_DIFFERENCE, system());
         return kelvins > 0 && !shown.matches("0(\\.0*)? .*") ? "+" + shown : shown.replace('-', '−');
+    }
+
+    /** A change of margin in words and figures: gained, lost, or none. */
+    public String change(double kelvins) {
+        if (!Double.isFinite(kelvins)) {
+            return degrees(kelvins);
+        }
+        String size = Units.show(Math.abs(kelvins), Dimension.TEMPERATURE_DIFFERENCE, system());
+        String key = Math.abs(kelvins) < 0.05 ? "compare.level" : kelvins < 0 ? "compare.lost" : "compare.gained";
+        return message(key, size, size);
     }
 
     /** Symbol of the unit that a bare number is taken in, empty for a number of things. */
@@ -119,7 +158,9 @@ public final class FieldText {
         return (UnitSystem) known;
     }
 
+    /** The text of the message files, or the other one just as it is. */
     String message(String key, String otherwise, Object... arguments) {
-        return messages.getMessage(key, arguments, otherwise, LocaleContextHolder.getLocale());
+        String found = messages.getMessage(key, arguments, null, LocaleContextHolder.getLocale());
+        return found == null ? otherwise : found;
     }
 }

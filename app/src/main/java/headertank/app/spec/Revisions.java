@@ -117,7 +117,8 @@ public class Revisions {
                 .param("car", carId)
                 .param("key", formKey)
                 .query(this::revision)
-                .optional();
+                .optional()
+                .filter(r -> same(r.spec(), spec));
         if (sentBefore.isPresent()) {
             return sentBefore.get();
         }
