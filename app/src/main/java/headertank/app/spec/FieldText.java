@@ -1,6 +1,5 @@
 package headertank.app.spec;
 
-import headertank.app.shop.Shops;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
@@ -15,25 +14,22 @@ import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Stated;
 import headertank.calc.radiator.CoreClass;
 import java.util.List;
+import java.util.function.Supplier;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
-import org.springframework.web.context.request.RequestAttributes;
-import org.springframework.web.context.request.RequestContextHolder;
 
 /** How fields read on a page and on paper: words from the message files, numbers in the shop's units. */
 @Component("fieldText")
 public final class FieldText {
 
-    private static final String SYSTEM = FieldText.class.getName() + ".system";
-
     private final MessageSource messages;
-    private final Shops shops;
+    private final Supplier<UnitSystem> units;
     private final Rater rater;
 
-    FieldText(MessageSource messages, Shops shops, Rater rater) {
+    FieldText(MessageSource messages, Supplier<UnitSystem> units, Rater rater) {
         this.messages = messages;
-        this.shops = shops;
+        this.units = units;
         this.rater = rater;
     }
 
@@ -125,8 +121,13 @@ public final class FieldText {
         if (!Double.isFinite(kelvins)) {
             return message("spec.no-figure", "-");
         }
-        String shown = Units.show(kelvins, Dimension.TEMPERATURE_DIFFERENCE, system());
+        String shown = Units.show(tenths(kelvins), Dimension.TEMPERATURE_DIFFERENCE, system());
         return kelvins > 0 && !shown.matches("0(\\.0*)? .*") ? "+" + shown : shown.replace('-', '−');
+    }
+
+    /** More digits than this would promise what no model keeps. */
+    private static double tenths(double kelvins) {
+        return Math.round(kelvins * 10) / 10.0;
     }
 
     /** A change of margin in words and figures: gained, lost, or none. */
@@ -134,7 +135,7 @@ public final class FieldText {
         if (!Double.isFinite(kelvins)) {
             return degrees(kelvins);
         }
-        String size = Units.show(Math.abs(kelvins), Dimension.TEMPERATURE_DIFFERENCE, system());
+        String size = Units.show(tenths(Math.abs(kelvins)), Dimension.TEMPERATURE_DIFFERENCE, system());
         String key = Math.abs(kelvins) < 0.05 ? "compare.level" : kelvins < 0 ? "compare.lost" : "compare.gained";
         return message(key, size, size);
     }
@@ -144,18 +145,9 @@ public final class FieldText {
         return FieldUnit.of(field).symbol(system());
     }
 
-    /** The shop's units; looked up once in a request. */
+    /** The units that bare numbers are taken in. */
     UnitSystem system() {
-        RequestAttributes request = RequestContextHolder.getRequestAttributes();
-        if (request == null) {
-            return shops.currentIfAny().map(s -> s.unitSystem()).orElse(UnitSystem.METRIC);
-        }
-        Object known = request.getAttribute(SYSTEM, RequestAttributes.SCOPE_REQUEST);
-        if (known == null) {
-            known = shops.currentIfAny().map(s -> s.unitSystem()).orElse(UnitSystem.METRIC);
-            request.setAttribute(SYSTEM, known, RequestAttributes.SCOPE_REQUEST);
-        }
-        return (UnitSystem) known;
+        return units.get();
     }
 
     /** The text of the message files, or the other one just as it is. */

@@ -50,7 +50,8 @@ class FormView {
     record Part(String label, List<Row> rows, long filled, boolean open) {}
 
     record Page(List<Choice> classes, List<Choice> duties, List<Row> essential, List<Part> parts) {
-        List<Row> rows() {
+        /** Every field, wherever it stands. */
+        public List<Row> rows() {
             List<Row> all = new ArrayList<>(essential);
             parts.forEach(p -> all.addAll(p.rows()));
             return all;
