@@ -127,11 +127,12 @@ public final class FieldText {
 
     /** More digits than this would promise what no model keeps. */
     private static double tenths(double kelvins) {
-        return Math.round(kelvins * 10) / 10.0;
+        return !Double.isFinite(kelvins) ? kelvins : Math.round(kelvins * 10) / 10.0;
     }
 
-    /** A change of margin in words and figures: gained, lost, or none. */
-    public String change(double kelvins) {
+    /** A change of margin in words and figures: gained, lost, or none; it fits the two figures as they are shown. */
+    public String change(double beforeK, double afterK) {
+        double kelvins = tenths(afterK) - tenths(beforeK);
         if (!Double.isFinite(kelvins)) {
             return degrees(kelvins);
         }

@@ -10,6 +10,7 @@ import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.InputProblem;
 import headertank.calc.quantity.Provenance;
+import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Stated;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -160,7 +161,7 @@ class SpecReader {
     private String range(BuildField field, String typed) {
         String low = text.show(field, field.allowed().min());
         String high = text.show(field, field.allowed().max());
-        return field.unit() == headertank.calc.quantity.SiUnit.COUNT
+        return field.unit() == SiUnit.COUNT
                 ? text.message("spec.fault.count", "", typed, low, high)
                 : text.message("spec.fault.range", "", typed, low, high);
     }

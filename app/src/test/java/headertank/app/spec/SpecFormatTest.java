@@ -9,6 +9,7 @@ import headertank.calc.build.CarClass;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Provenance;
+import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Spread;
 import headertank.calc.quantity.Stated;
 import java.io.IOException;
@@ -100,7 +101,7 @@ class SpecFormatTest {
             } else {
                 double span = f.allowed().max() - f.allowed().min();
                 double si = f.allowed().clamp(f.allowed().min() + span * random.nextDouble());
-                boolean whole = f.unit() == headertank.calc.quantity.SiUnit.COUNT;
+                boolean whole = f.unit() == SiUnit.COUNT;
                 entries.put(f, new Stated(whole ? Math.rint(si) : si, from, null));
                 typed.put(f, "\"as\" typed \\ 5,3 m³ 🚗\t");
             }

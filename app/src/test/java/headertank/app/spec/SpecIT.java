@@ -22,6 +22,7 @@ import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Role;
 import headertank.calc.build.BuildField;
 import headertank.calc.build.CarClass;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.Callable;
@@ -102,6 +103,12 @@ class SpecIT {
                 .param("duties", "drift");
     }
 
+    /** Asked in the name of somebody new: a request leaves nobody signed in. */
+    private List<Revision> saved() {
+        people.actAs(shop, Role.FRONT_DESK);
+        return revisions.all(car);
+    }
+
     @Test
     void whatIsSavedReadsBackAndEachSavingMakesTheNextRevision() {
         Revision one = save(null, first);
@@ -138,7 +145,7 @@ class SpecIT {
         save(null, first);
         save(1, wider("660 mm"));
         assertThatThrownBy(() -> save(1, wider("670 mm"))).isInstanceOf(OvertakenException.class);
-        assertThat(revisions.all(car)).hasSize(2);
+        assertThat(saved()).hasSize(2);
     }
 
     @Test
@@ -159,7 +166,7 @@ class SpecIT {
                         }
                     })
                     .toList();
-            List<String> answers = new java.util.ArrayList<>();
+            List<String> answers = new ArrayList<>();
             for (Future<String> f : threads.invokeAll(savers)) {
                 answers.add(f.get());
             }
@@ -177,8 +184,7 @@ class SpecIT {
             mvc.perform(form("/spec", null, key).param("engine.ratedPowerW", "400 hp"))
                     .andExpect(redirectedUrl("/cars/" + car + "/revisions/1"));
         }
-        people.actAs(shop, Role.FRONT_DESK);
-        assertThat(revisions.all(car)).hasSize(1);
+        assertThat(saved()).hasSize(1);
         assertThat(revisions.of(car, 1).spec().typed()).containsEntry(BuildField.ENGINE_POWER, "400 hp");
         mvc.perform(form("/spec", null, key).param("engine.ratedPowerW", "500 hp"))
                 .andExpect(status().isConflict())
@@ -202,7 +208,7 @@ class SpecIT {
                                 containsString("Write in a few words why it changes"),
                                 containsString("value=\"6500 mm\""),
                                 containsString("value=\"a lot\""))));
-        assertThat(revisions.all(car)).hasSize(1);
+        assertThat(saved()).hasSize(1);
     }
 
     @Test
@@ -232,7 +238,7 @@ class SpecIT {
                                 containsString("value=\"11 A\""),
                                 containsString("value=\"REMOVED\" selected"),
                                 containsString("new fans"))));
-        assertThat(revisions.all(car)).hasSize(2);
+        assertThat(saved()).hasSize(2);
     }
 
     @Test
@@ -248,7 +254,13 @@ class SpecIT {
                                 containsString("left out here: Core width"),
                                 containsString("id=\"CORE_WIDTH-assumed\""),
                                 not(containsString("<html")))));
-        assertThat(revisions.all(car)).isEmpty();
+        mvc.perform(form("/spec/preview", null, UUID.randomUUID()).param("radiator.coreWidthM", "wide"))
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("<html"),
+                                containsString("left out here: Core width"),
+                                containsString("value=\"wide\""))));
+        assertThat(saved()).isEmpty();
     }
 
     @Test
@@ -272,6 +284,44 @@ class SpecIT {
                 .andExpect(content().string(allOf(containsString("Revision 2 saved"), containsString("because"))));
         mvc.perform(get("/cars/" + car + "/revisions/1").with(people.in(shop, Role.OWNER)))
                 .andExpect(content().string(allOf(containsString("650 mm"), containsString("assumed: "))));
+    }
+
+    @Test
+    void theHistoryHoldsChecksSignOffsAndOverheatingsToo() throws Exception {
+        Revision one = save(null, first);
+        long check = jdbc.sql("""
+                        insert into check_run (shop_id, revision_id, author_id, duties, calc_core_version, rule_versions, seed,
+                            input_format, input_text, input_sha256, result_format, result_text, result_sha256)
+                        values (:shop, :revision, :author, 'drift', '0.1.0', '', 1, 1, 'i', sha256('i'), 1, 'r', sha256('r'))
+                        returning id""")
+                .param("shop", shop)
+                .param("revision", one.id())
+                .param("author", one.authorId())
+                .query(Long.class)
+                .single();
+        jdbc.sql("insert into sign_off (shop_id, check_run_id, signer_id, decision, signed_sha256) "
+                        + "values (:shop, :check, :author, 'NO_GO', sha256('x'))")
+                .param("shop", shop)
+                .param("check", check)
+                .param("author", one.authorId())
+                .update();
+        jdbc.sql("insert into incident (shop_id, car_id, revision_id, occurred_at, doing, reading_k, reading_place, "
+                        + "reporter_id) values (:shop, :car, :revision, now(), 'third run', 390, 'head', :author)")
+                .param("shop", shop)
+                .param("car", car)
+                .param("revision", one.id())
+                .param("author", one.authorId())
+                .update();
+        save(1, wider("680 mm"));
+        mvc.perform(get("/cars/" + car + "/history").with(desk))
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("Check of revision 1"),
+                                containsString("Check of revision 1 signed"),
+                                containsString("no-go"),
+                                containsString("out of date: the car has a newer revision"),
+                                containsString("Ran hot, with revision 1"),
+                                containsString("third run"))));
     }
 
     @Test

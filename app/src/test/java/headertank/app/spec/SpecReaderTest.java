@@ -16,6 +16,7 @@ import headertank.calc.build.Build;
 import headertank.calc.build.BuildField;
 import headertank.calc.build.CarClass;
 import headertank.calc.quantity.Chosen;
+import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Spread;
 import headertank.calc.quantity.Stated;
 import java.util.List;
@@ -141,7 +142,7 @@ class SpecReaderTest {
 
     private static double midway(BuildField field) {
         double middle = (field.allowed().min() + field.allowed().max()) / 2;
-        return field.unit() == headertank.calc.quantity.SiUnit.COUNT ? Math.rint(middle) : middle;
+        return field.unit() == SiUnit.COUNT ? Math.rint(middle) : middle;
     }
 
     @Test
