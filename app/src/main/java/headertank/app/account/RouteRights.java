@@ -72,7 +72,17 @@ public final class RouteRights {
             row(GET, "/customers/new", FRONT_DESK),
             row(POST, "/customers", FRONT_DESK),
             row(GET, "/customers/{id}/edit", FRONT_DESK),
-            row(POST, "/customers/{id}", FRONT_DESK)));
+            row(POST, "/customers/{id}", FRONT_DESK),
+            // checks and their sheets
+            row(GET, "/cars/{id}/revisions/{number}/check", EVERY_MEMBER),
+            row(POST, "/cars/{id}/revisions/{number}/checks", TECHNICIAN),
+            row(GET, "/checks/{id}", EVERY_MEMBER),
+            row(POST, "/checks/{id}/sign-off", TECHNICIAN),
+            row(GET, "/checks/{id}/sheet.pdf", EVERY_MEMBER),
+            // a car came back hot
+            row(GET, "/cars/{id}/incidents/new", FRONT_DESK, TECHNICIAN),
+            row(POST, "/cars/{id}/incidents", FRONT_DESK, TECHNICIAN),
+            row(GET, "/incidents/{id}", EVERY_MEMBER)));
 
     private RouteRights() {}
 

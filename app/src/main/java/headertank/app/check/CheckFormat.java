@@ -1,23 +1,24 @@
 package headertank.app.check;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
+import headertank.app.spec.CanonicalJson;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import tools.jackson.databind.DeserializationFeature;
-import tools.jackson.databind.MapperFeature;
-import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * Stored checks as JSON text, keys in alphabetical order so that equal checks have equal hashes. Numbers that are none or
- * infinite stand as {@code "NaN"}, {@code "Infinity"}, {@code "-Infinity"}. A new format gets a reader of its own; what is
+ * Stored checks as canonical JSON text, so that equal checks have equal hashes. Numbers that are none or infinite stand as {@code "NaN"}, {@code "Infinity"}, {@code "-Infinity"}. A new format gets a reader of its own; what is
  * stored is never rewritten.
  */
 public final class CheckFormat {
 
     private static final JsonMapper MAPPER = JsonMapper.builder()
-            .enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
-            .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
+            .changeDefaultPropertyInclusion(i -> i.withValueInclusion(JsonInclude.Include.NON_ABSENT))
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .build();
 
@@ -29,11 +30,28 @@ public final class CheckFormat {
     }
 
     public static String write(CheckResult result) {
-        return MAPPER.writeValueAsString(result);
+        return canonical(result);
     }
 
     public static String write(CheckInput input) {
-        return MAPPER.writeValueAsString(input);
+        return canonical(input);
+    }
+
+    /** Any record, map or list in the one form in which it is stored and hashed. */
+    static String canonical(Object value) {
+        return CanonicalJson.write(writable(MAPPER.convertValue(value, Object.class)));
+    }
+
+    private static Object writable(Object value) {
+        if (value instanceof Map<?, ?> map) {
+            Map<Object, Object> copy = new LinkedHashMap<>();
+            map.forEach((k, v) -> copy.put(k, writable(v)));
+            return copy;
+        }
+        if (value instanceof List<?> list) {
+            return list.stream().map(CheckFormat::writable).toList();
+        }
+        return value instanceof Double d && !Double.isFinite(d) ? d.toString() : value;
     }
 
     /** @throws IllegalArgumentException for a format that this version does not know */

@@ -1,5 +1,6 @@
 package headertank.app.check;
 
+import com.fasterxml.jackson.annotation.JsonFormat;
 import headertank.calc.quantity.Spread;
 import java.util.Collections;
 import java.util.SortedMap;
@@ -17,7 +18,7 @@ public record CheckInput(
         long revisionId,
         int revisionNumber,
         String calcCoreVersion,
-        long seed,
+        @JsonFormat(shape = JsonFormat.Shape.STRING) long seed,
         int samples,
         String carClass,
         SortedMap<String, Value> fields,

@@ -1,5 +1,6 @@
 package headertank.app.check;
 
+import com.fasterxml.jackson.annotation.JsonFormat;
 import headertank.calc.risk.Flag;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,7 @@ import java.util.Optional;
  */
 public record CheckResult(
         String calcCoreVersion,
-        long seed,
+        @JsonFormat(shape = JsonFormat.Shape.STRING) long seed,
         int samples,
         double coolantLimitK,
         double oilLimitK,

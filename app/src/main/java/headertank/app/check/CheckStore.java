@@ -49,7 +49,11 @@ class CheckStore {
                 .param("shop", shop)
                 .param("revision", input.revisionId())
                 .param("author", author)
-                .param("duties", String.join(",", result.duties().stream().map(DutyResult::id).toList()))
+                .param(
+                        "duties",
+                        String.join(
+                                ",",
+                                result.duties().stream().map(DutyResult::id).toList()))
                 .param("version", result.calcCoreVersion())
                 .param(
                         "rules",

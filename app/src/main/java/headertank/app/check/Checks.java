@@ -9,7 +9,6 @@ import headertank.app.spec.Revisions;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.duty.Duty;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -132,14 +131,13 @@ public class Checks {
 
     /** What a signature is set under: inputs and result by their hashes, and the decision. */
     static String signedText(StoredCheck check, long signer, SignOffForm form, List<String> accepted) {
-        Map<String, Object> signed = new LinkedHashMap<>();
-        signed.put("check", check.line().id());
-        signed.put("conditions", accepted);
-        signed.put("decision", form.decision().name());
-        signed.put("inputSha256", check.inputSha256());
-        signed.put("remark", form.remark());
-        signed.put("resultSha256", check.resultSha256());
-        signed.put("signer", signer);
-        return CheckFormat.mapper().writeValueAsString(signed);
+        return CheckFormat.canonical(Map.of(
+                "check", check.line().id(),
+                "conditions", accepted,
+                "decision", form.decision().name(),
+                "inputSha256", check.inputSha256(),
+                "remark", form.remark(),
+                "resultSha256", check.resultSha256(),
+                "signer", signer));
     }
 }

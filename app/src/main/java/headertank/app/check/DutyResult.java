@@ -34,6 +34,8 @@ public record DutyResult(
         Optional<Run> run) {
 
     public DutyResult {
+        marginSpread = marginSpread == null ? Optional.empty() : marginSpread;
+        run = run == null ? Optional.empty() : run;
         findings = List.copyOf(findings);
         points = List.copyOf(points);
     }

@@ -13,18 +13,18 @@ import headertank.calc.build.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Stated;
+import headertank.calc.rating.Balance;
+import headertank.calc.rating.Figures;
+import headertank.calc.rating.PointRating;
 import headertank.calc.risk.Flag;
 import headertank.calc.sensor.SensorMount;
 import headertank.calc.sensor.SensorPlacement;
 import headertank.calc.sensor.SensorReading;
+import headertank.calc.transients.RunResult;
 import headertank.calc.verdict.DutyOutcome;
 import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.Finding;
 import headertank.calc.verdict.Verdict;
-import headertank.calc.rating.Balance;
-import headertank.calc.rating.Figures;
-import headertank.calc.rating.PointRating;
-import headertank.calc.transients.RunResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,7 +52,12 @@ public final class Freezing {
             double stated = entry.orElse(null) instanceof Stated s ? s.si() : Double.NaN;
             fields.put(
                     f.key(),
-                    new Value(r.value(f), stated, token, entry.map(e -> e.from().name()).orElse(ASSUMED), r.spread(f)));
+                    new Value(
+                            r.value(f),
+                            stated,
+                            token,
+                            entry.map(e -> e.from().name()).orElse(ASSUMED),
+                            r.spread(f)));
         }
         List<Duty> duties = rating.duties().stream().map(DutyVerdict::duty).toList();
         return new CheckInput(

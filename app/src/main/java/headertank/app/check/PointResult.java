@@ -13,9 +13,15 @@ import java.util.Optional;
  * @param working each quantity of the balance with symbol, unit and source
  */
 public record PointResult(
-        String id, String label, Optional<Steady> steady, String reason, String explanation, List<WorkingLine> working) {
+        String id,
+        String label,
+        Optional<Steady> steady,
+        String reason,
+        String explanation,
+        List<WorkingLine> working) {
 
     public PointResult {
+        steady = steady == null ? Optional.empty() : steady;
         working = List.copyOf(working);
     }
 

@@ -43,7 +43,12 @@ final class PointWorking {
         add("heat to the oil", "Q_oil", "W", s.heat().oilW(), ENGINE);
         add("heat in the exhaust", "Q_ex", "W", s.heat().exhaustW(), ENERGY);
         add("fuel that leaves unburnt", "Q_ub", "W", s.heat().unburntW(), ENERGY);
-        add("radiation, accessories, rest of the friction", "Q_misc", "W", s.heat().miscW(), ENERGY);
+        add(
+                "radiation, accessories, rest of the friction",
+                "Q_misc",
+                "W",
+                s.heat().miscW(),
+                ENERGY);
         add("friction and pumping, part of the above", "P_f", "W", s.heat().frictionW(), ENGINE);
         add("load as a share of full throttle", "x", "-", s.heat().loadShare(), "derived");
         add("air-fuel ratio over the stoichiometric", "lambda", "-", s.heat().lambda(), CHOICE);

@@ -45,7 +45,9 @@ final class SignOffRules {
 
     private static Optional<Fault> withConditions(CheckResult result, SignOffForm form) {
         boolean all = new HashSet<>(form.accepted())
-                .containsAll(result.conditions().stream().map(CheckResult.Condition::key).toList());
+                .containsAll(result.conditions().stream()
+                        .map(CheckResult.Condition::key)
+                        .toList());
         return all ? Optional.empty() : Optional.of(new Fault("accepted", "check.sign.not-accepted", ""));
     }
 

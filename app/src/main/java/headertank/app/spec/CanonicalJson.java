@@ -12,12 +12,12 @@ import java.util.TreeMap;
  * Writes JSON in the one form that RFC 8785 allows: keys sorted by their UTF-16 code units, no space, numbers as ECMAScript
  * prints them. Equal values give equal text, hence equal hashes, on every machine.
  */
-final class CanonicalJson {
+public final class CanonicalJson {
 
     private CanonicalJson() {}
 
     /** Takes maps with text keys, lists, text, numbers and truth values. */
-    static String write(Object value) {
+    public static String write(Object value) {
         StringBuilder out = new StringBuilder();
         append(value, out);
         return out.toString();
