@@ -25,7 +25,8 @@ public record RunChart(
         String fan,
         List<Tick> temperatures,
         List<Tick> times,
-        List<Phase> phases) {
+        List<Phase> phases,
+        String shadedPoint) {
 
     private static final int WIDTH = 520;
     private static final int HEIGHT = 330;
@@ -84,7 +85,8 @@ public record RunChart(
                 area(run, x, fan),
                 temperatures,
                 times,
-                phases(duty, run, x));
+                phases(duty, run, x),
+                duty.points().get(0).id());
     }
 
     private static String line(Run run, Scale x, Scale y, ToDoubleFunction<Moment> value) {

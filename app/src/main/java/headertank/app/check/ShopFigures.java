@@ -45,10 +45,8 @@ public class ShopFigures {
         String value = finding.code().equals("COOLANT_PROBABILITY")
                 ? shown.probability(finding.value(), samples)
                 : shown.figure(finding.value(), finding.unit());
-        return messages.getMessage(
-                key,
-                new Object[] {value, shown.margin(duty.coolantMarginK())},
-                finding.text(),
-                LocaleContextHolder.getLocale());
+        String sentence = messages.getMessage(
+                key, new Object[] {value, shown.margin(duty.coolantMarginK())}, null, LocaleContextHolder.getLocale());
+        return sentence == null ? finding.text() : sentence;
     }
 }

@@ -47,7 +47,8 @@ public final class Shown {
         if (Double.isInfinite(kelvin)) {
             return text(kelvin < 0 ? "check.below-any" : "check.above-any");
         }
-        return signed(Units.show(kelvin, Dimension.TEMPERATURE_DIFFERENCE, system), kelvin > 0 ? "+" : "");
+        double tenths = Math.rint(kelvin * 10) / 10;
+        return signed(Units.show(tenths, Dimension.TEMPERATURE_DIFFERENCE, system), tenths > 0 ? "+" : "");
     }
 
     /** The coolant margin of a whole duty: without a balance there is none. */
@@ -75,7 +76,7 @@ public final class Shown {
         }
         return p * samples > samples - 1
                 ? text("check.probability.over")
-                : String.format(Locale.ROOT, "%.0f %%", 100 * p);
+                : signed(String.format(Locale.ROOT, "%.0f %%", 100 * p), "");
     }
 
     /** A share as a percentage. */
@@ -163,8 +164,10 @@ public final class Shown {
         return signed(s, "");
     }
 
+    /** With a real minus sign, and no line break between number and unit. */
     private static String signed(String number, String sign) {
-        return number.startsWith("-") ? "\u2212" + number.substring(1) : sign + number;
+        String whole = number.replace(' ', '\u00a0');
+        return whole.startsWith("-") ? "\u2212" + whole.substring(1) : sign + whole;
     }
 
     private String text(String key, Object... arguments) {

@@ -32,7 +32,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 class IncidentPages {
 
     private final Incidents incidents;
-    private final Comparison comparison;
+    private final SinceLastGood sinceLastGood;
     private final Revisions revisions;
     private final CarSearch cars;
     private final Rater rater;
@@ -41,14 +41,14 @@ class IncidentPages {
 
     IncidentPages(
             Incidents incidents,
-            Comparison comparison,
+            SinceLastGood sinceLastGood,
             Revisions revisions,
             CarSearch cars,
             Rater rater,
             Shops shops,
             ShopFigures figures) {
         this.incidents = incidents;
-        this.comparison = comparison;
+        this.sinceLastGood = sinceLastGood;
         this.revisions = revisions;
         this.cars = cars;
         this.rater = rater;
@@ -119,7 +119,7 @@ class IncidentPages {
         Incident incident = incidents.byId(id);
         model.addAttribute("incident", incident);
         model.addAttribute("car", cars.car(incident.carId()));
-        model.addAttribute("beside", comparison.of(incident));
+        model.addAttribute("beside", sinceLastGood.of(incident));
         model.addAttribute("gauge", BuildField.GAUGE_SENSOR);
         model.addAttribute("shown", figures.current());
         return "incident/incident";

@@ -162,6 +162,7 @@ class ChecksIT {
         var tech = people.in(shop, Role.TECHNICIAN);
         long id = checks.run(car, 1);
         mvc.perform(get("/checks/" + id).with(tech)).andExpect(content().string(not(containsString("Out of date."))));
+        people.actAs(shop, Role.TECHNICIAN);
         specs.save(
                 car, Specs.easy().set(BuildField.FAN_FLOW, Stated.measured(0.5)).build(), "street");
         for (String page : List.of("/checks/" + id, "/cars/" + car)) {
@@ -203,6 +204,7 @@ class ChecksIT {
         mvc.perform(post("/checks/" + id + "/sign-off").with(csrf()).with(tech).param("decision", "DELIVER"))
                 .andExpect(status().isUnprocessableContent())
                 .andExpect(content().string(containsString("Refused for Track")));
+        people.actAs(shop, Role.TECHNICIAN);
         assertThat(checks.byId(id).isSigned()).isFalse();
         checks.sign(id, new SignOffForm(Decision.HOLD_BACK, "", List.of()));
         assertThat(checks.byId(id).isSigned()).isTrue();

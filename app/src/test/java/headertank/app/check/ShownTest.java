@@ -27,10 +27,10 @@ class ShownTest {
 
     @Test
     void aDifferenceIsNoTemperature() {
-        assertThat(metric.figure(10, "K")).isEqualTo("+10.0 K");
-        assertThat(us.figure(10, "K")).isEqualTo("+18 °F");
-        assertThat(us.figure(273.15, "K absolute")).isEqualTo("32 °F");
-        assertThat(metric.difference(-3.21)).isEqualTo("−3.2 K");
+        assertThat(metric.figure(10, "K")).isEqualTo("+10.0\u00a0K");
+        assertThat(us.figure(10, "K")).isEqualTo("+18\u00a0°F");
+        assertThat(us.figure(273.15, "K absolute")).isEqualTo("32\u00a0°F");
+        assertThat(metric.difference(-3.21)).isEqualTo("−3.2\u00a0K");
     }
 
     @Test
@@ -45,7 +45,7 @@ class ShownTest {
     void noneFoundAmongTheSamplesIsNotNone() {
         assertThat(metric.probability(0, 256)).isEqualTo("under 1 %");
         assertThat(metric.probability(1, 256)).isEqualTo("over 99 %");
-        assertThat(metric.probability(0.25, 256)).isEqualTo("25 %");
+        assertThat(metric.probability(0.25, 256)).isEqualTo("25\u00a0%");
         assertThat(metric.probability(Double.NaN, 0)).isEqualTo("not computed");
     }
 

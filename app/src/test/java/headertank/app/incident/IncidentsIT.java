@@ -51,7 +51,7 @@ class IncidentsIT {
     Incidents incidents;
 
     @Autowired
-    Comparison comparison;
+    SinceLastGood sinceLastGood;
 
     @Autowired
     JdbcClient jdbc;
@@ -84,7 +84,7 @@ class IncidentsIT {
                 .build();
         specs.save(car, later, "street");
         long id = report(2, Optional.of(Physics.kelvin(38)), 2);
-        Beside beside = comparison.of(incidents.byId(id));
+        Beside beside = sinceLastGood.of(incidents.byId(id));
         assertThat(beside.good().orElseThrow().id()).isEqualTo(good);
         assertThat(beside.ambientUsed()).isTrue();
         assertThat(beside.changes()).hasSize(5);
@@ -125,11 +125,11 @@ class IncidentsIT {
         specs.save(other, Specs.easy().build(), "street");
         specs.save(
                 other,
-                Specs.easy().set(BuildField.FAN_FLOW, Stated.measured(0.4)).build(),
+                Specs.easy().set(BuildField.CORE_BLOCKED, Stated.measured(0.35)).build(),
                 "street");
         car = other;
         long id = report(2, Optional.empty(), 2);
-        Beside beside = comparison.of(incidents.byId(id));
+        Beside beside = sinceLastGood.of(incidents.byId(id));
         assertThat(beside.good()).isEmpty();
         assertThat(beside.baseNumber()).isEqualTo(1);
         assertThat(beside.changes()).singleElement().satisfies(c -> assertThat(c.shareK())

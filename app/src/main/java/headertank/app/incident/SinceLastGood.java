@@ -33,7 +33,7 @@ import org.springframework.stereotype.Component;
 
 /** Puts a report beside the last good check and shares out the lost degrees among what changed. */
 @Component
-class Comparison {
+class SinceLastGood {
 
     private final Checks checks;
     private final Revisions revisions;
@@ -41,7 +41,7 @@ class Comparison {
     private final FieldText words;
     private final MessageSource messages;
 
-    Comparison(Checks checks, Revisions revisions, Rater rater, FieldText words, MessageSource messages) {
+    SinceLastGood(Checks checks, Revisions revisions, Rater rater, FieldText words, MessageSource messages) {
         this.checks = checks;
         this.revisions = revisions;
         this.rater = rater;
