@@ -10,8 +10,8 @@ import java.util.List;
 public record MarginChart(int width, int height, double zeroX, List<Tick> ticks, List<Row> rows) {
 
     private static final int WIDTH = 380;
-    private static final double LEFT = 14;
-    private static final double RIGHT = 366;
+    private static final double LEFT = 22;
+    private static final double RIGHT = 356;
     private static final int ROW = 40;
 
     public MarginChart {
