@@ -3,13 +3,11 @@ package headertank.calc.transients;
 import headertank.calc.rating.CoolingState;
 import headertank.calc.rating.SteadySolver;
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
 
 /**
  * The cooling of a car at one operating point, interpolated between states that are solved when first needed: lift, fan
  * duty and coolant temperature are its axes. Air temperatures are kept as shares of the difference between coolant and
- * ambient, so that they scale inside a cell. Not thread-safe; each run makes its own.
+ * ambient, so that they scale inside a cell, and beyond the hottest coolant that the steady solver tries. Not thread-safe; each run makes its own.
  */
 final class CoolingTable {
 
@@ -21,12 +19,15 @@ final class CoolingTable {
 
     private final SteadySolver solver;
     private final double ambientK;
-    private final Map<Integer, double[]> nodes = new HashMap<>();
+    private final int lastNode;
+    private final double[][] nodes;
     private final double[] out = new double[QUANTITIES];
 
     CoolingTable(SteadySolver solver) {
         this.solver = solver;
         this.ambientK = solver.designAmbientK();
+        this.lastNode = (int) Math.floor((SteadySolver.HOTTEST_K - ambientK - FIRST_K) / STEP_K);
+        this.nodes = new double[LIFT.length * DUTY.length * (lastNode + 1)][];
     }
 
     double ambientK() {
@@ -50,7 +51,7 @@ final class CoolingTable {
         int d = place(DUTY, duty);
         double wd = weight(DUTY, d, duty);
         double steps = Math.max(0, (hotK - ambientK - FIRST_K) / STEP_K);
-        int t = (int) Math.min(40, Math.floor(steps));
+        int t = (int) Math.min(lastNode - 1, Math.floor(steps));
         double wt = Math.min(1, steps - t);
         Arrays.fill(out, 0);
         for (int corner = 0; corner < 8; corner++) {
@@ -67,8 +68,8 @@ final class CoolingTable {
     }
 
     private double[] node(int l, int d, int t) {
-        int key = (l * 16 + d) * 64 + t;
-        double[] node = nodes.get(key);
+        int key = (l * DUTY.length + d) * (lastNode + 1) + t;
+        double[] node = nodes[key];
         if (node == null) {
             double hot = ambientK + FIRST_K + STEP_K * t;
             CoolingState s = solver.cooling(hot, ambientK, LIFT[l], DUTY[d]);
@@ -85,7 +86,7 @@ final class CoolingTable {
                 s.deficitA(),
                 s.fanDuty()
             };
-            nodes.put(key, node);
+            nodes[key] = node;
         }
         return node;
     }

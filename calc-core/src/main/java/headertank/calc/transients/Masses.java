@@ -41,6 +41,7 @@ record Masses(double metalJPerK, double blockJPerK, double radiatorJPerK, double
     static double metalConductanceWPerK(Plant plant, double pumpM3PerS) {
         double share = pumpM3PerS / (0.5 * plant.pump().maxFlowM3PerS());
         double size = plant.resolved().value(BuildField.ENGINE_POWER) / 450e3;
-        return 9000 * FastMath.pow(Math.max(0, share), 0.8) * size + 200;
+        // exp(0.8 ln x) is x^0.8 within rounding and less than half the work
+        return share > 0 ? 9000 * FastMath.exp(0.8 * FastMath.log(share)) * size + 200 : 200;
     }
 }

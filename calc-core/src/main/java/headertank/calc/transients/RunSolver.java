@@ -39,6 +39,9 @@ public final class RunSolver {
     private final Duty duty;
     private final Masses masses;
     private final Map<String, CoolingTable> tables = new HashMap<>();
+    private final Lag thermostatLag = new Lag();
+    private final Lag fanSensorLag = new Lag();
+    private final Lag gaugeLag = new Lag();
 
     private double metalK;
     private double blockK;
@@ -112,9 +115,9 @@ public final class RunSolver {
                 fanAs += dt * table.fanCurrentA();
                 batteryAs += dt * table.deficitA();
                 advance(dt, table, oilToAir);
-                thermostatK = SensorReading.step(thermostatK, blockK, THERMOSTAT_LAG_S, dt);
-                fanSensorK = sensed(plant.fanSensor(), fanSensorK, table, dt);
-                gaugeK = sensed(plant.gaugeSensor(), gaugeK, table, dt);
+                thermostatK = thermostatLag.step(thermostatK, blockK, THERMOSTAT_LAG_S, dt);
+                fanSensorK = sensed(fanSensorLag, plant.fanSensor(), fanSensorK, table, dt);
+                gaugeK = sensed(gaugeLag, plant.gaugeSensor(), gaugeK, table, dt);
                 time += dt;
                 if (blockK > peak) {
                     peak = blockK;
@@ -145,10 +148,10 @@ public final class RunSolver {
                 trace);
     }
 
-    private double sensed(SensorPlacement place, double shownK, CoolingTable table, double dt) {
+    private double sensed(Lag lag, SensorPlacement place, double shownK, CoolingTable table, double dt) {
         double flow = table.radiatorM3PerS();
         double steady = SensorReading.steadyK(place, blockK, radiatorK, table.ambientK(), flow);
-        return SensorReading.step(shownK, steady, SensorReading.lagS(place, SensorMount.WETTED, flow), dt);
+        return lag.step(shownK, steady, SensorReading.lagS(place, SensorMount.WETTED, flow), dt);
     }
 
     private double storedJ() {
