@@ -8,11 +8,13 @@ import headertank.calc.duty.Duty;
 import headertank.calc.duty.DutySource;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.WorkingSection;
 import headertank.calc.radiator.CoreClass;
 import headertank.calc.radiator.CoreClassSource;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRater;
 import headertank.calc.rating.PointRating;
+import headertank.calc.rating.PointWorking;
 import headertank.calc.risk.Flag;
 import headertank.calc.risk.RiskContext;
 import headertank.calc.risk.RiskRule;
@@ -254,6 +256,20 @@ public final class Rater {
     /** @return one operating point of the build, steady, without uncertainty */
     public PointRating at(Build build, OperatingPoint point) {
         return PointRater.rate(Plant.of(resolve(build)), point);
+    }
+
+    /**
+     * The working of one operating point, from the engine's fuel to the margins: each quantity with its name, symbol, unit,
+     * value and source.
+     *
+     * @param build what is known of the car
+     * @param duty the duty
+     * @param pointId one of its operating points
+     * @return the working by sections; without a steady state only what the point asks of the car
+     * @throws IllegalArgumentException when the duty has no such point
+     */
+    public List<WorkingSection> working(Build build, Duty duty, String pointId) {
+        return PointWorking.of(Plant.of(resolve(build)), duty.point(pointId));
     }
 
     /**

@@ -2,6 +2,7 @@ package headertank.calc.rating;
 
 import headertank.calc.air.AirBalance;
 import headertank.calc.air.AirConditions;
+import headertank.calc.air.AirFlow;
 import headertank.calc.air.Fan;
 import headertank.calc.air.Recirculation;
 import headertank.calc.build.BuildField;
@@ -101,6 +102,21 @@ public final class SteadySolver {
     /** @return what the point asks of the car */
     public PointLoad load() {
         return load;
+    }
+
+    /** @return coolant flows of the last state */
+    CoolantFlow coolantFlow() {
+        return coolantFlow;
+    }
+
+    /** @return air flow of the last state */
+    AirFlow airFlow() {
+        return air.flow();
+    }
+
+    /** @return fans and alternator at the last state */
+    ElectricBalance current() {
+        return current;
     }
 
     /** @return the ambient temperature of the point on the design day [K] */
@@ -305,7 +321,8 @@ public final class SteadySolver {
         settledSpanK = span;
     }
 
-    private AirConditions conditions(double ambientK) {
+    /** @return the air at the last state */
+    AirConditions conditions(double ambientK) {
         return new AirConditions(
                 point.roadSpeedMPerS(),
                 point.yawRad(),
