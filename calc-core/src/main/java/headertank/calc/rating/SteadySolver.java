@@ -45,6 +45,13 @@ public final class SteadySolver {
     /** Coolers in front cannot heat the air further than this [K]: they are hardly hotter themselves. */
     private static final double HOTTEST_PREHEAT_K = 40;
 
+    /**
+     * Air that hardly moves mixes: below this capacity rate, 0.1 g/s, it enters at the day's temperature and leaves at the
+     * coolant's, as it does where none moves; the step from none to some would be a step of the balance [W/K]; modelling
+     * choice.
+     */
+    private static final double STILL_AIR_W_PER_K = 0.1;
+
     private static final int INNER_TURNS = 60;
     private static final double INNER_K = 1e-8;
     private static final double WIDTH_K = 1e-10;
@@ -53,8 +60,11 @@ public final class SteadySolver {
     /** What may be left of the heat balance, as a share of the heat to the coolant [-]. */
     private static final double SETTLED_SHARE = 1e-9;
 
+    /** What is left of the heat balance where it steps over zero [-]. */
+    private static final double STEP_SHARE = 1e-7;
+
     /** How well the balance is known while it is searched for, as a share of what is left of it [-]. */
-    private static final double LOOSE_SHARE = 1e-3;
+    private static final double LOOSE_SHARE = 5e-3;
 
     /** Largest share by which two turns are mixed [-]. */
     private static final double MOST_MIXING = 0.6;
@@ -80,6 +90,8 @@ public final class SteadySolver {
     private double takenW;
     private double looseShare;
     private double heldDuty = Double.NaN;
+    private double heldDrive = Double.NaN;
+    private double byDriveK;
     private double circulatedK = Double.NaN;
     private double circulatedLift = Double.NaN;
     private double aroundK = Double.NaN;
@@ -147,7 +159,36 @@ public final class SteadySolver {
                             load.coolantW() / 1000,
                             -residualW(HOTTEST_K, ambient) / 1000));
         }
-        return steady(root, ambient);
+        Balance.Steady steady = steady(root, ambient);
+        return followsItself() && Math.abs(steady.residualShare()) > STEP_SHARE
+                ? byDrive(ambient, low, steady)
+                : steady;
+    }
+
+    /**
+     * The same balance with the drive of the fans as the outer unknown, for cars that have two states of the fans at one
+     * coolant temperature: hot air that runs back beside a small shroud engages a clutch, which draws more of it back. The
+     * balance then steps from one to the other, and what balances lies between.
+     */
+    private Balance.Steady byDrive(double ambient, double low, Balance.Steady otherwise) {
+        DoubleUnaryOperator surplus = d -> {
+            heldDrive = d;
+            double first = otherwise.engineOutK();
+            double found = root(ambient, low, first, residualW(first, ambient));
+            double hot = Math.max(low, Math.min(HOTTEST_K, found));
+            settledResidualW(hot, ambient);
+            byDriveK = hot;
+            return d - wantedDrive(hot, ambient);
+        };
+        double lowest = lowestDrive();
+        double highest = highestDrive();
+        double guess = Math.max(lowest, Math.min(highest, otherwise.fanDuty()));
+        double drive = RisingRoot.find(
+                surplus, lowest, highest, guess, surplus.applyAsDouble(guess), 1, DRIVE_TOLERANCE, DRIVE_TOLERANCE);
+        surplus.applyAsDouble(Math.max(lowest, Math.min(highest, drive)));
+        Balance.Steady steady = steady(byDriveK, ambient);
+        heldDrive = Double.NaN;
+        return steady;
     }
 
     /** The thermostat's range has a kink at either end: a root inside is looked for inside. */
@@ -284,11 +325,11 @@ public final class SteadySolver {
      */
     private void air(double hotK, double ambientK) {
         startFrom(hotK, ambientK);
-        boolean followsItself = plant.fanDrive() == Plant.FanDrive.CLUTCH
-                || plant.fanDrive() == Plant.FanDrive.ELECTRIC && plant.fanSensor() == SensorPlacement.TANK;
-        if (plant.fanDrive() == Plant.FanDrive.ELECTRIC && !Double.isNaN(heldDuty)) {
+        if (!Double.isNaN(heldDrive)) {
+            settle(hotK, ambientK, heldDrive);
+        } else if (plant.fanDrive() == Plant.FanDrive.ELECTRIC && !Double.isNaN(heldDuty)) {
             settle(hotK, ambientK, heldDuty);
-        } else if (!followsItself) {
+        } else if (!followsItself()) {
             settle(hotK, ambientK, wantedDrive(hotK, ambientK));
         } else {
             double loose = looseShare;
@@ -333,11 +374,23 @@ public final class SteadySolver {
                 plant.moistDensityFactor());
     }
 
+    /** Whether the fans follow something that they cool themselves. */
+    private boolean followsItself() {
+        return plant.fanDrive() == Plant.FanDrive.CLUTCH
+                || plant.fanDrive() == Plant.FanDrive.ELECTRIC && plant.fanSensor() == SensorPlacement.TANK;
+    }
+
+    private double lowestDrive() {
+        return plant.fanDrive() == Plant.FanDrive.CLUTCH ? plant.clutch().slipCold() : 0;
+    }
+
+    private double highestDrive() {
+        return plant.fanDrive() == Plant.FanDrive.CLUTCH ? plant.clutch().slipHot() : 1;
+    }
+
     private double selfConsistentDrive(double hotK, double ambientK) {
-        double lowest =
-                plant.fanDrive() == Plant.FanDrive.CLUTCH ? plant.clutch().slipCold() : 0;
-        double highest =
-                plant.fanDrive() == Plant.FanDrive.CLUTCH ? plant.clutch().slipHot() : 1;
+        double lowest = lowestDrive();
+        double highest = highestDrive();
         double guess = Math.max(lowest, Math.min(highest, duty));
         DoubleUnaryOperator surplus = d -> {
             settle(hotK, ambientK, d);
@@ -368,7 +421,6 @@ public final class SteadySolver {
      */
     private void settle(double hotK, double ambientK, double drive) {
         fans(drive);
-        double residualBefore = Double.NaN;
         double inMissBefore = 0;
         double outMissBefore = 0;
         double coolantMissBefore = 0;
@@ -391,7 +443,7 @@ public final class SteadySolver {
                             plant.coolant(),
                             hotK);
             double capacity = air.massKgPerS() * Air.heatCapacityJPerKgK(clampAir(airInK));
-            airOutK = capacity > 1e-9 ? radiatorPoint.airOutK() : hotK;
+            airOutK = hotK + moving(capacity) * (radiatorPoint.airOutK() - hotK);
             airInK = Math.min(hotK, inletK(hotK, ambientK, capacity));
             radiatorOutK = radiatorPoint.coolantOutK();
             double inMiss = airInK - inBefore;
@@ -400,12 +452,9 @@ public final class SteadySolver {
             if (Math.abs(inMiss) < INNER_K && Math.abs(outMiss) < INNER_K && Math.abs(coolantMiss) < INNER_K) {
                 return;
             }
-            if (looseShare > 0) {
-                double residual = residualNowW(hotK);
-                if (Math.abs(residual - residualBefore) <= looseShare * Math.abs(residual)) {
-                    return;
-                }
-                residualBefore = residual;
+            double unsure = (capacity + plant.surfaceWPerK()) * (Math.abs(inMiss) + Math.abs(outMiss));
+            if (unsure < looseShare * Math.abs(residualNowW(hotK))) {
+                return;
             }
             double inFound = airInK;
             double outFound = airOutK;
@@ -455,7 +504,13 @@ public final class SteadySolver {
         double upstream = Math.min(load.upstreamW(), HOTTEST_PREHEAT_K * capacity);
         double difference = hotK - clampAir(airInK);
         double perKelvin = difference > 1e-6 ? Math.max(0, radiatorPoint.heatW() / difference) : 0;
-        return Recirculation.inletBeforeCoreK(ambientK, upstream, air.recirculationShare(), perKelvin, hotK, capacity);
+        double inlet =
+                Recirculation.inletBeforeCoreK(ambientK, upstream, air.recirculationShare(), perKelvin, hotK, capacity);
+        return ambientK + moving(capacity) * (inlet - ambientK);
+    }
+
+    private static double moving(double capacity) {
+        return capacity > 40 * STILL_AIR_W_PER_K ? 1 : -FastMath.expm1(-capacity / STILL_AIR_W_PER_K);
     }
 
     /** @return road speed as the oil cooler feels it: reduced by the sideslip as the radiator's ram is [m/s] */
