@@ -15,6 +15,7 @@ import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRater;
 import headertank.calc.rating.PointRating;
 import headertank.calc.rating.PointWorking;
+import headertank.calc.rating.SlowCoolant;
 import headertank.calc.risk.Flag;
 import headertank.calc.risk.RiskContext;
 import headertank.calc.risk.RiskRule;
@@ -270,6 +271,15 @@ public final class Rater {
      */
     public List<WorkingSection> working(Build build, Duty duty, String pointId) {
         return PointWorking.of(Plant.of(resolve(build)), duty.point(pointId));
+    }
+
+    /**
+     * @return whether coolant must pass this car's radiator slowly: heat and temperature drop against coolant flow, one to
+     *     three passes, and what the thermostat does, at an operating point of the duty
+     * @throws IllegalArgumentException when the duty has no such point
+     */
+    public SlowCoolant slowCoolant(Build build, Duty duty, String pointId) {
+        return SlowCoolant.of(Plant.of(resolve(build)), duty.point(pointId));
     }
 
     /**

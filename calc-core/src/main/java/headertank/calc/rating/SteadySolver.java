@@ -121,6 +121,11 @@ public final class SteadySolver {
         return coolantFlow;
     }
 
+    /** @return air entering the core at the last state [K] */
+    double airInK() {
+        return airInK;
+    }
+
     /** @return air flow of the last state */
     AirFlow airFlow() {
         return air.flow();
