@@ -1,5 +1,7 @@
 package headertank.calc;
 
+import headertank.calc.advice.Advice;
+import headertank.calc.advice.Improvement;
 import headertank.calc.attribution.Attribution;
 import headertank.calc.build.Build;
 import headertank.calc.build.BuildField;
@@ -51,6 +53,8 @@ public final class Rater {
 
     /** Samples of a full rating. */
     public static final int SAMPLES = 256;
+
+    private static final int MOST_IMPROVEMENTS = 6;
 
     private final List<RiskRule> rules;
     private final List<VerdictPolicy> policies;
@@ -181,7 +185,24 @@ public final class Rater {
         List<Flag> flags = flags(build, resolved, verdicts, plugIns);
         List<DutyVerdict> capped =
                 verdicts.stream().map(v -> cappedBy(flags, v)).toList();
-        return new Rating(build, resolved, capped, flags, notes, plugIns, seed, samples, Version.CALC_CORE);
+        List<Improvement> improvements = samples > 0 ? improvements(resolved, asked) : List.of();
+        return new Rating(
+                build, resolved, capped, flags, improvements, notes, plugIns, seed, samples, Version.CALC_CORE);
+    }
+
+    private static List<Improvement> improvements(Resolved resolved, List<Duty> asked) {
+        Plant now = Plant.of(resolved);
+        Map<String, Duty> byId = new LinkedHashMap<>();
+        Map<String, Double> margins = new LinkedHashMap<>();
+        for (Duty d : asked) {
+            byId.put(d.id(), d);
+            margins.put(d.id(), DutyRater.finiteMarginK(now, d));
+        }
+        return Advice.of(
+                resolved,
+                margins,
+                (changed, duty) -> DutyRater.finiteMarginK(Plant.of(changed), byId.get(duty)),
+                MOST_IMPROVEMENTS);
     }
 
     private static void keepWidest(List<Note> notes, Note note) {
