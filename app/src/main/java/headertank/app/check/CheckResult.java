@@ -1,6 +1,7 @@
 package headertank.app.check;
 
 import com.fasterxml.jackson.annotation.JsonFormat;
+import headertank.calc.advice.Improvement;
 import headertank.calc.risk.Flag;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param gaugePlace where the gauge's sensor sits, a token of the field
  * @param duties one for each duty asked for
  * @param flags risky choices, weightiest first
+ * @param improvements changes that would buy margin, the best first
  * @param assumptions what nobody had stated
  * @param notes where a model was used beyond its source's range
  * @param plugIns what took part in the rating
@@ -32,6 +34,7 @@ public record CheckResult(
         String gaugePlace,
         List<DutyResult> duties,
         List<FlagLine> flags,
+        List<Improvement> improvements,
         List<AssumedValue> assumptions,
         List<NoteLine> notes,
         List<PlugInLine> plugIns,
@@ -43,6 +46,7 @@ public record CheckResult(
     public CheckResult {
         duties = List.copyOf(duties);
         flags = List.copyOf(flags);
+        improvements = List.copyOf(improvements);
         assumptions = List.copyOf(assumptions);
         notes = List.copyOf(notes);
         plugIns = List.copyOf(plugIns);

@@ -59,7 +59,7 @@ public class Checks {
                 user.shopId(),
                 user.accountId(),
                 Freezing.input(rating, revision.id(), revision.number()),
-                Freezing.result(rating));
+                Freezing.result(rating, rater));
         audit.record("check.run", "check_run", id, "revision " + revision.id());
         return id;
     }

@@ -7,12 +7,14 @@ import headertank.app.check.CheckResult.Consequence;
 import headertank.app.check.CheckResult.FlagLine;
 import headertank.app.check.CheckResult.NoteLine;
 import headertank.app.check.CheckResult.PlugInLine;
+import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.build.BuildField;
 import headertank.calc.build.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Stated;
+import headertank.calc.quantity.WorkingSection;
 import headertank.calc.rating.Balance;
 import headertank.calc.rating.Figures;
 import headertank.calc.rating.PointRating;
@@ -72,7 +74,7 @@ public final class Freezing {
     }
 
     /** @return what came out */
-    public static CheckResult result(Rating rating) {
+    public static CheckResult result(Rating rating, Rater rater) {
         Resolved r = rating.resolved();
         return new CheckResult(
                 rating.version(),
@@ -82,8 +84,9 @@ public final class Freezing {
                 r.value(BuildField.OIL_LIMIT),
                 r.value(BuildField.AMBIENT),
                 r.token(BuildField.GAUGE_SENSOR),
-                rating.duties().stream().map(d -> duty(d, r)).toList(),
+                rating.duties().stream().map(d -> duty(d, r, rater)).toList(),
                 rating.flags().stream().map(Freezing::flag).toList(),
+                rating.improvements(),
                 r.assumptions().stream()
                         .map(a -> new AssumedValue(a.field().key(), a.value(), a.token(), a.why()))
                         .toList(),
@@ -107,7 +110,7 @@ public final class Freezing {
         List<Condition> conditions = new ArrayList<>();
         for (DutyVerdict d : rating.duties()) {
             for (Finding f : d.findings()) {
-                if (f.verdict() == Verdict.GO_WITH_CONDITIONS) {
+                if (f.verdict() == Verdict.GO_WITH_CONDITIONS && f.code() != Finding.Code.RISK_FLAG) {
                     String key = d.duty().id() + "." + f.code().name() + "." + conditions.size();
                     conditions.add(new Condition(key, d.duty().id(), f.code().name(), f.doThis()));
                 }
@@ -121,7 +124,7 @@ public final class Freezing {
         return conditions;
     }
 
-    private static DutyResult duty(DutyVerdict verdict, Resolved r) {
+    private static DutyResult duty(DutyVerdict verdict, Resolved r, Rater rater) {
         DutyOutcome o = verdict.outcome();
         return new DutyResult(
                 o.duty().id(),
@@ -139,16 +142,20 @@ public final class Freezing {
                         .map(f -> new DutyResult.FindingLine(
                                 f.code().name(), f.verdict(), f.value(), f.unit(), f.text(), f.doThis()))
                         .toList(),
-                o.points().stream().map(p -> point(p, r)).toList(),
+                o.points().stream()
+                        .map(p -> point(
+                                p,
+                                r,
+                                rater.working(r.build(), o.duty(), p.point().id())))
+                        .toList(),
                 o.run().map(Freezing::run));
     }
 
-    private static PointResult point(PointRating p, Resolved r) {
+    private static PointResult point(PointRating p, Resolved r, List<WorkingSection> working) {
         String id = p.point().id();
         String label = p.point().label();
         if (p.balance() instanceof Balance.Steady s) {
-            return new PointResult(
-                    id, label, p.figures().map(f -> steady(s, f, r)), "", "", PointWorking.lines(s, p.figures()));
+            return new PointResult(id, label, p.figures().map(f -> steady(s, f, r)), "", "", working);
         }
         Balance.None none = (Balance.None) p.balance();
         return new PointResult(id, label, Optional.empty(), none.reason().name(), none.explanation(), List.of());

@@ -1,6 +1,6 @@
 package headertank.app.check;
 
-import headertank.calc.quantity.WorkingLine;
+import headertank.calc.quantity.WorkingSection;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param steady the steady state; empty when there is none
  * @param reason why there is no steady state, a code; empty when there is one
  * @param explanation the same in a sentence
- * @param working each quantity of the balance with symbol, unit and source
+ * @param working how the figures came about, part by part, each quantity with symbol, unit and source
  */
 public record PointResult(
         String id,
@@ -18,7 +18,7 @@ public record PointResult(
         Optional<Steady> steady,
         String reason,
         String explanation,
-        List<WorkingLine> working) {
+        List<WorkingSection> working) {
 
     public PointResult {
         steady = steady == null ? Optional.empty() : steady;

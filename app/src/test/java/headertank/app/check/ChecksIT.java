@@ -77,7 +77,7 @@ class ChecksIT {
         StoredCheck check = checks.byId(id);
         var revision = revisions.of(car, 1);
         var rating = rater.rate(revision.spec().build(), List.of(rater.duties().get("street")));
-        assertThat(check.result()).isEqualTo(Freezing.result(rating));
+        assertThat(check.result()).isEqualTo(Freezing.result(rating, rater));
         assertThat(checks.input(id).fields().get(BuildField.CORE_WIDTH.key()).value())
                 .isEqualTo(0.65);
         var row = jdbc.sql("select input_text, result_text, rule_versions, duties, calc_core_version, seed "
