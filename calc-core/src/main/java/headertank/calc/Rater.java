@@ -1,5 +1,7 @@
 package headertank.calc;
 
+import headertank.calc.advice.Advice;
+import headertank.calc.advice.Improvement;
 import headertank.calc.attribution.Attribution;
 import headertank.calc.build.Build;
 import headertank.calc.build.BuildField;
@@ -8,11 +10,14 @@ import headertank.calc.duty.Duty;
 import headertank.calc.duty.DutySource;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.WorkingSection;
 import headertank.calc.radiator.CoreClass;
 import headertank.calc.radiator.CoreClassSource;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRater;
 import headertank.calc.rating.PointRating;
+import headertank.calc.rating.PointWorking;
+import headertank.calc.rating.SlowCoolant;
 import headertank.calc.risk.Flag;
 import headertank.calc.risk.RiskContext;
 import headertank.calc.risk.RiskRule;
@@ -48,6 +53,8 @@ public final class Rater {
 
     /** Samples of a full rating. */
     public static final int SAMPLES = 256;
+
+    private static final int MOST_IMPROVEMENTS = 6;
 
     private final List<RiskRule> rules;
     private final List<VerdictPolicy> policies;
@@ -178,7 +185,24 @@ public final class Rater {
         List<Flag> flags = flags(build, resolved, verdicts, plugIns);
         List<DutyVerdict> capped =
                 verdicts.stream().map(v -> cappedBy(flags, v)).toList();
-        return new Rating(build, resolved, capped, flags, notes, plugIns, seed, samples, Version.CALC_CORE);
+        List<Improvement> improvements = samples > 0 ? improvements(resolved, asked) : List.of();
+        return new Rating(
+                build, resolved, capped, flags, improvements, notes, plugIns, seed, samples, Version.CALC_CORE);
+    }
+
+    private static List<Improvement> improvements(Resolved resolved, List<Duty> asked) {
+        Plant now = Plant.of(resolved);
+        Map<String, Duty> byId = new LinkedHashMap<>();
+        Map<String, Double> margins = new LinkedHashMap<>();
+        for (Duty d : asked) {
+            byId.put(d.id(), d);
+            margins.put(d.id(), DutyRater.finiteMarginK(now, d));
+        }
+        return Advice.of(
+                resolved,
+                margins,
+                (changed, duty) -> DutyRater.finiteMarginK(Plant.of(changed), byId.get(duty)),
+                MOST_IMPROVEMENTS);
     }
 
     private static void keepWidest(List<Note> notes, Note note) {
@@ -254,6 +278,29 @@ public final class Rater {
     /** @return one operating point of the build, steady, without uncertainty */
     public PointRating at(Build build, OperatingPoint point) {
         return PointRater.rate(Plant.of(resolve(build)), point);
+    }
+
+    /**
+     * The working of one operating point, from the engine's fuel to the margins: each quantity with its name, symbol, unit,
+     * value and source.
+     *
+     * @param build what is known of the car
+     * @param duty the duty
+     * @param pointId one of its operating points
+     * @return the working by sections; without a steady state only what the point asks of the car
+     * @throws IllegalArgumentException when the duty has no such point
+     */
+    public List<WorkingSection> working(Build build, Duty duty, String pointId) {
+        return PointWorking.of(Plant.of(resolve(build)), duty.point(pointId));
+    }
+
+    /**
+     * @return whether coolant must pass this car's radiator slowly: heat and temperature drop against coolant flow, one to
+     *     three passes, and what the thermostat does, at an operating point of the duty
+     * @throws IllegalArgumentException when the duty has no such point
+     */
+    public SlowCoolant slowCoolant(Build build, Duty duty, String pointId) {
+        return SlowCoolant.of(Plant.of(resolve(build)), duty.point(pointId));
     }
 
     /**

@@ -1,5 +1,6 @@
 package headertank.calc;
 
+import headertank.calc.advice.Improvement;
 import headertank.calc.build.Assumption;
 import headertank.calc.build.Build;
 import headertank.calc.build.Resolved;
@@ -15,6 +16,7 @@ import java.util.List;
  * @param resolved every value it was rated with
  * @param duties one verdict per duty, in the order asked for
  * @param flags risky choices, heaviest first
+ * @param improvements changes that would buy margin, the best first; empty for a preview
  * @param notes where a model was used beyond its source's range
  * @param plugIns rules, policies and sources that took part
  * @param seed seed of the samples
@@ -26,6 +28,7 @@ public record Rating(
         Resolved resolved,
         List<DutyVerdict> duties,
         List<Flag> flags,
+        List<Improvement> improvements,
         List<Note> notes,
         List<PlugIn> plugIns,
         long seed,
@@ -35,6 +38,7 @@ public record Rating(
     public Rating {
         duties = List.copyOf(duties);
         flags = List.copyOf(flags);
+        improvements = List.copyOf(improvements);
         notes = List.copyOf(notes);
         plugIns = List.copyOf(plugIns);
     }

@@ -41,6 +41,7 @@ class ArchitectureTest {
         mayUse("transients", LAYER_4);
         mayUse("verdict", plus(LAYER_4, "uncertainty", "transients"));
         mayUse("attribution", plus(LAYER_4, "uncertainty"));
+        mayUse("advice", plus(LAYER_4, "uncertainty", "transients", "verdict", "attribution", "risk"));
         mayUse("risk", plus(LAYER_4, "transients", "verdict"));
     }
 

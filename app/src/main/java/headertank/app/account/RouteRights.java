@@ -2,6 +2,7 @@ package headertank.app.account;
 
 import static headertank.app.shop.Role.FRONT_DESK;
 import static headertank.app.shop.Role.OWNER;
+import static headertank.app.shop.Role.TECHNICIAN;
 import static org.springframework.http.HttpMethod.GET;
 import static org.springframework.http.HttpMethod.POST;
 
@@ -58,13 +59,30 @@ public final class RouteRights {
             row(POST, "/cars", FRONT_DESK),
             row(GET, "/cars/{id}/edit", FRONT_DESK),
             row(POST, "/cars/{id}", FRONT_DESK),
+            // specs and their revisions; a technician saves what-ifs
+            row(GET, "/cars/{id}/spec", FRONT_DESK, TECHNICIAN),
+            row(POST, "/cars/{id}/spec", FRONT_DESK, TECHNICIAN),
+            row(POST, "/cars/{id}/spec/preview", FRONT_DESK, TECHNICIAN),
+            row(GET, "/cars/{id}/revisions/{number}", EVERY_MEMBER),
+            row(GET, "/cars/{id}/history", EVERY_MEMBER),
+            row(GET, "/cars/{id}/compare", EVERY_MEMBER),
             row(GET, "/customers", EVERY_MEMBER),
             row(GET, "/customers/{id}", EVERY_MEMBER),
             row(GET, "/customers/choices", FRONT_DESK),
             row(GET, "/customers/new", FRONT_DESK),
             row(POST, "/customers", FRONT_DESK),
             row(GET, "/customers/{id}/edit", FRONT_DESK),
-            row(POST, "/customers/{id}", FRONT_DESK)));
+            row(POST, "/customers/{id}", FRONT_DESK),
+            // checks and their sheets
+            row(GET, "/cars/{id}/revisions/{number}/check", EVERY_MEMBER),
+            row(POST, "/cars/{id}/revisions/{number}/checks", TECHNICIAN),
+            row(GET, "/checks/{id}", EVERY_MEMBER),
+            row(POST, "/checks/{id}/sign-off", TECHNICIAN),
+            row(GET, "/checks/{id}/sheet.pdf", EVERY_MEMBER),
+            // a car came back hot
+            row(GET, "/cars/{id}/incidents/new", FRONT_DESK, TECHNICIAN),
+            row(POST, "/cars/{id}/incidents", FRONT_DESK, TECHNICIAN),
+            row(GET, "/incidents/{id}", EVERY_MEMBER)));
 
     private RouteRights() {}
 

@@ -15,15 +15,20 @@ import org.springframework.stereotype.Component;
 class DemoStart implements ApplicationRunner, StartLines {
 
     private final DemoShop shop;
+    private final DemoRevisions revisions;
     private volatile boolean present;
 
-    DemoStart(DemoShop shop) {
+    DemoStart(DemoShop shop, DemoRevisions revisions) {
         this.shop = shop;
+        this.revisions = revisions;
     }
 
     @Override
     public void run(ApplicationArguments arguments) {
         present = shop.ensure();
+        if (present) {
+            revisions.ensure();
+        }
     }
 
     @Override

@@ -30,7 +30,8 @@ class ErrorPages implements ErrorController {
         HttpStatus status = status(request);
         Throwable cause = cause(request);
         if (status.is5xxServerError() && cause != null) {
-            LOG.error("{} failed", request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI), cause);
+            Object path = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
+            LOG.error("request {}: {} failed", RequestId.of(request), path, cause);
         }
         if (Problems.isForProgram(request)) {
             return ResponseEntity.status(status).body(Problems.detail(status, null, request));

@@ -136,7 +136,15 @@ public enum Dimension {
             "fpi",
             of("fins/dm", 10.0, 0, "1/dm"),
             of("fpi", 1.0 / Factor.INCH, 1, "fins/in", "1/in"),
-            of("fins/m", 1.0, 0, "1/m"));
+            of("fins/m", 1.0, 0, "1/m")),
+    /** How many there are [-]. */
+    COUNT("", "", of("", 1.0, 0, "x", "pcs")),
+    /** One quantity over another of its kind, where a per cent sign would confuse [-]. */
+    RATIO("", "", of("", 1.0, 2, ":1", "to1")),
+    /** Heat flow for each degree [W/K]. */
+    CONDUCTANCE("W/K", "W/K", of("W/K", 1.0, 0, "w/c"), of("kW/K", 1e3, 2, "kw/c")),
+    /** Of deposits on a wall [m²K/W]. */
+    FOULING("m²K/kW", "m²K/kW", of("m²K/kW", 1e-3, 3), of("m²K/W", 1.0, 6));
 
     private final Unit metric;
     private final Unit us;

@@ -89,7 +89,14 @@ public final class Units {
     public static String show(double si, Dimension dimension, UnitSystem system) {
         Unit unit = dimension.unit(system);
         String number = round(unit.fromSi(si), unit.decimals());
-        return unit.symbol().equals("°") ? number + "°" : number + " " + unit.symbol();
+        return unit.symbol().equals("°") ? number + "°" : (number + " " + unit.symbol()).strip();
+    }
+
+    /** What was typed, with the shop's unit added if it came without one, so that it still reads the same in another shop. */
+    public static String withUnit(String text, Dimension dimension, UnitSystem system) {
+        String typed = text.strip();
+        boolean bare = typed.matches(".*[\\d.,]$") && !dimension.symbol(system).isEmpty();
+        return bare ? typed + " " + dimension.symbol(system) : typed;
     }
 
     /** The number alone, for a table whose heading carries the unit. */

@@ -21,6 +21,9 @@ class DemoShopIT {
     DemoShop demo;
 
     @Autowired
+    DemoRevisions revisions;
+
+    @Autowired
     People people;
 
     @Autowired
@@ -39,6 +42,16 @@ class DemoShopIT {
         assertThat(demo.ensure()).isTrue();
         assertThat(count("car")).isEqualTo(cars);
         assertThat(count("account")).isEqualTo(DemoShop.LOGINS.size());
+    }
+
+    @Test
+    void theInventedCarsHaveTheirSpecsOnce() {
+        demo.ensure();
+        revisions.ensure();
+        long specs = count("revision");
+        assertThat(specs).isGreaterThan(DemoSpecs.ALL.size());
+        revisions.ensure();
+        assertThat(count("revision")).isEqualTo(specs);
     }
 
     @Test

@@ -1,7 +1,5 @@
 package headertank.calc.air;
 
-import headertank.calc.quantity.OutOfRangeException;
-import headertank.calc.quantity.Range;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 import org.hipparchus.util.FastMath;
@@ -26,10 +24,7 @@ import org.hipparchus.util.FastMath;
  */
 public final class AirPath {
 
-    private static final double RELATIVE_WIDTH = 1e-14;
     private static final double FULL_SIDESLIP_RAD = Math.toRadians(25);
-    private static final double FLOW_MAX_M3_PER_S = 1e4;
-    private static final Range SPEED_FACTOR = Range.of(0, 3);
 
     private final AirPathSpec spec;
     private final AirFactors factors;
@@ -72,26 +67,19 @@ public final class AirPath {
      * @return the flow; never NaN
      */
     public AirFlow solve(AirConditions at, CoreDropCurve core, Fan fan, double fanSpeedFactor) {
-        OutOfRangeException.require("fanSpeedFactor", fanSpeedFactor, SPEED_FACTOR);
-        Balance balance = new Balance(at, core, fan, fanSpeedFactor);
-        double q1 = balance.root();
-        double d = balance.across(q1);
-        double q2 = balance.bare(d);
-        double forward = balance.cold * (Math.max(0, q1) + Math.max(0, q2));
-        double back = -balance.cold * (Math.min(0, q1) + Math.min(0, q2));
-        double r = Recirculation.share(spec.recirculationAtRest(), at.speedMPerS(), forward, back);
-        double mass = q1 * balance.cold;
-        return new AirFlow(
-                forward,
-                back,
-                q1,
-                q2,
-                d,
-                forward / balance.cold / spec.faceAreaM2(),
-                r,
-                balance.drive(q1 + q2) - d,
-                fan == null ? 0 : mass / fan.density(balance.cold, balance.hot) / fan.count(),
-                balance.fanRise(q1));
+        AirBalance balance = balance(core, fan);
+        balance.around(at);
+        balance.solve(at.airInK(), at.airOutK(), fanSpeedFactor);
+        return balance.flow();
+    }
+
+    /**
+     * @param core the core's pressure drop
+     * @param fan the fans, or {@code null} for none
+     * @return the balance of this path with them, to be solved many times
+     */
+    public AirBalance balance(CoreDropCurve core, Fan fan) {
+        return new AirBalance(this, core, fan);
     }
 
     /** cos^2 of the sideslip angle; the factor on it takes hold up to 25 degrees, so that straight ahead nothing is unsure. */
@@ -131,7 +119,8 @@ public final class AirPath {
                 new WorkingLine("balance residual", "dp", "Pa", flow.residualPa(), derived));
     }
 
-    private double ram(AirConditions at) {
+    /** @return ram pressure at the inlet less pressure at the exit [Pa] */
+    double ram(AirConditions at) {
         double inlet = spec.inletPressureCoefficient() * ramShare(at.yawRad(), factors.sideslip());
         return 0.5
                 * at.densityKgPerM3(at.ambientK())
@@ -141,71 +130,8 @@ public final class AirPath {
                 * (inlet - spec.exitPressureCoefficient());
     }
 
-    /** One balance, its constants collected. */
-    private final class Balance {
-
-        private final CoreDropCurve core;
-        private final Fan fan;
-        private final double fanSpeed;
-        private final double cold;
-        private final double hot;
-        private final double heating;
-        private final double ram;
-        private final double loss;
-        private final double shroudedM2;
-        private final double bareM2;
-
-        Balance(AirConditions at, CoreDropCurve core, Fan fan, double fanSpeed) {
-            this.core = core;
-            this.fan = fan;
-            this.fanSpeed = fanSpeed;
-            this.cold = at.densityKgPerM3(at.airInK());
-            this.hot = at.densityKgPerM3(at.airOutK());
-            this.heating = (1 + cold / hot) / 2;
-            this.ram = ram(at);
-            this.loss = (inletTerm + tiltTerm) * cold + exitTerm * cold * cold / hot;
-            double covered = fan == null ? 1 : spec.coveredShare();
-            this.shroudedM2 = covered * spec.faceAreaM2();
-            this.bareM2 = (1 - covered) * spec.faceAreaM2();
-        }
-
-        double root() {
-            double f = excess(0);
-            if (f == 0) {
-                return 0;
-            }
-            double sign = Math.signum(f);
-            double near = 0;
-            double far = sign * shroudedM2;
-            while (excess(far) * sign > 0 && Math.abs(far) < FLOW_MAX_M3_PER_S) {
-                near = far;
-                far *= 4;
-            }
-            return sign > 0
-                    ? BracketedRoot.falling(this::excess, near, far, RELATIVE_WIDTH)
-                    : BracketedRoot.falling(this::excess, far, near, RELATIVE_WIDTH);
-        }
-
-        /** Falls with the shrouded flow and is 0 at the balance. */
-        double excess(double q1) {
-            double d = across(q1);
-            return drive(q1 + bare(d)) - d;
-        }
-
-        double across(double q1) {
-            return heating * core.dropPa(q1 / shroudedM2) - fanRise(q1);
-        }
-
-        double fanRise(double q1) {
-            return fan == null ? 0 : fan.riseAtMassPa(q1 * cold, cold, hot, fanSpeed);
-        }
-
-        double bare(double d) {
-            return bareM2 == 0 || d < 0 && spec.flaps() ? 0 : bareM2 * core.velocityMPerS(d / heating);
-        }
-
-        double drive(double q) {
-            return ram - loss * q * Math.abs(q);
-        }
+    /** @return loss of inlet, tilt and exit per square of the flow at core-inlet density [Pa s2/m6] */
+    double lossTerm(double cold, double hot) {
+        return (inletTerm + tiltTerm) * cold + exitTerm * cold * cold / hot;
     }
 }

@@ -22,13 +22,24 @@ final class BracketedRoot {
      * @return the root, or the end of the bracket nearest to it when f has one sign throughout
      */
     static double falling(DoubleUnaryOperator f, double low, double high, double relative) {
+        double atLow = f.applyAsDouble(low);
+        return atLow <= 0 ? low : falling(f, low, atLow, high, f.applyAsDouble(high), relative);
+    }
+
+    /**
+     * @param atLow f at the lower end
+     * @param atHigh f at the upper end
+     * @return the root; other parameters as above
+     */
+    static double falling(
+            DoubleUnaryOperator f, double low, double atLow, double high, double atHigh, double relative) {
         double b = low;
-        double fb = f.applyAsDouble(b);
+        double fb = atLow;
         if (fb <= 0) {
             return b;
         }
         double a = high;
-        double fa = f.applyAsDouble(a);
+        double fa = atHigh;
         if (fa >= 0) {
             return a;
         }

@@ -9,13 +9,13 @@ import headertank.calc.quantity.Range;
  * specific volume over inlet specific volume, as in W. M. Kays and A. L. London, <i>Compact Heat Exchangers</i>; from
  * memory). {@link AirPath} applies it: a and b are those of the core at one temperature.
  *
- * @param a viscous part [Pa s/m], 0 to 1000
+ * @param a viscous part [Pa s/m], 0 to 10 000
  * @param b inertia part [Pa s2/m2], 0 to 1000; a and b not both 0
  */
 public record CoreDropCurve(double a, double b) {
 
     public CoreDropCurve {
-        OutOfRangeException.require("a", a, Range.of(0, 1000));
+        OutOfRangeException.require("a", a, Range.of(0, 10_000));
         OutOfRangeException.require("b", b, Range.of(0, 1000));
         if (a == 0 && b == 0) {
             throw new OutOfRangeException("b", b, Range.of(Double.MIN_VALUE, 1000));

@@ -46,4 +46,24 @@ public final class Recirculation {
         OutOfRangeException.require("capacityRateWPerK", capacityRateWPerK, Range.of(Double.MIN_NORMAL, 1e9));
         return ambientK + (upstreamW + share / (1 - share) * coreHeatW) / capacityRateWPerK;
     }
+
+    /**
+     * The same with the core's heat not known but proportional to the difference of the inlets, {@code Q = K (T_h - T_in)},
+     * and the balance solved for T_in: {@code T_in = (T_a + Q_up/C_a + k T_h)/(1 + k)}, {@code k = r/(1 - r) K/C_a}.
+     *
+     * @param coreWPerK K, 0 when the core gives no heat to the air [W/K]
+     * @param coolantInK coolant entering the core T_h [K]
+     * @return temperature of the air entering the core [K]; other parameters as in {@link #inletK}
+     */
+    public static double inletBeforeCoreK(
+            double ambientK,
+            double upstreamW,
+            double share,
+            double coreWPerK,
+            double coolantInK,
+            double capacityRateWPerK) {
+        double k = share / (1 - share) * coreWPerK / capacityRateWPerK;
+        return inletK(
+                ambientK + k * (coolantInK - ambientK) / (1 + k), upstreamW / (1 + k), share, 0, capacityRateWPerK);
+    }
 }

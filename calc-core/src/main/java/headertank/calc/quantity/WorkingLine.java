@@ -10,4 +10,10 @@ package headertank.calc.quantity;
  * @param source the formula's or figure's source: author, work and year, or one of the marks {@code from memory},
  *     {@code common practice, no source}, {@code derived}, {@code modelling choice}
  */
-public record WorkingLine(String quantity, String symbol, String unit, double value, String source) {}
+public record WorkingLine(String quantity, String symbol, String unit, double value, String source) {
+
+    /** A negative zero becomes a plain one: no text format tells the two apart. */
+    public WorkingLine {
+        value += 0.0;
+    }
+}

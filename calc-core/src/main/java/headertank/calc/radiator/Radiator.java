@@ -192,11 +192,18 @@ public final class Radiator {
         if (flowM3PerS == 0) {
             return 0;
         }
+        return coolantDropPa(flowM3PerS, coolant.densityKgPerM3(temperatureK), coolant.viscosityPaS(temperatureK));
+    }
+
+    /** @return {@link #coolantDropPa(double, Coolant, double)} of a liquid of known density and viscosity [Pa] */
+    public double coolantDropPa(double flowM3PerS, double densityKgPerM3, double viscosityPaS) {
+        if (flowM3PerS == 0) {
+            return 0;
+        }
         double v = flowM3PerS / passFlowArea;
-        double rho = coolant.densityKgPerM3(temperatureK);
-        double re = rho * Math.abs(v) * diameter / coolant.viscosityPaS(temperatureK);
+        double re = densityKgPerM3 * Math.abs(v) * diameter / viscosityPaS;
         double f = tubes.friction(re);
-        return spec.passes() * 0.5 * rho * v * Math.abs(v) * (f * lengthOverDiameter + 1.5);
+        return spec.passes() * 0.5 * densityKgPerM3 * v * Math.abs(v) * (f * lengthOverDiameter + 1.5);
     }
 
     /**
@@ -250,16 +257,36 @@ public final class Radiator {
                 coolantInK);
     }
 
-    /** Heat with the properties of both streams at given temperatures. */
-    RadiatorPoint heatWithPropertiesAt(
+    /**
+     * Heat with the properties of both streams at given temperatures: one turn of {@link #heat}, for a caller that takes
+     * turns of its own about more than the radiator.
+     *
+     * @param airMeanK temperature of the air's properties [K]
+     * @param coolantMeanK temperature of the coolant's properties [K]
+     * @param airMassKgPerS as in {@link #heat}
+     * @param airInK as in {@link #heat}
+     * @param pressurePa as in {@link #heat}
+     * @param coolantFlowM3PerS as in {@link #heat}
+     * @param coolant the coolant
+     * @param coolantInK as in {@link #heat}
+     * @return the operating point as far as these temperatures are right
+     */
+    public RadiatorPoint heatWithPropertiesAt(
             double airMeanK,
             double coolantMeanK,
             double airMassKgPerS,
             double airInK,
-            double faceVelocityMPerS,
+            double pressurePa,
             double coolantFlowM3PerS,
             Coolant coolant,
             double coolantInK) {
+        if (airMassKgPerS <= 0) {
+            return RadiatorPoint.withoutAir(coolantInK);
+        }
+        double faceVelocityMPerS = airMassKgPerS / (Air.densityKgPerM3(pressurePa, airInK, 0) * faceArea);
+        if (coolantFlowM3PerS <= 0) {
+            return RadiatorPoint.withoutCoolant(airInK, faceVelocityMPerS);
+        }
         return heat.settle(
                 airMeanK,
                 coolantMeanK,

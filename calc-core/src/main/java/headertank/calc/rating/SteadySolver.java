@@ -1,5 +1,6 @@
 package headertank.calc.rating;
 
+import headertank.calc.air.AirBalance;
 import headertank.calc.air.AirConditions;
 import headertank.calc.air.AirFlow;
 import headertank.calc.air.Fan;
@@ -19,9 +20,7 @@ import headertank.calc.radiator.RadiatorPoint;
 import headertank.calc.sensor.SensorPlacement;
 import headertank.calc.sensor.SensorReading;
 import java.util.Locale;
-import org.hipparchus.analysis.UnivariateFunction;
-import org.hipparchus.analysis.solvers.AllowedSolution;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -46,13 +45,37 @@ public final class SteadySolver {
     /** Coolers in front cannot heat the air further than this [K]: they are hardly hotter themselves. */
     private static final double HOTTEST_PREHEAT_K = 40;
 
+    /**
+     * Air that hardly moves mixes: below this capacity rate, 0.1 g/s, it enters at the day's temperature and leaves at the
+     * coolant's, as it does where none moves; the step from none to some would be a step of the balance [W/K]; modelling
+     * choice.
+     */
+    private static final double STILL_AIR_W_PER_K = 0.1;
+
     private static final int INNER_TURNS = 60;
     private static final double INNER_K = 1e-8;
-    private static final int MOST_EVALUATIONS = 100;
+    private static final double WIDTH_K = 1e-10;
+    private static final double DRIVE_TOLERANCE = 1e-12;
+
+    /** What may be left of the heat balance, as a share of the heat to the coolant [-]. */
+    private static final double SETTLED_SHARE = 1e-9;
+
+    /** What is left of the heat balance where it steps over zero [-]. */
+    private static final double STEP_SHARE = 1e-7;
+
+    /** How well the balance is known while it is searched for, as a share of what is left of it [-]. */
+    private static final double LOOSE_SHARE = 5e-3;
+
+    /** Largest share by which two turns are mixed [-]. */
+    private static final double MOST_MIXING = 0.6;
+
+    /** Coolant above the day to begin a search with when nothing better is known [K]. */
+    private static final double USUAL_RISE_K = 60;
 
     private final Plant plant;
     private final OperatingPoint point;
     private final PointLoad load;
+    private final AirBalance air;
 
     private int evaluations;
     private double airInK = Double.NaN;
@@ -60,12 +83,22 @@ public final class SteadySolver {
     private double radiatorOutK;
     private double duty;
     private CoolantFlow coolantFlow;
-    private AirFlow airFlow;
     private RadiatorPoint radiatorPoint;
     private ElectricBalance current;
     private double lift;
     private double speedFactor;
+    private double takenW;
+    private double looseShare;
     private double heldDuty = Double.NaN;
+    private double heldDrive = Double.NaN;
+    private double byDriveK;
+    private double circulatedK = Double.NaN;
+    private double circulatedLift = Double.NaN;
+    private double aroundK = Double.NaN;
+    private double settledHotK;
+    private double settledAmbientK;
+    private double settledSpanK;
+    private double knownRiseK = Double.NaN;
 
     /**
      * @param plant the car
@@ -75,11 +108,32 @@ public final class SteadySolver {
         this.plant = plant;
         this.point = point;
         this.load = PointLoad.of(plant, point);
+        this.air = plant.airPath().balance(plant.coreDrop(), plant.fan());
     }
 
     /** @return what the point asks of the car */
     public PointLoad load() {
         return load;
+    }
+
+    /** @return coolant flows of the last state */
+    CoolantFlow coolantFlow() {
+        return coolantFlow;
+    }
+
+    /** @return air entering the core at the last state [K] */
+    double airInK() {
+        return airInK;
+    }
+
+    /** @return air flow of the last state */
+    AirFlow airFlow() {
+        return air.flow();
+    }
+
+    /** @return fans and alternator at the last state */
+    ElectricBalance current() {
+        return current;
     }
 
     /** @return the ambient temperature of the point on the design day [K] */
@@ -95,22 +149,77 @@ public final class SteadySolver {
                     Balance.Reason.NO_COOLANT_FLOW, "The pump stands still: no steady state, only a run over time.");
         }
         double low = ambient + 0.5;
-        double atLow = residualW(low, ambient);
-        if (atLow >= 0) {
+        double guess = Math.max(low, Math.min(HOTTEST_K, fullOpenK(ambient)));
+        double atGuess = residualW(guess, ambient);
+        double root = root(ambient, low, guess, atGuess);
+        if (root == Double.NEGATIVE_INFINITY) {
             return steady(low, ambient);
         }
-        double atHigh = residualW(HOTTEST_K, ambient);
-        if (atHigh < 0) {
+        if (root == Double.POSITIVE_INFINITY) {
             return new Balance.None(
                     Balance.Reason.HEAT_EXCEEDS_COOLING,
                     String.format(
                             Locale.ROOT,
                             "%.1f kW reach the coolant and even at 260 C the radiator would give off %.1f kW less: there is no steady state.",
                             load.coolantW() / 1000,
-                            -atHigh / 1000));
+                            -residualW(HOTTEST_K, ambient) / 1000));
         }
-        double root = root(t -> residualW(t, ambient), low, HOTTEST_K);
-        return steady(root, ambient);
+        Balance.Steady steady = steady(root, ambient);
+        return followsItself() && Math.abs(steady.residualShare()) > STEP_SHARE
+                ? byDrive(ambient, low, steady)
+                : steady;
+    }
+
+    /**
+     * The same balance with the drive of the fans as the outer unknown, for cars that have two states of the fans at one
+     * coolant temperature: hot air that runs back beside a small shroud engages a clutch, which draws more of it back. The
+     * balance then steps from one to the other, and what balances lies between.
+     */
+    private Balance.Steady byDrive(double ambient, double low, Balance.Steady otherwise) {
+        DoubleUnaryOperator surplus = d -> {
+            heldDrive = d;
+            double first = otherwise.engineOutK();
+            double found = root(ambient, low, first, residualW(first, ambient));
+            double hot = Math.max(low, Math.min(HOTTEST_K, found));
+            settledResidualW(hot, ambient);
+            byDriveK = hot;
+            return d - wantedDrive(hot, ambient);
+        };
+        double lowest = lowestDrive();
+        double highest = highestDrive();
+        double guess = Math.max(lowest, Math.min(highest, otherwise.fanDuty()));
+        double drive = RisingRoot.find(
+                surplus, lowest, highest, guess, surplus.applyAsDouble(guess), 1, DRIVE_TOLERANCE, DRIVE_TOLERANCE);
+        surplus.applyAsDouble(Math.max(lowest, Math.min(highest, drive)));
+        Balance.Steady steady = steady(byDriveK, ambient);
+        heldDrive = Double.NaN;
+        return steady;
+    }
+
+    /** The thermostat's range has a kink at either end: a root inside is looked for inside. */
+    private double root(double ambient, double low, double first, double atFirst) {
+        double guess = first;
+        double atGuess = atFirst;
+        DoubleUnaryOperator f = t -> residualW(t, ambient);
+        if (atFirst > 0 && plant.thermostat().fitted() && plant.thermostat().openingK() > low) {
+            guess = plant.thermostat().openingK();
+            atGuess = residualW(guess, ambient);
+            if (atGuess < 0) {
+                return RisingRoot.enclosed(f, guess, atGuess, first, atFirst, valueToleranceW(), WIDTH_K);
+            }
+        }
+        double given = Math.max(atGuess + load.coolantW(), 1e-3 * load.coolantW());
+        double slope = given / Math.max(1, guess - ambient);
+        return RisingRoot.find(f, low, HOTTEST_K, guess, atGuess, slope, valueToleranceW(), WIDTH_K);
+    }
+
+    /** @return where the thermostat has just opened, or a usual temperature without one [K] */
+    private double fullOpenK(double ambientK) {
+        return plant.thermostat().fitted() ? plant.thermostat().fullOpenK() : ambientK + USUAL_RISE_K;
+    }
+
+    private double valueToleranceW() {
+        return Math.max(1e-6, SETTLED_SHARE * load.coolantW());
     }
 
     /**
@@ -119,18 +228,27 @@ public final class SteadySolver {
      */
     public double ambientForCoolantK(double coolantK) {
         double high = coolantK - 0.5;
-        if (residualW(coolantK, COLDEST_AMBIENT_K) <= 0) {
-            return Double.NEGATIVE_INFINITY;
+        double guess = Math.max(COLDEST_AMBIENT_K, Math.min(high, guessForK(coolantK)));
+        double atGuess = residualW(coolantK, guess);
+        double slope = Math.max(atGuess + load.coolantW(), 1e-3 * load.coolantW()) / (coolantK - guess);
+        double found = RisingRoot.find(
+                a -> -residualW(coolantK, a),
+                COLDEST_AMBIENT_K,
+                high,
+                guess,
+                -atGuess,
+                slope,
+                valueToleranceW(),
+                WIDTH_K);
+        if (!Double.isInfinite(found)) {
+            knownRiseK = coolantK - found;
         }
-        if (residualW(coolantK, high) >= 0) {
-            return Double.POSITIVE_INFINITY;
-        }
-        return root(a -> residualW(coolantK, a), COLDEST_AMBIENT_K, high);
+        return found;
     }
 
-    private static double root(UnivariateFunction f, double low, double high) {
-        return new BracketingNthOrderBrentSolver(1e-13, 1e-9, 1e-9, 5)
-                .solve(MOST_EVALUATIONS, f, low, high, AllowedSolution.ANY_SIDE);
+    /** A limiting ambient to begin with: coolant rises with the day, about one for one. */
+    private double guessForK(double coolantK) {
+        return coolantK - (Double.isNaN(knownRiseK) ? USUAL_RISE_K : knownRiseK);
     }
 
     /**
@@ -142,10 +260,22 @@ public final class SteadySolver {
      */
     public double residualW(double hotK, double ambientK) {
         evaluations++;
+        looseShare = LOOSE_SHARE;
+        double residual = settledResidualW(hotK, ambientK);
+        looseShare = 0;
+        return residual;
+    }
+
+    private double settledResidualW(double hotK, double ambientK) {
         circulate(hotK, Thermostat.lift(plant.thermostat(), hotK));
+        takenW = load.coolantW()
+                + OilBalance.toCoolantW(plant.oil(), load.oilW(), hotK, ambientK, effectiveSpeedMPerS());
         air(hotK, ambientK);
-        double oilToCoolant = OilBalance.toCoolantW(plant.oil(), load.oilW(), hotK, ambientK, effectiveSpeedMPerS());
-        return radiatorPoint.heatW() + surfaceW(hotK) - load.coolantW() - oilToCoolant;
+        return residualNowW(hotK);
+    }
+
+    private double residualNowW(double hotK) {
+        return radiatorPoint.heatW() + surfaceW(hotK) - takenW;
     }
 
     /**
@@ -179,13 +309,20 @@ public final class SteadySolver {
                 current.deficitA(),
                 duty,
                 radiatorPoint.airSideResistanceShare(),
-                airFlow.massKgPerS() * Air.heatCapacityJPerKgK(clampAir(airInK)));
+                air.massKgPerS() * Air.heatCapacityJPerKgK(clampAir(airInK)));
     }
 
     private void circulate(double hotK, double atLift) {
         lift = atLift;
+        if (hotK == circulatedK && atLift == circulatedLift) {
+            return;
+        }
+        circulatedK = hotK;
+        circulatedLift = atLift;
+        double density = plant.coolant().densityKgPerM3(hotK);
+        double viscosity = plant.coolant().viscosityPaS(hotK);
         coolantFlow = plant.circuit()
-                .solve(load.pumpSpeedShare(), lift, q -> plant.radiator().coolantDropPa(q, plant.coolant(), hotK));
+                .solve(load.pumpSpeedShare(), lift, q -> plant.radiator().coolantDropPa(q, density, viscosity));
     }
 
     /**
@@ -194,39 +331,81 @@ public final class SteadySolver {
      * drive asks for less drive, so the drive is a bracketed root of its own.
      */
     private void air(double hotK, double ambientK) {
-        if (Double.isNaN(airOutK)) {
-            airInK = ambientK;
-            airOutK = ambientK + 0.5 * (hotK - ambientK);
-            radiatorOutK = hotK - 5;
-        }
-        boolean followsItself = plant.fanDrive() == Plant.FanDrive.CLUTCH
-                || plant.fanDrive() == Plant.FanDrive.ELECTRIC && plant.fanSensor() == SensorPlacement.TANK;
-        if (plant.fanDrive() == Plant.FanDrive.ELECTRIC && !Double.isNaN(heldDuty)) {
+        startFrom(hotK, ambientK);
+        if (!Double.isNaN(heldDrive)) {
+            settle(hotK, ambientK, heldDrive);
+        } else if (plant.fanDrive() == Plant.FanDrive.ELECTRIC && !Double.isNaN(heldDuty)) {
             settle(hotK, ambientK, heldDuty);
-        } else if (!followsItself) {
+        } else if (!followsItself()) {
             settle(hotK, ambientK, wantedDrive(hotK, ambientK));
         } else {
-            settle(hotK, ambientK, selfConsistentDrive(hotK, ambientK));
+            double loose = looseShare;
+            looseShare = 0;
+            double drive = selfConsistentDrive(hotK, ambientK);
+            looseShare = loose;
+            settle(hotK, ambientK, drive);
         }
     }
 
+    /** First temperatures of a state: those of the state before, moved with the difference between coolant and day. */
+    private void startFrom(double hotK, double ambientK) {
+        double span = hotK - ambientK;
+        if (Double.isNaN(airOutK) || Math.abs(settledSpanK) < 0.1) {
+            airInK = ambientK;
+            airOutK = ambientK + 0.5 * span;
+            radiatorOutK = hotK - 0.1 * span;
+        } else if (hotK != settledHotK || ambientK != settledAmbientK) {
+            double grown = span / settledSpanK;
+            airInK = ambientK + (airInK - settledAmbientK) * grown;
+            airOutK = ambientK + (airOutK - settledAmbientK) * grown;
+            radiatorOutK = ambientK + (radiatorOutK - settledAmbientK) * grown;
+        }
+        if (ambientK != aroundK) {
+            air.around(conditions(ambientK));
+            aroundK = ambientK;
+        }
+        settledHotK = hotK;
+        settledAmbientK = ambientK;
+        settledSpanK = span;
+    }
+
+    /** @return the air at the last state */
+    AirConditions conditions(double ambientK) {
+        return new AirConditions(
+                point.roadSpeedMPerS(),
+                point.yawRad(),
+                plant.atmospherePa(),
+                clampAmbient(ambientK),
+                clampAir(airInK),
+                clampAir(airOutK),
+                plant.moistDensityFactor());
+    }
+
+    /** Whether the fans follow something that they cool themselves. */
+    private boolean followsItself() {
+        return plant.fanDrive() == Plant.FanDrive.CLUTCH
+                || plant.fanDrive() == Plant.FanDrive.ELECTRIC && plant.fanSensor() == SensorPlacement.TANK;
+    }
+
+    private double lowestDrive() {
+        return plant.fanDrive() == Plant.FanDrive.CLUTCH ? plant.clutch().slipCold() : 0;
+    }
+
+    private double highestDrive() {
+        return plant.fanDrive() == Plant.FanDrive.CLUTCH ? plant.clutch().slipHot() : 1;
+    }
+
     private double selfConsistentDrive(double hotK, double ambientK) {
-        double lowest =
-                plant.fanDrive() == Plant.FanDrive.CLUTCH ? plant.clutch().slipCold() : 0;
-        double highest =
-                plant.fanDrive() == Plant.FanDrive.CLUTCH ? plant.clutch().slipHot() : 1;
-        UnivariateFunction missing = d -> {
+        double lowest = lowestDrive();
+        double highest = highestDrive();
+        double guess = Math.max(lowest, Math.min(highest, duty));
+        DoubleUnaryOperator surplus = d -> {
             settle(hotK, ambientK, d);
-            return wantedDrive(hotK, ambientK) - d;
+            return d - wantedDrive(hotK, ambientK);
         };
-        if (missing.value(lowest) <= 0) {
-            return lowest;
-        }
-        if (missing.value(highest) >= 0) {
-            return highest;
-        }
-        return new BracketingNthOrderBrentSolver(1e-14, 1e-12, 1e-13, 5)
-                .solve(MOST_EVALUATIONS, missing, lowest, highest, AllowedSolution.ANY_SIDE);
+        double found = RisingRoot.find(
+                surplus, lowest, highest, guess, surplus.applyAsDouble(guess), 1, DRIVE_TOLERANCE, DRIVE_TOLERANCE);
+        return Math.max(lowest, Math.min(highest, found));
     }
 
     /** @return duty or slip that control or clutch ask for in the present state [-] */
@@ -242,44 +421,71 @@ public final class SteadySolver {
         };
     }
 
-    /** Air flow, radiator heat and recirculation with the fans at this drive. */
+    /**
+     * Air flow, radiator heat and recirculation with the fans at this drive: turns until the temperatures rest, sped up by
+     * D. G. Anderson's mixing of the last two (J. ACM 12 (1965); from memory). While the heat balance is far from zero its
+     * value need not be known better than a share of itself.
+     */
     private void settle(double hotK, double ambientK, double drive) {
         fans(drive);
+        double inMissBefore = 0;
+        double outMissBefore = 0;
+        double coolantMissBefore = 0;
+        double inFoundBefore = 0;
+        double outFoundBefore = 0;
+        double coolantFoundBefore = 0;
         for (int turn = 0; turn < INNER_TURNS; turn++) {
             double inBefore = airInK;
             double outBefore = airOutK;
-            airFlow = plant.airPath()
-                    .solve(
-                            new AirConditions(
-                                    point.roadSpeedMPerS(),
-                                    point.yawRad(),
-                                    plant.atmospherePa(),
-                                    clampAmbient(ambientK),
-                                    clampAir(airInK),
-                                    clampAir(airOutK),
-                                    plant.moistDensityFactor()),
-                            plant.coreDrop(),
-                            plant.fan(),
-                            speedFactor);
+            double coolantBefore = radiatorOutK;
+            air.solve(clampAir(airInK), clampAir(airOutK), speedFactor);
             radiatorPoint = plant.radiator()
-                    .heat(
-                            airFlow.massKgPerS(),
+                    .heatWithPropertiesAt(
+                            clampMean(0.5 * (airInK + airOutK)),
+                            0.5 * (hotK + radiatorOutK),
+                            air.massKgPerS(),
                             clampAir(airInK),
                             plant.atmospherePa(),
                             coolantFlow.radiatorM3PerS(),
                             plant.coolant(),
                             hotK);
-            double capacity = airFlow.massKgPerS() * Air.heatCapacityJPerKgK(clampAir(airInK));
-            airOutK = capacity > 1e-9 ? radiatorPoint.airOutK() : hotK;
-            airInK = Math.min(hotK, inletK(ambientK, capacity));
+            double capacity = air.massKgPerS() * Air.heatCapacityJPerKgK(clampAir(airInK));
+            airOutK = hotK + moving(capacity) * (radiatorPoint.airOutK() - hotK);
+            airInK = Math.min(hotK, inletK(hotK, ambientK, capacity));
             radiatorOutK = radiatorPoint.coolantOutK();
-            if (Math.abs(airInK - inBefore) < INNER_K && Math.abs(airOutK - outBefore) < INNER_K) {
+            double inMiss = airInK - inBefore;
+            double outMiss = airOutK - outBefore;
+            double coolantMiss = radiatorOutK - coolantBefore;
+            if (Math.abs(inMiss) < INNER_K && Math.abs(outMiss) < INNER_K && Math.abs(coolantMiss) < INNER_K) {
                 return;
             }
+            double unsure = (capacity + plant.surfaceWPerK()) * (Math.abs(inMiss) + Math.abs(outMiss));
+            if (unsure < looseShare * Math.abs(residualNowW(hotK))) {
+                return;
+            }
+            double inFound = airInK;
+            double outFound = airOutK;
+            double coolantFound = radiatorOutK;
             if (turn > 12) {
                 airInK = 0.5 * (airInK + inBefore);
                 airOutK = 0.5 * (airOutK + outBefore);
+            } else if (turn > 0) {
+                double di = inMiss - inMissBefore;
+                double d = outMiss - outMissBefore;
+                double dc = coolantMiss - coolantMissBefore;
+                double share = (inMiss * di + outMiss * d + coolantMiss * dc) / (di * di + d * d + dc * dc);
+                if (Math.abs(share) < MOST_MIXING) {
+                    airInK -= share * (inFound - inFoundBefore);
+                    airOutK -= share * (outFound - outFoundBefore);
+                    radiatorOutK -= share * (coolantFound - coolantFoundBefore);
+                }
             }
+            inMissBefore = inMiss;
+            outMissBefore = outMiss;
+            coolantMissBefore = coolantMiss;
+            inFoundBefore = inFound;
+            outFoundBefore = outFound;
+            coolantFoundBefore = coolantFound;
         }
     }
 
@@ -297,13 +503,21 @@ public final class SteadySolver {
         };
     }
 
-    private double inletK(double ambientK, double capacity) {
+    /** Air entering the core, with the heat that it will itself bring back solved for, not taken from the turn before. */
+    private double inletK(double hotK, double ambientK, double capacity) {
         if (capacity <= 1e-9) {
             return ambientK;
         }
         double upstream = Math.min(load.upstreamW(), HOTTEST_PREHEAT_K * capacity);
-        return Recirculation.inletK(
-                ambientK, upstream, airFlow.recirculationShare(), Math.max(0, radiatorPoint.heatW()), capacity);
+        double difference = hotK - clampAir(airInK);
+        double perKelvin = difference > 1e-6 ? Math.max(0, radiatorPoint.heatW() / difference) : 0;
+        double inlet =
+                Recirculation.inletBeforeCoreK(ambientK, upstream, air.recirculationShare(), perKelvin, hotK, capacity);
+        return ambientK + moving(capacity) * (inlet - ambientK);
+    }
+
+    private static double moving(double capacity) {
+        return capacity > 40 * STILL_AIR_W_PER_K ? 1 : -FastMath.expm1(-capacity / STILL_AIR_W_PER_K);
     }
 
     /** @return road speed as the oil cooler feels it: reduced by the sideslip as the radiator's ram is [m/s] */
@@ -319,12 +533,18 @@ public final class SteadySolver {
         return CORE_AIR_K.clamp(k);
     }
 
+    private static double clampMean(double k) {
+        return Air.TEMPERATURE_K.clamp(k);
+    }
+
     private static double clampAmbient(double k) {
         return AROUND_K.clamp(k);
     }
 
     private Balance.Steady steady(double hotK, double ambientK) {
-        double residual = residualW(hotK, ambientK);
+        evaluations++;
+        double residual = settledResidualW(hotK, ambientK);
+        knownRiseK = hotK - ambientK;
         OilBalance oil = OilBalance.of(plant.oil(), load.oilW(), hotK, ambientK, effectiveSpeedMPerS());
         double vapour = plant.coolant().vapourPressurePa(radiatorOutK);
         PumpInlet inlet =
@@ -340,7 +560,7 @@ public final class SteadySolver {
                 radiatorPoint.heatW(),
                 surfaceW(hotK),
                 oil.toCoolantW(),
-                airFlow.massKgPerS(),
+                air.massKgPerS(),
                 radiatorPoint.faceVelocityMPerS(),
                 duty,
                 speedFactor,
@@ -364,7 +584,7 @@ public final class SteadySolver {
                 current.voltageV(),
                 residual,
                 residual / load.coolantW(),
-                airFlow.residualPa(),
+                air.flow().residualPa(),
                 coolantFlow.residualPa(),
                 evaluations);
     }

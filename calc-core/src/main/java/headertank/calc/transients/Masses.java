@@ -80,7 +80,8 @@ record Masses(
         }
         double share = pumpM3PerS / (0.5 * plant.pump().maxFlowM3PerS());
         double size = plant.resolved().value(BuildField.ENGINE_POWER) / 450e3;
-        return 9000 * FastMath.pow(share, 0.8) * size + 200;
+        // exp(0.8 ln x) is x^0.8 within rounding and less than half the work
+        return 9000 * FastMath.exp(0.8 * FastMath.log(share)) * size + 200;
     }
 
     /** @return energy in the masses at these temperatures, from 0 K [J] */

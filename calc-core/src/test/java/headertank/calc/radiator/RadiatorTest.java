@@ -48,7 +48,7 @@ class RadiatorTest {
         double v = 5 / road.areas().freeShare();
         assertThat(v).isCloseTo(6.7375, withPercentage(0.01));
         double mass = rho * 5 * road.faceAreaM2();
-        RadiatorPoint p = road.heatWithPropertiesAt(t, 363.15, mass, t, 5, 0.002, coolant, COOLANT_IN);
+        RadiatorPoint p = road.heatWithPropertiesAt(t, 363.15, mass, t, 101_325, 0.002, coolant, COOLANT_IN);
         assertThat(p.louverReynolds()).isCloseTo(414.4, withPercentage(0.5));
         assertThat(p.finEfficiency()).isCloseTo(0.8782, withPercentage(0.5));
         assertThat(road.airDropPa(mass, t, t, SEA_LEVEL)).isCloseTo(134.3, withPercentage(0.5));
@@ -170,7 +170,8 @@ class RadiatorTest {
     }
 
     private RadiatorPoint prototype(Radiator r, double litresPerMin) {
-        return r.heatWithPropertiesAt(AIR_IN, 363.15, 1.7, AIR_IN, 5.7, litresPerMin * L_PER_MIN, coolant, COOLANT_IN);
+        return r.heatWithPropertiesAt(
+                AIR_IN, 363.15, 1.7, AIR_IN, 101_325, litresPerMin * L_PER_MIN, coolant, COOLANT_IN);
     }
 
     @Test

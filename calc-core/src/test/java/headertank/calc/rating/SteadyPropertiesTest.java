@@ -22,7 +22,7 @@ class SteadyPropertiesTest {
     private static final long FIRST_SEED = 4_711;
 
     /** How many builds; {@code -Dheadertank.builds=100000} runs the long version. */
-    private static final int BUILDS = Integer.getInteger("headertank.builds", 400);
+    private static final int BUILDS = Integer.getInteger("headertank.builds", 1000);
 
     /**
      * What a hotter core outlet may cost through the density of the air in exit and fan, as a share of the difference between

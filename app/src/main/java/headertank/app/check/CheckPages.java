@@ -1,0 +1,98 @@
+package headertank.app.check;
+
+import headertank.app.car.CarSearch;
+import headertank.app.shop.CurrentUser;
+import headertank.app.shop.Role;
+import headertank.app.spec.Revision;
+import headertank.app.spec.Revisions;
+import jakarta.servlet.http.HttpServletResponse;
+import jakarta.validation.Valid;
+import java.util.Optional;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** The technician's page: run a check, read it, sign it. */
+@Controller
+class CheckPages {
+
+    private final Checks checks;
+    private final Revisions revisions;
+    private final CarSearch cars;
+    private final ShopFigures figures;
+    private final CurrentUser user;
+
+    CheckPages(Checks checks, Revisions revisions, CarSearch cars, ShopFigures figures, CurrentUser user) {
+        this.checks = checks;
+        this.revisions = revisions;
+        this.cars = cars;
+        this.figures = figures;
+        this.user = user;
+    }
+
+    @GetMapping("/cars/{id}/revisions/{number}/check")
+    String ofRevision(@PathVariable long id, @PathVariable int number, Model model) {
+        Revision revision = revisions.of(id, number);
+        Optional<StoredCheck> newest = checks.newestOf(revision);
+        if (newest.isPresent()) {
+            return page(newest.get(), SignOffForm.empty(), model);
+        }
+        model.addAttribute("car", cars.car(id));
+        model.addAttribute("revision", revision);
+        model.addAttribute("shown", figures.current());
+        model.addAttribute("mayRun", user.has(Role.TECHNICIAN));
+        return "check/offer";
+    }
+
+    @PostMapping("/cars/{id}/revisions/{number}/checks")
+    String run(@PathVariable long id, @PathVariable int number, RedirectAttributes redirect) {
+        long check = checks.run(id, number);
+        redirect.addFlashAttribute("done", "check.ran");
+        return "redirect:/checks/" + check;
+    }
+
+    @GetMapping("/checks/{id}")
+    String stored(@PathVariable long id, Model model) {
+        return page(checks.byId(id), SignOffForm.empty(), model);
+    }
+
+    @PostMapping("/checks/{id}/sign-off")
+    String sign(
+            @PathVariable long id,
+            @Valid @ModelAttribute("form") SignOffForm form,
+            BindingResult faults,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        StoredCheck check = checks.byId(id);
+        if (!check.isSigned()) {
+            SignOffRules.faults(check, form)
+                    .forEach(f -> faults.rejectValue(f.field(), f.key(), new Object[] {f.argument()}, f.key()));
+            if (faults.hasErrors()) {
+                response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+                return page(check, form, model);
+            }
+        }
+        checks.sign(id, form);
+        redirect.addFlashAttribute("done", "check.signed");
+        return "redirect:/checks/" + id;
+    }
+
+    private String page(StoredCheck check, SignOffForm form, Model model) {
+        Shown shown = figures.current();
+        model.addAttribute("view", CheckView.of(check, cars.car(check.line().carId()), shown));
+        model.addAttribute("shown", shown);
+        model.addAttribute("form", form);
+        model.addAttribute("decisions", Decision.values());
+        boolean technician = user.has(Role.TECHNICIAN);
+        model.addAttribute("mayRun", technician);
+        model.addAttribute("maySign", technician && !check.isSigned());
+        return "check/check";
+    }
+}

@@ -1,0 +1,143 @@
+package headertank.app.check;
+
+import headertank.app.audit.AuditTrail;
+import headertank.app.car.CarSearch;
+import headertank.app.problem.ConflictException;
+import headertank.app.shop.CurrentUser;
+import headertank.app.spec.Revision;
+import headertank.app.spec.Revisions;
+import headertank.calc.Rater;
+import headertank.calc.Rating;
+import headertank.calc.duty.Duty;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.dao.DuplicateKeyException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Rates revisions, keeps what came out, and takes signatures. A stored check never changes. */
+@Service
+public class Checks {
+
+    private final Revisions revisions;
+    private final Rater rater;
+    private final CheckStore store;
+    private final CarSearch cars;
+    private final CurrentUser user;
+    private final AuditTrail audit;
+    private final JdbcClient jdbc;
+    private final ApplicationEventPublisher events;
+
+    Checks(
+            Revisions revisions,
+            Rater rater,
+            CheckStore store,
+            CarSearch cars,
+            CurrentUser user,
+            AuditTrail audit,
+            JdbcClient jdbc,
+            ApplicationEventPublisher events) {
+        this.revisions = revisions;
+        this.rater = rater;
+        this.store = store;
+        this.cars = cars;
+        this.user = user;
+        this.audit = audit;
+        this.jdbc = jdbc;
+        this.events = events;
+    }
+
+    /** Rates a revision for its duties and stores the outcome; returns the check's id. */
+    @Transactional
+    public long run(long carId, int revisionNumber) {
+        Revision revision = revisions.of(carId, revisionNumber);
+        Rating rating = rater.rate(revision.spec().build(), duties(revision));
+        long id = store.insert(
+                user.shopId(),
+                user.accountId(),
+                Freezing.input(rating, revision.id(), revision.number()),
+                Freezing.result(rating, rater));
+        audit.record("check.run", "check_run", id, "revision " + revision.id());
+        return id;
+    }
+
+    private List<Duty> duties(Revision revision) {
+        return revision.spec().dutyIds().stream()
+                .map(id -> Optional.ofNullable(rater.duties().get(id))
+                        .orElseThrow(() -> new ConflictException("check.duty-unknown", id)))
+                .toList();
+    }
+
+    /** A check of this shop. */
+    public StoredCheck byId(long id) {
+        return store.whole(user.shopId(), id);
+    }
+
+    /** What went into a check. */
+    public CheckInput input(long id) {
+        return store.input(user.shopId(), id);
+    }
+
+    /** The newest check of a revision. */
+    public Optional<StoredCheck> newestOf(Revision revision) {
+        return store.newestOf(user.shopId(), revision.id()).map(this::byId);
+    }
+
+    /** Checks of a car, newest first. */
+    public List<CheckLine> ofCar(long carId, int limit) {
+        cars.car(carId);
+        return store.ofCar(user.shopId(), carId, limit);
+    }
+
+    /**
+     * Signs a check.
+     *
+     * @throws ConflictException when somebody has signed before, or the rules do not allow this signature
+     */
+    @Transactional
+    public void sign(long checkId, SignOffForm form) {
+        StoredCheck check = byId(checkId);
+        if (check.isSigned()) {
+            throw new ConflictException("check.sign.already");
+        }
+        if (!SignOffRules.faults(check, form).isEmpty()) {
+            throw new ConflictException("check.sign.not-allowed");
+        }
+        List<String> accepted = check.result().conditions().stream()
+                .map(CheckResult.Condition::key)
+                .filter(form.accepted()::contains)
+                .toList();
+        try {
+            jdbc.sql("""
+                            insert into sign_off (shop_id, check_run_id, signer_id, decision, remark, conditions, signed_sha256)
+                            values (:shop, :check, :signer, :decision, :remark, :conditions, :hash)""")
+                    .param("shop", user.shopId())
+                    .param("check", checkId)
+                    .param("signer", user.accountId())
+                    .param("decision", form.decision().name())
+                    .param("remark", form.remark())
+                    .param("conditions", String.join(",", accepted))
+                    .param("hash", CheckFormat.sha256(signedText(check, user.accountId(), form, accepted)))
+                    .update();
+        } catch (DuplicateKeyException e) {
+            throw new ConflictException("check.sign.already");
+        }
+        audit.record("check.signed", "check_run", checkId, form.decision().name());
+        events.publishEvent(new CheckSigned(check.line().carId(), checkId, form.decision()));
+    }
+
+    /** What a signature is set under: inputs and result by their hashes, and the decision. */
+    static String signedText(StoredCheck check, long signer, SignOffForm form, List<String> accepted) {
+        return CheckFormat.canonical(Map.of(
+                "check", check.line().id(),
+                "conditions", accepted,
+                "decision", form.decision().name(),
+                "inputSha256", check.inputSha256(),
+                "remark", form.remark(),
+                "resultSha256", check.resultSha256(),
+                "signer", signer));
+    }
+}

@@ -1,0 +1,52 @@
+package headertank.app.check;
+
+import headertank.app.shop.Shops;
+import headertank.app.spec.FieldText;
+import headertank.calc.build.BuildField;
+import java.time.ZoneId;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
+import org.springframework.stereotype.Component;
+
+/** Makes the {@link Shown} of the current shop, and gives stored field keys their words. */
+@Component("shopFigures")
+public class ShopFigures {
+
+    private final Shops shops;
+    private final MessageSource messages;
+    private final FieldText fields;
+
+    ShopFigures(Shops shops, MessageSource messages, FieldText fields) {
+        this.shops = shops;
+        this.messages = messages;
+        this.fields = fields;
+    }
+
+    public Shown current() {
+        return new Shown(
+                shops.current().unitSystem(), messages, ZoneId.systemDefault(), LocaleContextHolder.getLocale());
+    }
+
+    /** Name of a field, or its key when it no longer exists. */
+    public String label(String fieldKey) {
+        return BuildField.ofKey(fieldKey).map(fields::label).orElse(fieldKey);
+    }
+
+    /** A stored value of a field in words and units. */
+    public String value(String fieldKey, double si, String token) {
+        return BuildField.ofKey(fieldKey)
+                .map(f -> f.isChoice() ? fields.option(f, token) : fields.show(f, si))
+                .orElse(token.isEmpty() ? String.valueOf(si) : token);
+    }
+
+    /** A sentence for a finding in the shop's units; the stored sentence for a kind that has none of its own. */
+    public String finding(Shown shown, DutyResult duty, DutyResult.FindingLine finding, int samples) {
+        String key = "check.finding." + finding.code();
+        String value = finding.code().equals("COOLANT_PROBABILITY")
+                ? shown.probability(finding.value(), samples)
+                : shown.figure(finding.value(), finding.unit());
+        String sentence = messages.getMessage(
+                key, new Object[] {value, shown.margin(duty.coolantMarginK())}, null, LocaleContextHolder.getLocale());
+        return sentence == null ? finding.text() : sentence;
+    }
+}

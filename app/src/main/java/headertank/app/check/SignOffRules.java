@@ -1,0 +1,74 @@
+package headertank.app.check;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What a signature may say about a check. Holding a car back is always possible. */
+final class SignOffRules {
+
+    /**
+     * Why a signature is not accepted.
+     *
+     * @param field field of the form
+     * @param key of the sentence in the message files
+     * @param argument fills the sentence
+     */
+    record Fault(String field, String key, String argument) {}
+
+    private SignOffRules() {}
+
+    static List<Fault> faults(StoredCheck check, SignOffForm form) {
+        List<Fault> faults = new ArrayList<>();
+        if (form.decision() == null || form.decision() == Decision.HOLD_BACK) {
+            return faults;
+        }
+        if (check.line().outOfDate()) {
+            faults.add(new Fault("decision", "check.sign.out-of-date", ""));
+        }
+        CheckResult result = check.result();
+        boolean plain = form.decision() == Decision.DELIVER;
+        if (plain && !result.refused().isEmpty()) {
+            faults.add(new Fault("decision", "check.sign.refused", labels(result.refused())));
+        } else if (plain && !result.conditions().isEmpty()) {
+            faults.add(new Fault("decision", "check.sign.has-conditions", ""));
+        }
+        if (!plain) {
+            withConditions(result, form).ifPresent(faults::add);
+            unnamed(result, form.remark()).ifPresent(faults::add);
+        }
+        return faults;
+    }
+
+    private static Optional<Fault> withConditions(CheckResult result, SignOffForm form) {
+        boolean all = new HashSet<>(form.accepted())
+                .containsAll(result.conditions().stream()
+                        .map(CheckResult.Condition::key)
+                        .toList());
+        return all ? Optional.empty() : Optional.of(new Fault("accepted", "check.sign.not-accepted", ""));
+    }
+
+    /** A car that was refused leaves only with a remark that names what it was refused for. */
+    private static Optional<Fault> unnamed(CheckResult result, String remark) {
+        String said = remark.toLowerCase(Locale.ROOT);
+        List<DutyResult> missing = result.refused().stream()
+                .filter(d -> !said.contains(d.label().toLowerCase(Locale.ROOT)))
+                .toList();
+        if (!missing.isEmpty()) {
+            return Optional.of(new Fault("remark", "check.sign.name-refused", labels(missing)));
+        }
+        return !result.stops().isEmpty() && remark.isBlank()
+                ? Optional.of(new Fault(
+                        "remark",
+                        "check.sign.name-stop",
+                        result.stops().stream().map(CheckResult.FlagLine::title).collect(Collectors.joining(", "))))
+                : Optional.empty();
+    }
+
+    private static String labels(List<DutyResult> duties) {
+        return duties.stream().map(DutyResult::label).collect(Collectors.joining(", "));
+    }
+}

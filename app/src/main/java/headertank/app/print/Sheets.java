@@ -1,0 +1,106 @@
+package headertank.app.print;
+
+import headertank.app.audit.AuditTrail;
+import headertank.app.car.CarLine;
+import headertank.app.car.CarSearch;
+import headertank.app.check.CheckView;
+import headertank.app.check.Checks;
+import headertank.app.check.ShopFigures;
+import headertank.app.check.Shown;
+import headertank.app.check.StoredCheck;
+import headertank.app.shop.CurrentUser;
+import headertank.app.shop.Shops;
+import headertank.app.spec.Revisions;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Clock;
+import java.util.Map;
+import org.springframework.context.i18n.LocaleContextHolder;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.thymeleaf.context.Context;
+import org.thymeleaf.spring6.SpringTemplateEngine;
+
+/** Delivery sheets: drawn from the stored check, never from a new rating, and each one noted with its hash. */
+@Service
+public class Sheets {
+
+    /** A sheet and the name of its file. */
+    public record Sheet(String fileName, byte[] pdf) {}
+
+    private final Checks checks;
+    private final Revisions revisions;
+    private final CarSearch cars;
+    private final Shops shops;
+    private final ShopFigures figures;
+    private final SpringTemplateEngine templates;
+    private final PdfPaper paper;
+    private final CurrentUser user;
+    private final AuditTrail audit;
+    private final JdbcClient jdbc;
+
+    Sheets(
+            Checks checks,
+            Revisions revisions,
+            CarSearch cars,
+            Shops shops,
+            ShopFigures figures,
+            SpringTemplateEngine templates,
+            PdfPaper paper,
+            CurrentUser user,
+            AuditTrail audit,
+            JdbcClient jdbc) {
+        this.checks = checks;
+        this.revisions = revisions;
+        this.cars = cars;
+        this.shops = shops;
+        this.figures = figures;
+        this.templates = templates;
+        this.paper = paper;
+        this.user = user;
+        this.audit = audit;
+        this.jdbc = jdbc;
+    }
+
+    /** Prints a check and notes that it was printed. */
+    @Transactional
+    public Sheet print(long checkId) {
+        StoredCheck check = checks.byId(checkId);
+        byte[] pdf = paper.of(xhtml(check));
+        jdbc.sql("insert into printed_sheet (shop_id, check_run_id, printed_by_id, sheet_sha256) "
+                        + "values (:shop, :check, :person, :hash)")
+                .param("shop", user.shopId())
+                .param("check", checkId)
+                .param("person", user.accountId())
+                .param("hash", sha256(pdf))
+                .update();
+        audit.record("check.sheet-printed", "check_run", checkId, "");
+        return new Sheet("check-" + checkId + ".pdf", pdf);
+    }
+
+    private String xhtml(StoredCheck check) {
+        CarLine car = cars.car(check.line().carId());
+        Shown shown = figures.current();
+        Context context = new Context(LocaleContextHolder.getLocale());
+        context.setVariables(Map.of(
+                "view", CheckView.of(check, car, shown),
+                "line", check.line(),
+                "result", check.result(),
+                "shown", shown,
+                "figures", figures,
+                "shop", shops.current(),
+                "revision", revisions.byId(check.line().revisionId()),
+                "printedAt", Clock.systemUTC().instant(),
+                "printedBy", user.require().displayName()));
+        return templates.process("print/sheet", context);
+    }
+
+    private static byte[] sha256(byte[] bytes) {
+        try {
+            return MessageDigest.getInstance("SHA-256").digest(bytes);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

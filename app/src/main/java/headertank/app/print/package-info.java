@@ -1,0 +1,2 @@
+/** What leaves the shop on paper. */
+package headertank.app.print;

@@ -1,0 +1,150 @@
+package headertank.app.spec;
+
+import headertank.calc.Rater;
+import headertank.calc.build.Assumption;
+import headertank.calc.build.BuildField;
+import headertank.calc.build.CarClass;
+import headertank.calc.build.FieldGroup;
+import headertank.calc.quantity.Provenance;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.springframework.stereotype.Component;
+
+/** Lays the form out: the essential fields first, the rest by part. */
+@Component
+class FormView {
+
+    /** A choice of a select, a radio button or a check box. */
+    record Choice(String value, String label, boolean chosen) {}
+
+    /**
+     * One field on the page.
+     *
+     * @param id name for labels and for the fragment that renews the hint
+     * @param unit what a bare number means
+     * @param choices options, empty for a number
+     * @param assumed what stands in while it is unknown, empty when nothing does
+     * @param fault sentence, empty when there is none
+     * @param theirs what somebody else saved where both changed it, empty otherwise
+     */
+    record Row(
+            String id,
+            String key,
+            String label,
+            String hint,
+            boolean choice,
+            String unit,
+            List<Choice> choices,
+            String text,
+            List<Choice> from,
+            String assumed,
+            String fault,
+            String theirs) {}
+
+    /** @param open whether something in it needs to be seen */
+    record Part(String label, List<Row> rows, long filled, boolean open) {}
+
+    record Page(List<Choice> classes, List<Choice> duties, List<Row> essential, List<Part> parts) {
+        /** Every field, wherever it stands. */
+        public List<Row> rows() {
+            List<Row> all = new ArrayList<>(essential);
+            parts.forEach(p -> all.addAll(p.rows()));
+            return all;
+        }
+    }
+
+    private final Rater rater;
+    private final FieldText text;
+
+    FormView(Rater rater, FieldText text) {
+        this.rater = rater;
+        this.text = text;
+    }
+
+    /** @param theirs what somebody else saved, by the name of the field, where both changed it */
+    Page page(SpecForm form, Preview.Draft draft, Map<String, String> faults, Map<String, String> theirs) {
+        List<Row> essential = new ArrayList<>();
+        Map<FieldGroup, List<Row>> parts = new LinkedHashMap<>();
+        for (BuildField field : BuildField.values()) {
+            Row row = row(field, form, draft, faults, theirs);
+            if (field.essential()) {
+                essential.add(row);
+            } else {
+                parts.computeIfAbsent(field.group(), g -> new ArrayList<>()).add(row);
+            }
+        }
+        return new Page(
+                Arrays.stream(CarClass.values())
+                        .map(c ->
+                                new Choice(c.name(), text.carClass(c), c.name().equals(form.carClass())))
+                        .toList(),
+                duties(form),
+                essential,
+                parts.entrySet().stream()
+                        .map(e -> part(e.getKey(), e.getValue()))
+                        .toList());
+    }
+
+    private Part part(FieldGroup group, List<Row> rows) {
+        long filled = rows.stream().filter(r -> !r.text().isEmpty()).count();
+        boolean open =
+                rows.stream().anyMatch(r -> !r.fault().isEmpty() || !r.theirs().isEmpty());
+        return new Part(text.group(group), List.copyOf(rows), filled, open);
+    }
+
+    private List<Choice> duties(SpecForm form) {
+        Set<String> ids = new TreeSet<>(rater.duties().keySet());
+        return ids.stream()
+                .map(id -> new Choice(id, text.duty(id), form.duties().contains(id)))
+                .toList();
+    }
+
+    private Row row(
+            BuildField field,
+            SpecForm form,
+            Preview.Draft draft,
+            Map<String, String> faults,
+            Map<String, String> theirs) {
+        SpecForm.Typed typed = form.field(field);
+        return new Row(
+                field.name(),
+                field.key(),
+                text.label(field),
+                text.hint(field),
+                field.isChoice(),
+                field.isChoice() ? "" : text.unit(field),
+                choices(field, typed.text()),
+                typed.text(),
+                Arrays.stream(Provenance.values())
+                        .map(p -> new Choice(p.name(), text.provenance(p), p == typed.from()))
+                        .toList(),
+                assumed(field, draft),
+                faults.getOrDefault(field.key(), ""),
+                theirs.getOrDefault(field.key(), ""));
+    }
+
+    private List<Choice> choices(BuildField field, String chosen) {
+        List<String> tokens = new ArrayList<>(
+                field == BuildField.CORE_CLASS ? rater.coreClasses().keySet() : field.options());
+        if (field.isChoice() && !chosen.isEmpty() && !tokens.contains(chosen)) {
+            tokens.add(chosen);
+        }
+        return tokens.stream()
+                .map(t -> new Choice(t, text.option(field, t), t.equals(chosen)))
+                .toList();
+    }
+
+    private String assumed(BuildField field, Preview.Draft draft) {
+        Assumption a = draft.assumed().get(field);
+        if (a == null) {
+            return "";
+        }
+        String value = field.isChoice() ? text.option(field, a.token()) : text.show(field, a.value());
+        return text.message("spec.assumed", value, value);
+    }
+}

@@ -1,0 +1,125 @@
+package headertank.app.spec;
+
+import headertank.calc.build.BuildField;
+import headertank.calc.quantity.Chosen;
+import headertank.calc.quantity.Entry;
+import headertank.calc.quantity.Provenance;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.springframework.util.MultiValueMap;
+
+/**
+ * What stands in the form, word for word, so that whatever was typed is shown again.
+ *
+ * @param carClass token of the class of car, empty when none is chosen
+ * @param fields each field that was sent
+ * @param reason why the spec changes
+ * @param parent the revision that the form was filled from; null for a car without any
+ * @param key of this form: sent twice, it saves once
+ */
+record SpecForm(
+        String carClass, List<String> duties, Map<BuildField, Typed> fields, String reason, Integer parent, UUID key) {
+
+    /**
+     * One field.
+     *
+     * @param text the number with its unit, or the option's token; empty when unknown
+     */
+    record Typed(String text, Provenance from) {}
+
+    static final String FROM = ".from";
+
+    SpecForm {
+        duties = List.copyOf(duties);
+        fields = Collections.unmodifiableMap(fields);
+    }
+
+    /** Reads a form as it was sent; what is missing or makes no sense is as if it were empty. */
+    static SpecForm sent(MultiValueMap<String, String> sent) {
+        Map<BuildField, Typed> fields = new EnumMap<>(BuildField.class);
+        for (BuildField field : BuildField.values()) {
+            String text = first(sent, field.key()).strip();
+            fields.put(field, new Typed(text, from(field, first(sent, field.key() + FROM))));
+        }
+        List<String> duties = new ArrayList<>(sent.getOrDefault("duties", List.of()));
+        String reason = first(sent, "reason").strip();
+        return new SpecForm(
+                first(sent, "carClass"),
+                duties,
+                fields,
+                reason,
+                parent(first(sent, "parent")),
+                key(first(sent, "key")));
+    }
+
+    /** An empty form for a car without a revision. */
+    static SpecForm blank() {
+        return new SpecForm("", List.of(), new EnumMap<>(BuildField.class), "", null, UUID.randomUUID());
+    }
+
+    /** A form filled from a spec. */
+    static SpecForm of(Spec spec, String reason, Integer parent, FieldText text) {
+        Map<BuildField, Typed> fields = new EnumMap<>(BuildField.class);
+        spec.build()
+                .entries()
+                .forEach((field, entry) -> fields.put(field, new Typed(prefill(spec, field, text), entry.from())));
+        return new SpecForm(spec.build().carClass().name(), spec.dutyIds(), fields, reason, parent, UUID.randomUUID());
+    }
+
+    /** What the form shows for a stated field. */
+    static String prefill(Spec spec, BuildField field, FieldText text) {
+        Entry entry = spec.build().entries().get(field);
+        if (entry == null) {
+            return "";
+        }
+        if (entry instanceof Chosen chosen) {
+            return chosen.token();
+        }
+        String typed = spec.typed().get(field);
+        return typed == null ? text.show(field, entry) : typed;
+    }
+
+    Typed field(BuildField field) {
+        return fields.getOrDefault(field, new Typed("", usual(field)));
+    }
+
+    /**
+     * Where a value probably comes from when nobody says: a choice was seen on the car, a fan's flow was read on its box, and
+     * any other number is a guess until somebody vouches for it.
+     */
+    static Provenance usual(BuildField field) {
+        return field.isChoice()
+                ? Provenance.MEASURED
+                : field == BuildField.FAN_FLOW ? Provenance.ADVERTISED : Provenance.GUESSED;
+    }
+
+    private static Provenance from(BuildField field, String sent) {
+        for (Provenance p : Provenance.values()) {
+            if (p.name().equals(sent)) {
+                return p;
+            }
+        }
+        return usual(field);
+    }
+
+    private static String first(MultiValueMap<String, String> sent, String name) {
+        String value = sent.getFirst(name);
+        return value == null ? "" : value;
+    }
+
+    private static Integer parent(String sent) {
+        return sent.matches("[1-9]\\d{0,8}") ? Integer.valueOf(sent) : null;
+    }
+
+    private static UUID key(String sent) {
+        try {
+            return UUID.fromString(sent);
+        } catch (IllegalArgumentException e) {
+            return UUID.randomUUID();
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package headertank.app.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import headertank.calc.Rater;
+import headertank.calc.Rating;
+import headertank.calc.build.Build;
+import headertank.calc.build.BuildField;
+import headertank.calc.build.CarClass;
+import headertank.calc.duty.Duty;
+import headertank.calc.quantity.Stated;
+import headertank.calc.verdict.Verdict;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What is stored of a check, today and for ever. */
+class CheckFormatTest {
+
+    private final Rater rater = Rater.standard();
+    private final List<Duty> everyDuty = List.copyOf(rater.duties().values());
+
+    @Test
+    void whatIsWrittenReadsBackTheSame() {
+        CheckResult result = Freezing.result(rater.rate(Build.of(CarClass.DRIFT), everyDuty, 16), rater);
+        String text = CheckFormat.write(result);
+        assertThat(CheckFormat.readResult(CheckResult.FORMAT, text)).isEqualTo(result);
+        assertThat(CheckFormat.write(CheckFormat.readResult(CheckResult.FORMAT, text)))
+                .isEqualTo(text);
+    }
+
+    @Test
+    void aCarWithoutABalanceReadsBackWithItsInfiniteMargin() {
+        Build hopeless = Build.forCar(CarClass.TRACK)
+                .seen(BuildField.FAN_DRIVE, "NONE")
+                .set(BuildField.ENGINE_POWER, Stated.measured(9e5))
+                .set(BuildField.CORE_WIDTH, Stated.measured(0.15))
+                .set(BuildField.CORE_HEIGHT, Stated.measured(0.10))
+                .build();
+        CheckResult result = Freezing.result(rater.rate(hopeless, everyDuty, 8), rater);
+        CheckResult back = CheckFormat.readResult(CheckResult.FORMAT, CheckFormat.write(result));
+        assertThat(back).isEqualTo(result);
+        assertThat(back.refused()).isNotEmpty();
+        assertThat(back.duty("track").orElseThrow().coolantMarginK()).isEqualTo(Double.NEGATIVE_INFINITY);
+    }
+
+    @Test
+    void equalRatingsGiveEqualText() {
+        assertThat(CheckFormat.write(Freezing.result(rater.rate(Build.of(CarClass.TRACK), everyDuty, 16), rater)))
+                .isEqualTo(
+                        CheckFormat.write(Freezing.result(rater.rate(Build.of(CarClass.TRACK), everyDuty, 16), rater)));
+    }
+
+    @Test
+    void inputsKeepEveryFieldWithItsOriginAndReadBack() {
+        Build build = Build.forCar(CarClass.TRACK)
+                .set(BuildField.FAN_FLOW, Stated.advertised(1.0))
+                .build();
+        Rating rating = rater.rate(build, everyDuty, 8);
+        CheckInput input = Freezing.input(rating, 7, 3);
+        CheckInput back = CheckFormat.readInput(CheckInput.FORMAT, CheckFormat.write(input));
+        assertThat(back.fields()).isEqualTo(input.fields());
+        assertThat(back.seed()).isEqualTo(rating.seed());
+        CheckInput.Value flow = back.fields().get(BuildField.FAN_FLOW.key());
+        assertThat(flow.from()).isEqualTo("ADVERTISED");
+        assertThat(flow.stated()).isEqualTo(1.0);
+        assertThat(flow.value())
+                .isEqualTo(rating.resolved().value(BuildField.FAN_FLOW))
+                .isLessThan(1.0);
+        assertThat(back.fields().get(BuildField.CORE_WIDTH.key()).from()).isEqualTo(Freezing.ASSUMED);
+        assertThat(back.fields()).hasSizeGreaterThan(40);
+        assertThat(back.duties().size()).isEqualTo(everyDuty.size());
+    }
+
+    /** A sample of format 1. It stays as it is for ever; a newer format gets a sample of its own. */
+    @Test
+    void theSampleOfFormatOneStaysReadable() throws IOException {
+        String text;
+        try (var sample = getClass().getResourceAsStream("result-format-1.json")) {
+            text = new String(sample.readAllBytes(), StandardCharsets.UTF_8).strip();
+        }
+        CheckResult result = CheckFormat.readResult(1, text);
+        assertThat(result.calcCoreVersion()).isEqualTo("0.1.0");
+        assertThat(result.duties()).extracting(DutyResult::id).containsExactly("drift", "street");
+        DutyResult drift = result.duty("drift").orElseThrow();
+        assertThat(drift.verdict()).isIn((Object[]) Verdict.values());
+        assertThat(drift.run().orElseThrow().trace()).hasSizeGreaterThan(20);
+        assertThat(drift.points()).allSatisfy(p -> assertThat(p.working()).hasSizeGreaterThan(4));
+        assertThat(result.plugIns()).extracting(CheckResult.PlugInLine::id).contains("standard-policy");
+        assertThat(CheckFormat.write(result)).isEqualTo(text);
+    }
+
+    @Test
+    void aNewerFormatIsRefused() {
+        assertThatThrownBy(() -> CheckFormat.readResult(2, "{}")).hasMessageContaining("newer");
+    }
+}

@@ -1,0 +1,229 @@
+package headertank.app.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrlPattern;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import headertank.app.account.People;
+import headertank.app.database.DatabaseTest;
+import headertank.app.problem.ConflictException;
+import headertank.app.problem.NotFoundException;
+import headertank.app.shop.Role;
+import headertank.app.spec.Revisions;
+import headertank.calc.Rater;
+import headertank.calc.build.BuildField;
+import headertank.calc.quantity.Stated;
+import headertank.calc.verdict.Verdict;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.web.servlet.MockMvc;
+
+/** A check from the rating to the signature. */
+@DatabaseTest
+class ChecksIT {
+
+    @Autowired
+    MockMvc mvc;
+
+    @Autowired
+    People people;
+
+    @Autowired
+    Specs specs;
+
+    @Autowired
+    Checks checks;
+
+    @Autowired
+    Revisions revisions;
+
+    @Autowired
+    Rater rater;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    long shop;
+    long technician;
+    long car;
+
+    @BeforeEach
+    void aCar() {
+        shop = people.aShop();
+        technician = people.actAs(shop, Role.TECHNICIAN);
+        car = specs.aCar();
+        specs.save(car, Specs.easy().build(), "street");
+    }
+
+    @AfterEach
+    void nobody() {
+        People.nobody();
+    }
+
+    @Test
+    void aCheckStoresWhatWentInAndWhatCameOutWithTheirHashes() {
+        long id = checks.run(car, 1);
+        StoredCheck check = checks.byId(id);
+        var revision = revisions.of(car, 1);
+        var rating = rater.rate(revision.spec().build(), List.of(rater.duties().get("street")));
+        assertThat(check.result()).isEqualTo(Freezing.result(rating, rater));
+        assertThat(checks.input(id).fields().get(BuildField.CORE_WIDTH.key()).value())
+                .isEqualTo(0.65);
+        var row = jdbc.sql("select input_text, result_text, rule_versions, duties, calc_core_version, seed "
+                        + "from check_run where id = :id")
+                .param("id", id)
+                .query()
+                .singleRow();
+        assertThat(check.inputSha256()).isEqualTo(CheckStore.hex(CheckFormat.sha256((String) row.get("input_text"))));
+        assertThat(check.resultSha256()).isEqualTo(CheckStore.hex(CheckFormat.sha256((String) row.get("result_text"))));
+        assertThat(row).containsEntry("duties", "street").containsEntry("seed", rating.seed());
+        assertThat((String) row.get("rule_versions")).contains("standard-policy@1", "sensor-in-hose@");
+    }
+
+    @Test
+    void theSecondRatingIsAnotherRowWithTheSameHashes() {
+        StoredCheck first = checks.byId(checks.run(car, 1));
+        StoredCheck second = checks.byId(checks.run(car, 1));
+        assertThat(second.line().id()).isNotEqualTo(first.line().id());
+        assertThat(second.resultSha256()).isEqualTo(first.resultSha256());
+        assertThat(second.inputSha256()).isEqualTo(first.inputSha256());
+    }
+
+    @Test
+    void aSignatureIsSetOnceAndItsHashCoversWhatWasSigned() {
+        long id = checks.run(car, 1);
+        SignOffForm form = all(id, Decision.DELIVER_WITH_CONDITIONS, "Looked over");
+        checks.sign(id, form);
+        StoredCheck check = checks.byId(id);
+        SignOff signed = check.line().signOff().orElseThrow();
+        assertThat(signed.signerId()).isEqualTo(technician);
+        assertThat(signed.decision()).isEqualTo(Decision.DELIVER_WITH_CONDITIONS);
+        assertThat(signed.sha256())
+                .isEqualTo(CheckStore.hex(
+                        CheckFormat.sha256(Checks.signedText(check, technician, form, signed.conditions()))));
+        assertThatThrownBy(() -> checks.sign(id, form))
+                .isInstanceOf(ConflictException.class)
+                .hasMessage("check.sign.already");
+        assertThat(audit()).containsExactly("check.run", "check.signed");
+    }
+
+    @Test
+    void twoSignersAtOnceAreRefusedByTheDatabase() throws Exception {
+        long id = checks.run(car, 1);
+        var other = people.in(shop, Role.TECHNICIAN);
+        mvc.perform(post("/checks/" + id + "/sign-off").with(csrf()).with(other).param("decision", "HOLD_BACK"))
+                .andExpect(status().is3xxRedirection());
+        mvc.perform(post("/checks/" + id + "/sign-off").with(csrf()).with(other).param("decision", "HOLD_BACK"))
+                .andExpect(status().isConflict());
+    }
+
+    @Test
+    void onlyATechnicianRatesAndSigns() throws Exception {
+        long id = checks.run(car, 1);
+        var desk = people.in(shop, Role.FRONT_DESK);
+        mvc.perform(post("/cars/" + car + "/revisions/1/checks").with(csrf()).with(desk))
+                .andExpect(status().isForbidden());
+        mvc.perform(post("/checks/" + id + "/sign-off").with(csrf()).with(desk).param("decision", "HOLD_BACK"))
+                .andExpect(status().isForbidden());
+        mvc.perform(get("/checks/" + id).with(desk))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("A technician signs")))
+                .andExpect(content().string(not(containsString("name=\"decision\""))));
+    }
+
+    @Test
+    void aCheckOfAnotherShopIsNotThere() throws Exception {
+        long id = checks.run(car, 1);
+        var stranger = people.in(people.aShop(), Role.TECHNICIAN);
+        mvc.perform(get("/checks/" + id).with(stranger)).andExpect(status().isNotFound());
+        mvc.perform(get("/checks/" + id + "/sheet.pdf").with(stranger)).andExpect(status().isNotFound());
+        mvc.perform(post("/checks/" + id + "/sign-off")
+                        .with(csrf())
+                        .with(stranger)
+                        .param("decision", "HOLD_BACK"))
+                .andExpect(status().isNotFound());
+        people.actAs(people.aShop(), Role.TECHNICIAN);
+        assertThatThrownBy(() -> checks.input(id)).isInstanceOf(NotFoundException.class);
+    }
+
+    @Test
+    void aNewRevisionMakesTheCheckOutOfDateOnEveryPage() throws Exception {
+        var tech = people.in(shop, Role.TECHNICIAN);
+        long id = checks.run(car, 1);
+        mvc.perform(get("/checks/" + id).with(tech)).andExpect(content().string(not(containsString("Out of date."))));
+        people.actAs(shop, Role.TECHNICIAN);
+        specs.save(
+                car, Specs.easy().set(BuildField.FAN_FLOW, Stated.measured(0.5)).build(), "street");
+        for (String page : List.of("/checks/" + id, "/cars/" + car)) {
+            mvc.perform(get(page).with(tech))
+                    .andExpect(content().string(containsString("Out of date.")))
+                    .andExpect(content().string(containsString("Revision 2 was saved after this check")));
+        }
+        mvc.perform(post("/checks/" + id + "/sign-off").with(csrf()).with(tech).param("decision", "DELIVER"))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("rate the newest revision")));
+    }
+
+    @Test
+    void theRevisionsPageOffersACheckAndThenShowsIt() throws Exception {
+        var tech = people.in(shop, Role.TECHNICIAN);
+        mvc.perform(get("/cars/" + car + "/revisions/1/check").with(tech))
+                .andExpect(content().string(containsString("has not been rated yet")));
+        mvc.perform(post("/cars/" + car + "/revisions/1/checks").with(csrf()).with(tech))
+                .andExpect(redirectedUrlPattern("/checks/*"));
+        mvc.perform(get("/cars/" + car + "/revisions/1/check").with(tech))
+                .andExpect(content().string(containsString("Coolant margin")))
+                .andExpect(content().string(containsString("Sign off")));
+    }
+
+    @Test
+    void aRefusedCarIsNotSignedAsDelivered() throws Exception {
+        var tech = people.in(shop, Role.TECHNICIAN);
+        specs.save(
+                car,
+                Specs.easy()
+                        .set(BuildField.ENGINE_POWER, Stated.measured(400e3))
+                        .set(BuildField.CORE_WIDTH, Stated.measured(0.3))
+                        .build(),
+                "track");
+        long id = checks.run(car, 2);
+        assertThat(checks.byId(id).line().verdicts())
+                .extracting(CheckLine.DutyVerdictLine::verdict)
+                .containsExactly(Verdict.NO_GO);
+        mvc.perform(post("/checks/" + id + "/sign-off").with(csrf()).with(tech).param("decision", "DELIVER"))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("Refused for Track")));
+        people.actAs(shop, Role.TECHNICIAN);
+        assertThat(checks.byId(id).isSigned()).isFalse();
+        checks.sign(id, new SignOffForm(Decision.HOLD_BACK, "", List.of()));
+        assertThat(checks.byId(id).isSigned()).isTrue();
+    }
+
+    private SignOffForm all(long id, Decision decision, String remark) {
+        return new SignOffForm(
+                decision,
+                remark,
+                checks.byId(id).result().conditions().stream()
+                        .map(CheckResult.Condition::key)
+                        .toList());
+    }
+
+    private List<String> audit() {
+        return jdbc.sql(
+                        "select action from audit_entry where shop_id = :shop and subject_type = 'check_run' order by id")
+                .param("shop", shop)
+                .query(String.class)
+                .list();
+    }
+}

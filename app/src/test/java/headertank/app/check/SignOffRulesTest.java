@@ -1,0 +1,88 @@
+package headertank.app.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import headertank.app.check.CheckResult.Condition;
+import headertank.calc.verdict.Verdict;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What a signature may say. */
+class SignOffRulesTest {
+
+    @Test
+    void aCleanGoIsDelivered() {
+        assertThat(faults(check(Verdict.GO, false, 0), Decision.DELIVER, "")).isEmpty();
+    }
+
+    @Test
+    void aRefusedDutyIsHeldBackOrNamed() {
+        StoredCheck refused = check(Verdict.NO_GO, false, 0);
+        assertThat(faults(refused, Decision.DELIVER, "Drift")).containsExactly("check.sign.refused");
+        assertThat(faults(refused, Decision.DELIVER_WITH_CONDITIONS, "fine"))
+                .containsExactly("check.sign.name-refused");
+        assertThat(faults(refused, Decision.DELIVER_WITH_CONDITIONS, "Not to drift with it"))
+                .isEmpty();
+        assertThat(faults(refused, Decision.HOLD_BACK, "")).isEmpty();
+    }
+
+    @Test
+    void conditionsAreAcceptedOneByOne() {
+        StoredCheck conditions = check(Verdict.GO_WITH_CONDITIONS, true, 0);
+        assertThat(faults(conditions, Decision.DELIVER, "")).containsExactly("check.sign.has-conditions");
+        assertThat(faults(conditions, Decision.DELIVER_WITH_CONDITIONS, "")).containsExactly("check.sign.not-accepted");
+        assertThat(faults(conditions, Decision.DELIVER_WITH_CONDITIONS, "", "a"))
+                .isEmpty();
+    }
+
+    @Test
+    void anOutdatedCheckIsNotDelivered() {
+        assertThat(faults(check(Verdict.GO, false, 2), Decision.DELIVER, "")).containsExactly("check.sign.out-of-date");
+        assertThat(faults(check(Verdict.GO, false, 2), Decision.HOLD_BACK, "")).isEmpty();
+    }
+
+    private static List<String> faults(StoredCheck check, Decision decision, String remark, String... accepted) {
+        return SignOffRules.faults(check, new SignOffForm(decision, remark, List.of(accepted))).stream()
+                .map(SignOffRules.Fault::key)
+                .toList();
+    }
+
+    private static StoredCheck check(Verdict verdict, boolean condition, int newer) {
+        DutyResult drift = new DutyResult(
+                "drift",
+                "Drift",
+                verdict,
+                "run",
+                false,
+                1,
+                Optional.empty(),
+                0,
+                0,
+                1,
+                1,
+                List.of(),
+                List.of(),
+                Optional.empty());
+        List<Condition> conditions = condition ? List.of(new Condition("a", "drift", "ALTERNATOR", "do")) : List.of();
+        CheckResult result = new CheckResult(
+                "0.1.0",
+                1,
+                0,
+                380,
+                400,
+                310,
+                "HEAD",
+                List.of(drift),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                conditions);
+        CheckLine line =
+                new CheckLine(1, 1, 1, 1, Instant.EPOCH, "P", List.of(), "0.1.0", newer, false, Optional.empty());
+        return new StoredCheck(line, result, "", "");
+    }
+}

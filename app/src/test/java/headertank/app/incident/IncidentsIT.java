@@ -1,0 +1,202 @@
+package headertank.app.incident;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import headertank.app.account.People;
+import headertank.app.check.CheckResult;
+import headertank.app.check.Checks;
+import headertank.app.check.Decision;
+import headertank.app.check.SignOffForm;
+import headertank.app.check.Specs;
+import headertank.app.database.DatabaseTest;
+import headertank.app.shop.Role;
+import headertank.calc.build.Build;
+import headertank.calc.build.BuildField;
+import headertank.calc.quantity.Physics;
+import headertank.calc.quantity.Stated;
+import headertank.calc.sensor.SensorPlacement;
+import java.time.Instant;
+import java.util.Optional;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.web.servlet.MockMvc;
+
+/** A report beside the last good check. */
+@DatabaseTest
+class IncidentsIT {
+
+    @Autowired
+    MockMvc mvc;
+
+    @Autowired
+    People people;
+
+    @Autowired
+    Specs specs;
+
+    @Autowired
+    Checks checks;
+
+    @Autowired
+    Incidents incidents;
+
+    @Autowired
+    SinceLastGood sinceLastGood;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    long shop;
+    long car;
+    long good;
+
+    @BeforeEach
+    void aGoodCheckAndALaterChange() {
+        shop = people.aShop();
+        people.actAs(shop, Role.TECHNICIAN);
+        car = specs.aCar();
+        specs.save(car, Specs.easy().build(), "street");
+        good = checks.run(car, 1);
+    }
+
+    @AfterEach
+    void nobody() {
+        People.nobody();
+    }
+
+    @Test
+    void whatChangedStandsInTheOrderOfItsCostAndSumsToTheWhole() {
+        Build later = Specs.easy()
+                .set(BuildField.FAN_COUNT, Stated.measured(1))
+                .set(BuildField.FAN_FLOW, Stated.measured(0.5))
+                .set(BuildField.CORE_DEPTH, Stated.measured(0.034))
+                .set(BuildField.HOOD_THICKNESS, Stated.measured(0.001))
+                .build();
+        specs.save(car, later, "street");
+        long id = report(2, Optional.of(Physics.kelvin(38)), 2);
+        Beside beside = sinceLastGood.of(incidents.byId(id));
+        assertThat(beside.good().orElseThrow().id()).isEqualTo(good);
+        assertThat(beside.ambientUsed()).isTrue();
+        assertThat(beside.changes()).hasSize(5);
+        assertThat(beside.changes()).extracting(Beside.ChangeLine::shareK).isSorted();
+        assertThat(beside.changes())
+                .filteredOn(Beside.ChangeLine::isWeather)
+                .singleElement()
+                .satisfies(w -> assertThat(w.shareK()).isNegative());
+        double sum =
+                beside.changes().stream().mapToDouble(Beside.ChangeLine::shareK).sum();
+        assertThat(sum).isCloseTo(beside.changeK(), Offset.offset(1e-6));
+        assertThat(beside.changeK()).isNegative();
+        assertThat(beside.expectedReadingK()).isGreaterThan(beside.predictedReadingK());
+        double predicted =
+                checks.byId(good).result().duty("street").orElseThrow().coolantMarginK();
+        assertThat(beside.beforeK()).isCloseTo(predicted, Offset.offset(1e-6));
+    }
+
+    @Test
+    void aCheckSignedForDeliveryComesBeforeANewerUnsignedOne() {
+        var conditions = checks.byId(good).result().conditions();
+        Decision decision = conditions.isEmpty() ? Decision.DELIVER : Decision.DELIVER_WITH_CONDITIONS;
+        checks.sign(
+                good,
+                new SignOffForm(
+                        decision,
+                        "",
+                        conditions.stream().map(CheckResult.Condition::key).toList()));
+        assertThat(decision).isEqualTo(Decision.DELIVER);
+        checks.run(car, 1);
+        long id = report(1, Optional.empty(), 1);
+        assertThat(incidents.byId(id).comparedCheckId()).contains(good);
+    }
+
+    @Test
+    void withoutAGoodCheckTheFirstRevisionStandsIn() throws Exception {
+        long other = specs.aCar();
+        specs.save(other, Specs.easy().build(), "street");
+        specs.save(
+                other,
+                Specs.easy().set(BuildField.CORE_BLOCKED, Stated.measured(0.35)).build(),
+                "street");
+        car = other;
+        long id = report(2, Optional.empty(), 2);
+        Beside beside = sinceLastGood.of(incidents.byId(id));
+        assertThat(beside.good()).isEmpty();
+        assertThat(beside.baseNumber()).isEqualTo(1);
+        assertThat(beside.changes()).singleElement().satisfies(c -> assertThat(c.shareK())
+                .isNegative());
+        mvc.perform(get("/incidents/" + id).with(people.in(shop, Role.OWNER)))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("There is no good check before that day")));
+    }
+
+    @Test
+    void aCheckAfterTheDayIsNoGoodCheckOfThatDay() {
+        assertThat(incidents.lastGood(car, "street", Instant.now().minusSeconds(3600)))
+                .isEmpty();
+        assertThat(incidents.lastGood(car, "street", Instant.now().plusSeconds(5)))
+                .isPresent();
+    }
+
+    @Test
+    void frontDeskAndTechnicianWriteAndTheOwnerDoesNot() throws Exception {
+        for (Role role : Role.values()) {
+            int expected = role == Role.OWNER ? 403 : 302;
+            mvc.perform(post("/cars/" + car + "/incidents")
+                            .with(csrf())
+                            .with(people.in(shop, role))
+                            .param("when", "2020-07-01T15:30")
+                            .param("doing", "queueing")
+                            .param("duty", "street")
+                            .param("ambient", "95 °F")
+                            .param("reading", "118")
+                            .param("place", "HEAD")
+                            .param("revision", "1"))
+                    .andExpect(status().is(expected));
+        }
+        people.actAs(shop, Role.TECHNICIAN);
+        assertThat(incidents.ofCar(car, 9)).hasSize(2).allSatisfy(i -> {
+            assertThat(i.readingK()).isEqualTo(391.15, Offset.offset(1e-9));
+            assertThat(i.ambientK().orElseThrow()).isEqualTo(308.15, Offset.offset(1e-9));
+        });
+        assertThat(jdbc.sql("select count(*) from audit_entry where action = 'incident.reported' and shop_id = :s")
+                        .param("s", shop)
+                        .query(Long.class)
+                        .single())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void whatCannotBeReadComesBackWithASentence() throws Exception {
+        mvc.perform(post("/cars/" + car + "/incidents")
+                        .with(csrf())
+                        .with(people.in(shop, Role.FRONT_DESK))
+                        .param("when", "2999-01-01T00:00")
+                        .param("doing", "")
+                        .param("ambient", "300 °C")
+                        .param("reading", "hot")
+                        .param("place", "HEAD")
+                        .param("revision", "1"))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("This is in the future")))
+                .andExpect(content().string(containsString("Say what the car was doing")))
+                .andExpect(content().string(containsString("The air is taken from")))
+                .andExpect(content().string(containsString("does not start with a number")))
+                .andExpect(content().string(containsString("value=\"hot\"")));
+    }
+
+    private long report(int revision, Optional<Double> ambientK, int note) {
+        IncidentForm form =
+                new IncidentForm("", "queueing", "street", "", "", SensorPlacement.BLOCK, revision, "note " + note);
+        return incidents.report(car, form, new IncidentEntry(Instant.now(), ambientK, Physics.kelvin(118)));
+    }
+}

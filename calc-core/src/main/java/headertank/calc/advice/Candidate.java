@@ -1,0 +1,129 @@
+package headertank.calc.advice;
+
+import headertank.calc.build.BuildField;
+import headertank.calc.build.Resolved;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * A change that a shop could make, as a function of the car as it is. The sizes of the steps (15 % more face, 30 % more pump
+ * flow, ...) are modelling choices: steps that a shop commonly makes.
+ *
+ * @param id stable name
+ * @param label what to change, plain English
+ * @param change the changed car, or empty when there is nothing to change
+ */
+record Candidate(String id, String label, Function<Resolved, Optional<Resolved>> change) {
+
+    /** Coolant temperature to which a pre-cooling ramp winds the fans up [K]: 85 C. */
+    private static final double RAMP_SET_K = 358.15;
+
+    private static final double COOL_THERMOSTAT_K = 351.15;
+
+    static final List<Candidate> ALL = List.of(
+            new Candidate(
+                    "hood-vent",
+                    "Let the hot air out through a vent in the hood's low-pressure area",
+                    r -> when(
+                            !r.is(BuildField.AIR_EXIT, "HOOD_VENT"),
+                            r.with(BuildField.AIR_EXIT, "HOOD_VENT")
+                                    .with(BuildField.AIR_EXIT_AREA, within(BuildField.AIR_EXIT_AREA, r, 1, 0.08)))),
+            new Candidate(
+                    "larger-face",
+                    "Core with 15 % more face",
+                    r -> when(
+                            true,
+                            r.with(BuildField.CORE_WIDTH, within(BuildField.CORE_WIDTH, r, 1.15, 0))
+                                    .with(BuildField.AIR_INLET, within(BuildField.AIR_INLET, r, 1.15, 0)))),
+            new Candidate(
+                    "deeper-core",
+                    "Core half as deep again",
+                    r -> when(
+                            r.value(BuildField.CORE_DEPTH) < 0.045,
+                            r.with(BuildField.CORE_DEPTH, Math.min(0.055, 1.5 * r.value(BuildField.CORE_DEPTH))))),
+            new Candidate(
+                    "clean-core",
+                    "Clean the core and straighten its fins",
+                    r -> when(
+                            r.value(BuildField.CORE_BLOCKED) > 0.02 || r.value(BuildField.CORE_FOULING) > 5e-5,
+                            r.with(BuildField.CORE_BLOCKED, Math.min(0.01, r.value(BuildField.CORE_BLOCKED)))
+                                    .with(
+                                            BuildField.CORE_FOULING,
+                                            Math.min(3.5e-5, r.value(BuildField.CORE_FOULING))))),
+            new Candidate(
+                    "stronger-fans",
+                    "Fans with 30 % more flow and half as much current again",
+                    r -> when(
+                            r.is(BuildField.FAN_DRIVE, "ELECTRIC"),
+                            r.with(BuildField.FAN_FLOW, within(BuildField.FAN_FLOW, r, 1.3, 0))
+                                    .with(BuildField.FAN_SHUT_OFF, within(BuildField.FAN_SHUT_OFF, r, 1.2, 0))
+                                    .with(BuildField.FAN_CURRENT, within(BuildField.FAN_CURRENT, r, 1.5, 0)))),
+            new Candidate(
+                    "fans-pull",
+                    "Mount the fans behind the core, pulling",
+                    r -> when(r.is(BuildField.FAN_MOUNTING, "PUSHING"), r.with(BuildField.FAN_MOUNTING, "PULLING"))),
+            new Candidate(
+                    "shroud",
+                    "Shroud over the whole core",
+                    r -> when(r.value(BuildField.FAN_COVER) < 0.95, r.with(BuildField.FAN_COVER, 1.0))),
+            new Candidate(
+                    "shroud-flaps",
+                    "Flaps in the shroud, closed at standstill",
+                    r -> when(
+                            r.is(BuildField.FAN_FLAPS, "NO") && r.value(BuildField.FAN_COVER) < 0.95,
+                            r.with(BuildField.FAN_FLAPS, "YES"))),
+            new Candidate(
+                    "seal-duct",
+                    "Seal the duct from inlet to core",
+                    r -> when(!r.is(BuildField.AIR_DUCT, "SEALED"), r.with(BuildField.AIR_DUCT, "SEALED"))),
+            new Candidate(
+                    "larger-inlet",
+                    "Inlet opening larger by a quarter",
+                    r -> when(true, r.with(BuildField.AIR_INLET, within(BuildField.AIR_INLET, r, 1.25, 0)))),
+            new Candidate(
+                    "fan-ramp",
+                    "Fans on a ramp that is full at 85 C, so that they pre-cool",
+                    r -> when(
+                            r.is(BuildField.FAN_DRIVE, "ELECTRIC") && r.is(BuildField.CONTROL_KIND, "SWITCH"),
+                            r.with(BuildField.CONTROL_KIND, "RAMP")
+                                    .with(BuildField.CONTROL_SET, RAMP_SET_K)
+                                    .with(BuildField.CONTROL_BAND, 15))),
+            new Candidate(
+                    "cooler-thermostat",
+                    "Thermostat that opens at 78 C",
+                    r -> when(
+                            r.is(BuildField.THERMOSTAT, "FITTED")
+                                    && r.value(BuildField.THERMOSTAT_OPENING) > COOL_THERMOSTAT_K + 2,
+                            r.with(BuildField.THERMOSTAT_OPENING, COOL_THERMOSTAT_K))),
+            new Candidate(
+                    "close-bypass",
+                    "Close the bypass that stands open",
+                    r -> when(
+                            r.is(BuildField.THERMOSTAT_BYPASS, "OPEN"),
+                            r.with(
+                                    BuildField.THERMOSTAT_BYPASS,
+                                    r.is(BuildField.THERMOSTAT, "FITTED") ? "CLOSES_WITH_LIFT" : "BLOCKED"))),
+            new Candidate(
+                    "larger-pump",
+                    "Water pump with 30 % more flow",
+                    r -> when(true, r.with(BuildField.PUMP_FLOW, within(BuildField.PUMP_FLOW, r, 1.3, 0)))),
+            new Candidate(
+                    "less-glycol",
+                    "A third of glycol, where the winter allows it",
+                    r -> when(r.value(BuildField.COOLANT_GLYCOL) > 0.40, r.with(BuildField.COOLANT_GLYCOL, 0.33))),
+            new Candidate(
+                    "oil-air-cooler",
+                    "Cool the oil with air of its own instead of with coolant",
+                    r -> when(
+                            r.is(BuildField.OIL_COOLER, "COOLANT") || r.is(BuildField.OIL_COOLER, "NONE"),
+                            r.with(BuildField.OIL_COOLER, "AIR"))));
+
+    private static Optional<Resolved> when(boolean possible, Resolved changed) {
+        return possible ? Optional.of(changed) : Optional.empty();
+    }
+
+    private static double within(BuildField field, Resolved r, double factor, double more) {
+        return field.allowed().clamp(r.value(field) * factor + more);
+    }
+}

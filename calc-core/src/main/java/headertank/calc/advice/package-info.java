@@ -1,0 +1,2 @@
+/** Which change buys the most margin: candidate changes, each re-rated and ranked. */
+package headertank.calc.advice;

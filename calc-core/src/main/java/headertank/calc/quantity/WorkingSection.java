@@ -1,0 +1,16 @@
+package headertank.calc.quantity;
+
+import java.util.List;
+
+/**
+ * The working of one part of a result.
+ *
+ * @param title what part, in words
+ * @param lines its quantities in the order of computation
+ */
+public record WorkingSection(String title, List<WorkingLine> lines) {
+
+    public WorkingSection {
+        lines = List.copyOf(lines);
+    }
+}

@@ -1,0 +1,113 @@
+package headertank.calc.rating;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import headertank.calc.Builds;
+import headertank.calc.Rater;
+import headertank.calc.build.Build;
+import headertank.calc.build.BuildField;
+import headertank.calc.duty.Duty;
+import headertank.calc.duty.OperatingPoint;
+import headertank.calc.duty.StandardDuties;
+import headertank.calc.quantity.Stated;
+import headertank.calc.quantity.WorkingLine;
+import headertank.calc.quantity.WorkingSection;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class PointWorkingTest {
+
+    private static final Rater RATER = Rater.standard();
+
+    @Test
+    void everyLineIsCompleteAndFinite() {
+        for (Build build : List.of(Builds.road(), Builds.track(), Builds.drift(), Builds.random(7), Builds.random(8))) {
+            for (Duty duty : RATER.duties().values()) {
+                for (OperatingPoint p : duty.points()) {
+                    List<WorkingSection> working = RATER.working(build, duty, p.id());
+                    assertThat(working).isNotEmpty();
+                    for (WorkingSection section : working) {
+                        assertThat(section.title()).isNotBlank();
+                        assertThat(section.lines())
+                                .as(section.title())
+                                .isNotEmpty()
+                                .allSatisfy(l -> {
+                                    assertThat(l.quantity()).isNotBlank();
+                                    assertThat(l.symbol()).isNotBlank();
+                                    assertThat(l.unit()).isNotBlank();
+                                    assertThat(l.source()).isNotBlank();
+                                    assertThat(l.value()).as(l.quantity()).isFinite();
+                                });
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void theWorkingLeadsToTheRating() {
+        for (Build build : List.of(Builds.road(), Builds.track(), Builds.drift())) {
+            for (Duty duty : RATER.duties().values()) {
+                for (OperatingPoint p : duty.points()) {
+                    List<WorkingSection> working = RATER.working(build, duty, p.id());
+                    PointRating rated = RATER.at(build, p);
+                    Balance.Steady s = (Balance.Steady) rated.balance();
+                    Figures f = rated.figures().orElseThrow();
+                    assertThat(value(working, "Steady balance", "T_h")).isEqualTo(s.engineOutK());
+                    assertThat(value(working, "Oil", "T_oil")).isEqualTo(s.oilK());
+                    assertThat(value(working, "Heat of the engine", "Q_fuel"))
+                            .isEqualTo(s.heat().fuelW());
+                    assertThat(value(working, "Coolant flow", "Q_r")).isEqualTo(s.radiatorM3PerS());
+                    assertThat(value(working, "Air through the core", "m_a"))
+                            .isCloseTo(s.airMassKgPerS(), within(1e-7 * s.airMassKgPerS()));
+                    assertThat(value(working, "Radiator", "Q"))
+                            .isCloseTo(s.radiatorHeatW(), within(1e-6 * s.radiatorHeatW()));
+                    assertThat(value(working, "Radiator", "NTU")).isCloseTo(s.ntu(), within(1e-6 * s.ntu()));
+                    assertThat(value(working, "Current", "I_fan")).isEqualTo(s.fanCurrentA());
+                    assertThat(value(working, "Pump inlet", "-")).isEqualTo(s.pumpInletMarginPa());
+                    assertThat(value(working, "Boiling", "T_sat - T_h")).isEqualTo(f.boilingMarginK());
+                    assertThat(value(working, "Figures", "T_lim - T_h")).isEqualTo(f.coolantMarginK());
+                    List<WorkingLine> lat = lines(working, "Figures", "LAT");
+                    assertThat(lat.get(0).value()).isEqualTo(f.limitingAmbientLinearK());
+                    assertThat(lat.get(1).value()).isEqualTo(f.limitingAmbientK());
+                    assertThat(lat.get(2).value())
+                            .isCloseTo(f.limitingAmbientK() - f.limitingAmbientLinearK(), within(1e-9));
+                }
+            }
+        }
+    }
+
+    @Test
+    void withoutASteadyStateTheWorkingEndsAtTheDemand() {
+        Build tiny = Builds.drift()
+                .change()
+                .set(BuildField.CORE_WIDTH, Stated.measured(0.15))
+                .set(BuildField.CORE_HEIGHT, Stated.measured(0.10))
+                .build();
+        assertThat(RATER.working(tiny, StandardDuties.DRIFT, "run"))
+                .extracting(WorkingSection::title)
+                .containsExactly("What the point asks", "Heat of the engine");
+    }
+
+    @Test
+    void anUnknownPointIsRefused() {
+        assertThatThrownBy(() -> RATER.working(Builds.road(), StandardDuties.TRACK, "nowhere"))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static double value(List<WorkingSection> working, String title, String symbol) {
+        return lines(working, title, symbol).get(0).value();
+    }
+
+    private static List<WorkingLine> lines(List<WorkingSection> working, String title, String symbol) {
+        List<WorkingLine> found = working.stream()
+                .filter(s -> s.title().equals(title))
+                .flatMap(s -> s.lines().stream())
+                .filter(l -> l.symbol().equals(symbol))
+                .toList();
+        assertThat(found).as("%s %s", title, symbol).isNotEmpty();
+        return found;
+    }
+}
