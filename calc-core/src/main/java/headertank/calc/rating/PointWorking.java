@@ -50,8 +50,10 @@ public final class PointWorking {
             add("Coolant flow", solver.coolantFlow().working());
             coolant(s);
             fans(solver, s);
-            AirConditions air = solver.conditions(s.ambientK());
-            add("Air through the core", plant.airPath().working(air, solver.airFlow()));
+            AirConditions air = solver.air().conditions(s.ambientK());
+            add(
+                    "Air through the core",
+                    plant.airPath().working(air, solver.air().flow()));
             add(
                     "Radiator",
                     plant.radiator()
@@ -111,7 +113,7 @@ public final class PointWorking {
         }
         lines.add(line("fan speed over reference speed", "N/N_0", "-", s.fanSpeedFactor(), "N ~ V, from memory"));
         add("Fans", lines);
-        add("Current", solver.current().working());
+        add("Current", solver.air().current().working());
     }
 
     private void oil(SteadySolver solver, Balance.Steady s) {
