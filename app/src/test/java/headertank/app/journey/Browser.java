@@ -159,8 +159,17 @@ public final class Browser implements AutoCloseable {
      * ({@code -Dheadertank.docs.write=true}).
      */
     public void screenshot(String name) throws IOException {
+        picture(name, true);
+    }
+
+    /** The same of what the window shows. */
+    public void firstScreen(String name) throws IOException {
+        picture(name, false);
+    }
+
+    private void picture(String name, boolean whole) throws IOException {
         Object picture = driver.executeCdpCommand(
-                        "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true))
+                        "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", whole))
                 .get("data");
         byte[] png = Base64.getDecoder().decode((String) picture);
         keep(Path.of("target", "screenshots"), name, png);

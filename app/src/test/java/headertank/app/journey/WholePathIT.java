@@ -61,6 +61,7 @@ class WholePathIT {
             String check = rate(browser, car, 1);
             assertThat(browser.text()).contains("Drift", "Coolant margin", "Assumptions", "What buys the most margin");
             pictures(browser, check, "check");
+            browser.width(1100).open(check).firstScreen("check-first-screen");
             signOff(browser);
             assertThat(browser.text()).contains("Signed");
         }
