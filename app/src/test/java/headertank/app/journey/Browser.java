@@ -5,15 +5,16 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
-import org.openqa.selenium.Dimension;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.OutputType;
+import org.openqa.selenium.TimeoutException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -73,7 +74,9 @@ public final class Browser implements AutoCloseable {
     }
 
     public Browser width(int pixels) {
-        driver.manage().window().setSize(new Dimension(pixels, 900));
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", pixels, "height", 900, "deviceScaleFactor", 1, "mobile", false));
         return this;
     }
 
@@ -90,6 +93,14 @@ public final class Browser implements AutoCloseable {
         WebElement element = driver.findElement(By.name(field));
         element.clear();
         element.sendKeys(text);
+        return this;
+    }
+
+    /** Clicks the first element that fits, wherever on the page it is. */
+    public Browser press(String css) {
+        WebElement element = find(css);
+        driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
+        element.click();
         return this;
     }
 
@@ -110,7 +121,11 @@ public final class Browser implements AutoCloseable {
     }
 
     public void waitUntil(BooleanSupplier condition) {
-        new WebDriverWait(driver, Duration.ofSeconds(10)).until(d -> condition.getAsBoolean());
+        try {
+            new WebDriverWait(driver, Duration.ofSeconds(20)).until(d -> condition.getAsBoolean());
+        } catch (TimeoutException e) {
+            throw new AssertionError("this never came true on " + path() + ", which shows:\n" + text(), e);
+        }
     }
 
     public String text() {
@@ -127,18 +142,44 @@ public final class Browser implements AutoCloseable {
                 "return document.documentElement.scrollWidth > document.documentElement.clientWidth");
     }
 
-    /** What the browser complained about: refused scripts and styles, failed requests, errors. */
+    /**
+     * What the browser complained about: refused scripts and styles, failed requests, errors. A preview that a newer one
+     * overtook, or that a page left behind, is no complaint.
+     */
     public List<String> complaints() {
         return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
                 .filter(e -> e.getLevel().intValue() >= Level.WARNING.intValue())
                 .map(LogEntry::getMessage)
+                .filter(m -> !m.contains("htmx:sendAbort") && !m.contains("htmx:afterRequest"))
                 .toList();
     }
 
-    /** Keeps a picture in {@code target/screenshots}. */
+    /**
+     * Keeps a picture of the whole page in {@code target/screenshots}, and in the docs when those are written anew
+     * ({@code -Dheadertank.docs.write=true}).
+     */
     public void screenshot(String name) throws IOException {
-        Path folder = Files.createDirectories(Path.of("target", "screenshots"));
-        Files.write(folder.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+        picture(name, true);
+    }
+
+    /** The same of what the window shows. */
+    public void firstScreen(String name) throws IOException {
+        picture(name, false);
+    }
+
+    private void picture(String name, boolean whole) throws IOException {
+        Object picture = driver.executeCdpCommand(
+                        "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", whole))
+                .get("data");
+        byte[] png = Base64.getDecoder().decode((String) picture);
+        keep(Path.of("target", "screenshots"), name, png);
+        if (Boolean.getBoolean("headertank.docs.write")) {
+            keep(Path.of("..", "docs", "screenshots"), name, png);
+        }
+    }
+
+    private static void keep(Path folder, String name, byte[] png) throws IOException {
+        Files.write(Files.createDirectories(folder).resolve(name + ".png"), png);
     }
 
     @Override

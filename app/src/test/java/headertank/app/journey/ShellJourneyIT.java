@@ -40,7 +40,7 @@ class ShellJourneyIT {
             browser.open("/cars/new").type("customer", "blue");
             browser.waitUntil(() -> browser.all("#choices label").size() == 1);
 
-            for (int width : new int[] {500, 820, 1440}) {
+            for (int width : new int[] {390, 820, 1440}) {
                 browser.width(width).open("/cars");
                 browser.screenshot("cars-" + width);
                 assertThat(browser.scrollsSideways()).as("width %d", width).isFalse();

@@ -300,7 +300,7 @@ class SpecIT {
                 .query(Long.class)
                 .single();
         jdbc.sql("insert into sign_off (shop_id, check_run_id, signer_id, decision, signed_sha256) "
-                        + "values (:shop, :check, :author, 'NO_GO', sha256('x'))")
+                        + "values (:shop, :check, :author, 'HOLD_BACK', sha256('x'))")
                 .param("shop", shop)
                 .param("check", check)
                 .param("author", one.authorId())
@@ -318,7 +318,7 @@ class SpecIT {
                         .string(allOf(
                                 containsString("Check of revision 1"),
                                 containsString("Check of revision 1 signed"),
-                                containsString("no-go"),
+                                containsString("Hold back"),
                                 containsString("out of date: the car has a newer revision"),
                                 containsString("Ran hot, with revision 1"),
                                 containsString("third run"))));

@@ -27,8 +27,11 @@ import org.hipparchus.util.FastMath;
 public record HeadWall(
         double reynolds, double filmWPerM2K, double wallK, double pressurePa, double saturationK, double superheatK) {
 
+    /** Smallest Reynolds number that is accepted [-]. */
+    public static final double LEAST_REYNOLDS = 2300;
+
     private static final Range TURBULENT = Range.of(1e4, 1e7);
-    private static final Range ACCEPTED = Range.of(2300, 1e7);
+    private static final Range ACCEPTED = Range.of(LEAST_REYNOLDS, 1e7);
 
     /**
      * The state of the coolant in the head's jacket.

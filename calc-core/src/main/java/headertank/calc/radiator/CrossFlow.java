@@ -32,10 +32,24 @@ public final class CrossFlow {
         if (!(cn > 1e-12)) {
             return -FastMath.expm1(-n);
         }
-        double a = -FastMath.expm1(-n);
-        double b = -FastMath.expm1(-cn);
-        double pa = FastMath.exp(-n);
-        double pb = FastMath.exp(-cn);
+        double a;
+        double pa;
+        if (n < 1) {
+            a = -FastMath.expm1(-n);
+            pa = 1 - a;
+        } else {
+            pa = FastMath.exp(-n);
+            a = 1 - pa;
+        }
+        double b;
+        double pb;
+        if (cn < 1) {
+            b = -FastMath.expm1(-cn);
+            pb = 1 - b;
+        } else {
+            pb = FastMath.exp(-cn);
+            b = 1 - pb;
+        }
         double sum = a * b;
         for (int i = 1; i < 2000; i++) {
             double inverse = 1.0 / i;

@@ -36,6 +36,8 @@ public final class LouveredFins implements AirSide {
     private static final Range USED_RE = Range.of(60, 4000);
     private static final double LOW_RE = 130;
     private static final double HIGH_RE = 230;
+    private static final double LN_HALF = FastMath.log(0.5);
+    private static final double LN_THREE_TENTHS = FastMath.log(0.3);
 
     private final double louverPitchM;
     private final double colburnAtOne;
@@ -164,12 +166,13 @@ public final class LouveredFins implements AirSide {
     }
 
     private double low(double re) {
-        return lowFactor * FastMath.exp(lowExponent * FastMath.log(re) - 3.01 * FastMath.log(FastMath.log(0.5 * re)));
+        double ln = FastMath.log(re);
+        return lowFactor * FastMath.exp(lowExponent * ln - 3.01 * FastMath.log(ln + LN_HALF));
     }
 
     private double high(double re) {
-        return highFactor
-                * FastMath.exp(highExponent * FastMath.log(re) - 2.966 * FastMath.log(FastMath.log(0.3 * re)));
+        double ln = FastMath.log(re);
+        return highFactor * FastMath.exp(highExponent * ln - 2.966 * FastMath.log(ln + LN_THREE_TENTHS));
     }
 
     @Override

@@ -69,7 +69,11 @@ public final class TubeFlow {
 
     /** @return Nusselt number of turbulent flow, no entry or property correction, Re from 3000, Pr from 0.5 [-] */
     public static double gnielinski(double reynolds, double prandtl) {
-        double eighth = petukhov(reynolds) / 8;
+        return gnielinski(petukhov(reynolds), reynolds, prandtl);
+    }
+
+    private static double gnielinski(double friction, double reynolds, double prandtl) {
+        double eighth = friction / 8;
         double third = FastMath.cbrt(prandtl);
         return eighth * (reynolds - 1000) * prandtl / (1 + 12.7 * FastMath.sqrt(eighth) * (third * third - 1));
     }
@@ -93,7 +97,8 @@ public final class TubeFlow {
             return entryFactor * gnielinski(reynolds, prandtl);
         }
         double share = (reynolds - laminarToRe) / (turbulentFromRe - laminarToRe);
-        return (1 - share) * laminar(laminarToRe, prandtl) + share * entryFactor * gnielinski(turbulentFromRe, prandtl);
+        return (1 - share) * laminar(laminarToRe, prandtl)
+                + share * entryFactor * gnielinski(frictionHigh, turbulentFromRe, prandtl);
     }
 
     private double laminar(double reynolds, double prandtl) {

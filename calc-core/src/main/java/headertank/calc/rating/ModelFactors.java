@@ -1,5 +1,6 @@
 package headertank.calc.rating;
 
+import headertank.calc.radiator.RadiatorFactors;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -48,6 +49,41 @@ public record ModelFactors(
 
     /** Number of factors. */
     public static final int COUNT = 17;
+
+    /**
+     * The same for a core whose maker's sheet or bench test was fitted:
+     *
+     * <pre>{@code
+     * Resolved car = rater.resolve(build);
+     * RadiatorSpec core = Plant.of(car).radiator().spec();
+     * PerformanceSheet.Fit fit = new PerformanceSheet(coolant, points).fit(core, PerformanceSheet.Side.AIR);
+     * Plant fitted = Plant.of(car, ModelFactors.NOMINAL.withRadiator(fit.factors()));
+     * PointRating rated = PointRater.rate(fitted, point);
+     * }</pre>
+     *
+     * @param fitted factors of the radiator
+     * @return these factors times the fitted ones
+     */
+    public ModelFactors withRadiator(RadiatorFactors fitted) {
+        return new ModelFactors(
+                airSide * fitted.airSide(),
+                airFriction * fitted.airFriction(),
+                tubeSide * fitted.tubeSide(),
+                coolantHeat,
+                engineFriction,
+                fuelHeat,
+                airLosses,
+                inletPressureOffset,
+                exitPressureOffset,
+                sealing,
+                yawOffset,
+                fanOverrun,
+                circuit,
+                oilCoolers,
+                demand,
+                boilingOffsetK,
+                metalMass);
+    }
 
     /**
      * One standard deviation of the factors that depend on the car; log-normal shares.

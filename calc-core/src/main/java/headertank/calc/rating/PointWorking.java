@@ -5,6 +5,7 @@ import headertank.calc.build.BuildField;
 import headertank.calc.control.FanController;
 import headertank.calc.coolant.BoilingMargin;
 import headertank.calc.coolant.CapPosition;
+import headertank.calc.coolant.HeadWall;
 import headertank.calc.coolant.PressureCap;
 import headertank.calc.coolant.PumpInlet;
 import headertank.calc.duty.OperatingPoint;
@@ -26,6 +27,10 @@ public final class PointWorking {
 
     private static final String DERIVED = "derived";
     private static final String CHOICE = "modelling choice";
+
+    private static final double JACKET_M_PER_S = 2.5;
+    private static final double JACKET_WIDTH_M = 0.010;
+    private static final double FLUX_W_PER_M2 = 1e6;
 
     private final Plant plant;
     private final OperatingPoint point;
@@ -50,8 +55,10 @@ public final class PointWorking {
             add("Coolant flow", solver.coolantFlow().working());
             coolant(s);
             fans(solver, s);
-            AirConditions air = solver.conditions(s.ambientK());
-            add("Air through the core", plant.airPath().working(air, solver.airFlow()));
+            AirConditions air = solver.air().conditions(s.ambientK());
+            add(
+                    "Air through the core",
+                    plant.airPath().working(air, solver.air().flow()));
             add(
                     "Radiator",
                     plant.radiator()
@@ -65,6 +72,7 @@ public final class PointWorking {
             oil(solver, s);
             balance(s);
             pressures(solver, s);
+            headWall(solver, s);
             sensors(s);
             figures(s);
         }
@@ -111,7 +119,7 @@ public final class PointWorking {
         }
         lines.add(line("fan speed over reference speed", "N/N_0", "-", s.fanSpeedFactor(), "N ~ V, from memory"));
         add("Fans", lines);
-        add("Current", solver.current().working());
+        add("Current", solver.air().current().working());
     }
 
     private void oil(SteadySolver solver, Balance.Steady s) {
@@ -168,6 +176,40 @@ public final class PointWorking {
                         solver.load().pumpSpeedShare())
                 .working());
         add("Pump inlet", lines);
+    }
+
+    /**
+     * The head's wall, where boiling begins. Velocity and heat flux are modelling choices: {@link #JACKET_M_PER_S} at half of
+     * the pump's largest flow, {@link #FLUX_W_PER_M2} at rated power, both in proportion. No section where the coolant is too
+     * slow for the correlation.
+     */
+    private void headWall(SteadySolver solver, Balance.Steady s) {
+        Coolant c = plant.coolant();
+        double t = s.engineOutK();
+        double velocity = JACKET_M_PER_S * s.pumpM3PerS() / (0.5 * plant.pump().maxFlowM3PerS());
+        double rated = plant.engine()
+                .at(plant.engine().spec().ratedPowerW(), plant.engine().spec().ratedSpeedPerS())
+                .coolantW();
+        HeadWall.Jacket jacket = new HeadWall.Jacket(
+                t,
+                velocity,
+                JACKET_WIDTH_M,
+                c.densityKgPerM3(t),
+                c.viscosityPaS(t),
+                c.heatCapacityJPerKgK(t),
+                c.conductivityWPerMK(t));
+        if (jacket.densityKgPerM3() * velocity * JACKET_WIDTH_M / jacket.viscosityPaS() < HeadWall.LEAST_REYNOLDS) {
+            return;
+        }
+        double flux = FLUX_W_PER_M2 * solver.load().coolantW() / rated;
+        double pressure = HeadWall.pressurePa(plant.capPressurePa(), CapPosition.HOT_TANK, solver.coolantFlow());
+        List<WorkingLine> lines = new ArrayList<>();
+        lines.add(line("velocity in the head's jacket", "v", "m/s", velocity, CHOICE));
+        lines.add(line("heat flux at the hottest wall", "q", "W/m2", flux, "1e6 at rated power, from memory"));
+        lines.add(
+                line("pressure in the head", "p_h", "Pa", pressure, "cap, thermostat and half the hoses, " + DERIVED));
+        lines.addAll(HeadWall.of(jacket, flux, pressure, c::boilingK).working());
+        add("Wall of the head", lines);
     }
 
     private void sensors(Balance.Steady s) {

@@ -122,8 +122,8 @@ public record SlowCoolant(
         if (!(balance instanceof Balance.Steady)) {
             solver.residualW(hot, solver.designAmbientK());
         }
-        double airIn = solver.airInK();
-        double air = solver.airFlow().massKgPerS();
+        double airIn = solver.air().airInK();
+        double air = solver.air().flow().massKgPerS();
         List<Double> flows = new ArrayList<>();
         for (double share : FLOW_SHARES) {
             flows.add(share * plant.pump().maxFlowM3PerS());
