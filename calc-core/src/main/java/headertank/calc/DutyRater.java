@@ -83,7 +83,7 @@ final class DutyRater {
             }
         }
         if (duty.judged() != Duty.Judged.STEADY) {
-            RunResult run = RunSolver.run(plant, duty, RunSettings.WITHOUT_TRACE);
+            RunResult run = RunSolver.run(plant, duty, RunSettings.PEAKS_ONLY);
             coolant = Math.min(coolant, plant.resolved().value(BuildField.COOLANT_LIMIT) - run.peakCoolantK());
             boiling = Math.min(boiling, run.lowestBoilingMarginK());
         }

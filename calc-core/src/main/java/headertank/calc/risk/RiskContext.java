@@ -26,7 +26,7 @@ public interface RiskContext {
      *
      * @param other the altered car
      * @param duty one of the duties
-     * @return coolant margin that decides: of the run when the duty has a schedule, else the smallest steady one [K];
+     * @return coolant margin that decides: of the run, of a steady state or the smaller, as the duty is judged [K];
      *     without a steady state the margin at the hottest temperature tried, which is only a bound
      */
     double marginK(Resolved other, Duty duty);

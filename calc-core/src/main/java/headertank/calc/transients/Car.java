@@ -171,7 +171,7 @@ final class Car implements OrdinaryDifferentialEquation {
 
     /** @return G, slowed down where it is far above the flow that feeds it [W/K] */
     private double running(double c) {
-        double g = c * FastMath.expm1(Math.min(20, place.table.conductanceWPerK() / c));
+        double g = c * (FastMath.exp(Math.min(20, place.table.conductanceWPerK() / c)) - 1);
         return Math.max(1e-3, Math.min(g, Math.max(FASTEST_PER_S * masses.radiatorJPerK() - c, 4 * c)));
     }
 

@@ -24,13 +24,13 @@ final class CoolingTable {
     private static final double REACH_K = 3;
 
     private static final double REACH_DUTY = 0.15;
-    private static final double REACH_LN_LIFT = 0.4;
+    private static final double REACH_LIFT_SHARE = 0.4;
 
     /** A correction is made anew when the car has moved this far from the state that it was made at. */
     private static final double STALE_K = 0.2;
 
     private static final double STALE_DUTY = 0.01;
-    private static final double STALE_LN_LIFT = 0.03;
+    private static final double STALE_LIFT_SHARE = 0.03;
 
     private final SteadySolver solver;
     private final Plant plant;
@@ -67,7 +67,7 @@ final class CoolingTable {
         if (exactK == exactK) {
             double k = (hotK - exactK) / REACH_K;
             double d = (duty - exactDuty) / REACH_DUTY;
-            double l = lift == exactLift ? 0 : FastMath.log(lift / exactLift) / REACH_LN_LIFT;
+            double l = (lift - exactLift) / (REACH_LIFT_SHARE * exactLift);
             double w = 1 / (1 + k * k + d * d + l * l);
             for (int i = 0; i < QUANTITIES; i++) {
                 out[i] += w * missing[i];
@@ -79,7 +79,7 @@ final class CoolingTable {
     void settleAt(double hotK, double lift, double duty) {
         if (Math.abs(hotK - exactK) < STALE_K
                 && Math.abs(duty - exactDuty) < STALE_DUTY
-                && Math.abs(FastMath.log(lift / exactLift)) < STALE_LN_LIFT) {
+                && Math.abs(lift - exactLift) < STALE_LIFT_SHARE * exactLift) {
             return;
         }
         double[] exact = solved(hotK, lift, duty);

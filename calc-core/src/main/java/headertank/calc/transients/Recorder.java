@@ -13,14 +13,15 @@ import org.hipparchus.ode.sampling.ODEStateInterpolator;
 import org.hipparchus.ode.sampling.ODEStepHandler;
 
 /**
- * Watches the steps of a run. Peaks, times and swings are taken at the ends of steps, with a straight line where a limit is
- * crossed; the trace is interpolated inside a step by a cubic through both ends and their slopes.
+ * Watches the steps of a run. Times and swings are taken at the ends of steps, with a straight line where a limit is
+ * crossed, peaks come from {@link Peaks}; the trace is interpolated inside a step by a cubic through both ends and their slopes.
  */
 final class Recorder implements ODEStepHandler {
 
     private final Plant plant;
     private final Car car;
     private final Fans fans;
+    private final Peaks peaks;
     private final double limitK;
     private final double outputS;
     private final int gauge;
@@ -43,10 +44,6 @@ final class Recorder implements ODEStepHandler {
     private RunResult.Settled settled = new RunResult.Settled(Double.NaN, 0, 0, "");
 
     private long outputs;
-    private int steps;
-    private double peakK;
-    private double peakAtS;
-    private double peakOilK;
     private double aboveS;
     private double firstAboveS = Double.NaN;
     private double belowWindowS;
@@ -59,7 +56,8 @@ final class Recorder implements ODEStepHandler {
     private double peakPanelK;
     private double peakTouchK;
 
-    Recorder(Plant plant, Car car, Fans fans, double outputHz, double[] start) {
+    Recorder(Plant plant, Car car, Fans fans, Peaks peaks, double outputHz) {
+        this.peaks = peaks;
         this.plant = plant;
         this.car = car;
         this.fans = fans;
@@ -67,8 +65,6 @@ final class Recorder implements ODEStepHandler {
         this.outputS = outputHz > 0 ? 1 / outputHz : Double.POSITIVE_INFINITY;
         this.gauge = Car.SENSOR + plant.gaugeSensor().ordinal();
         this.outputs = outputHz > 0 ? 0 : Long.MAX_VALUE;
-        this.peakK = start[Car.BLOCK];
-        this.peakOilK = start[Car.OIL];
     }
 
     void beginPhase(OperatingPoint at, double timeS, double seconds, double[] y) {
@@ -110,29 +106,16 @@ final class Recorder implements ODEStepHandler {
         double t1 = to.getTime();
         double[] y0 = from.getPrimaryState();
         double[] y1 = to.getPrimaryState();
-        double[] slope = to.getPrimaryDerivative();
-        steps++;
         if (t1 > outputs * outputS || t0 == 0 && outputs == 0) {
-            draw(t0, t1, y0, y1, from.getPrimaryDerivative(), slope);
+            draw(t0, t1, y0, y1, from.getPrimaryDerivative(), to.getPrimaryDerivative());
         }
         watch(t0, t1, y0, y1);
-        if (Math.abs(slope[Car.BLOCK]) < STEADY_K_PER_S && Math.abs(slope[Car.RADIATOR]) < STEADY_K_PER_S) {
-            car.place().table.settleAt(y1[Car.BLOCK], car.lift(y1), car.duty(t1, y1));
-        }
     }
-
-    /** Below this the car counts as settling [K/s]. */
-    private static final double STEADY_K_PER_S = 0.004;
 
     private void watch(double t0, double t1, double[] y0, double[] y1) {
         double dt = t1 - t0;
         double hot = y1[Car.BLOCK];
-        if (hot > peakK) {
-            peakK = hot;
-            peakAtS = t1;
-        }
-        phasePeakK = Math.max(phasePeakK, hot);
-        peakOilK = Math.max(peakOilK, y1[Car.OIL]);
+        phasePeakK = Math.max(phasePeakK, peaks.inStepK());
         phasePeakOilK = Math.max(phasePeakOilK, y1[Car.OIL]);
         double above = dt * shareAbove(y0[Car.BLOCK], hot, limitK);
         if (above > 0 && Double.isNaN(firstAboveS)) {
@@ -244,20 +227,16 @@ final class Recorder implements ODEStepHandler {
                 y[Car.HOOD]);
     }
 
-    int steps() {
-        return steps;
-    }
-
     RunResult result(double[] end, double storedJ, RunResult.Numerics numerics) {
         List<RunResult.SensorError> errors = new ArrayList<>();
         for (SensorWatch s : sensors) {
             errors.add(s.result());
         }
         return new RunResult(
-                peakK,
-                peakAtS,
-                peakOilK,
-                plant.boilingK() - peakK,
+                peaks.coolantK(),
+                peaks.coolantAtS(),
+                peaks.oilK(),
+                plant.boilingK() - peaks.coolantK(),
                 aboveS,
                 firstAboveS,
                 end[Car.FAN_AS] / 3600,

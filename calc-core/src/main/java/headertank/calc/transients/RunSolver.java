@@ -6,6 +6,7 @@ import headertank.calc.duty.Schedule;
 import headertank.calc.rating.Plant;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;
@@ -23,6 +24,7 @@ public final class RunSolver {
 
     private static final double SHORTEST_S = 1e-9;
     private static final double LONGEST_S = 1;
+    private static final double LONGEST_FOR_PEAKS_S = 3;
     private static final double FIRST_S = 0.1;
     private static final double TOLERANCE_K = 1e-3;
     private static final double UNCONTROLLED = 1e12;
@@ -34,7 +36,11 @@ public final class RunSolver {
     private final Masses masses;
     private final Fans fans;
     private final Car car;
+    private final Peaks peaks;
+
+    /** Nothing when only peaks are wanted. */
     private final Recorder recorder;
+
     private final DormandPrince54Integrator integrator;
     private final Map<String, Place> places = new HashMap<>();
 
@@ -54,17 +60,23 @@ public final class RunSolver {
         this.y = new double[Car.STATES];
         Arrays.fill(y, 0, Car.IN_J, startK);
         y[Car.FRICTION] = 0;
-        this.recorder = new Recorder(plant, car, fans, settings.outputHz(), y);
-        this.integrator = integrator();
-        integrator.addStepHandler(recorder);
+        this.peaks = new Peaks(car, y);
+        this.integrator = integrator(settings.peaksOnly() ? LONGEST_FOR_PEAKS_S : LONGEST_S);
+        integrator.addStepHandler(peaks);
+        if (settings.peaksOnly()) {
+            this.recorder = null;
+        } else {
+            this.recorder = new Recorder(plant, car, fans, peaks, settings.outputHz());
+            integrator.addStepHandler(recorder);
+        }
     }
 
-    /** @return the method with its tolerances */
-    static DormandPrince54Integrator integrator() {
+    /** @return the method with its tolerances and steps of up to so long [s] */
+    static DormandPrince54Integrator integrator(double longestS) {
         double[] absolute = new double[Car.STATES];
         Arrays.fill(absolute, 0, Car.IN_J, TOLERANCE_K);
         Arrays.fill(absolute, Car.IN_J, Car.STATES, UNCONTROLLED);
-        return new DormandPrince54Integrator(SHORTEST_S, LONGEST_S, absolute, new double[Car.STATES]);
+        return new DormandPrince54Integrator(SHORTEST_S, longestS, absolute, new double[Car.STATES]);
     }
 
     /** The run with {@link RunSettings#STANDARD}. */
@@ -96,16 +108,44 @@ public final class RunSolver {
                 first = false;
             }
             car.enter(place, time);
-            recorder.beginPhase(duty.point(phase.pointId()), time, phase.seconds(), y);
+            if (recorder != null) {
+                recorder.beginPhase(duty.point(phase.pointId()), time, phase.seconds(), y);
+            }
             stay(place, time + phase.seconds());
-            recorder.endPhase(time, y);
+            if (recorder != null) {
+                recorder.endPhase(time, y);
+            }
         }
-        int steps = recorder.steps();
+        int steps = peaks.steps();
         int tried = (car.evaluations() - restarts) / EVALUATIONS_OF_A_STEP;
-        return recorder.result(
-                y,
-                masses.storedJ(y) - storedAtStart,
-                new RunResult.Numerics(steps, Math.max(0, tried - steps), car.evaluations(), events, eventErrorK));
+        RunResult.Numerics numerics =
+                new RunResult.Numerics(steps, Math.max(0, tried - steps), car.evaluations(), events, eventErrorK);
+        double storedJ = masses.storedJ(y) - storedAtStart;
+        return recorder == null ? peaksOnly(storedJ, numerics) : recorder.result(y, storedJ, numerics);
+    }
+
+    private RunResult peaksOnly(double storedJ, RunResult.Numerics numerics) {
+        double no = Double.NaN;
+        return new RunResult(
+                peaks.coolantK(),
+                peaks.coolantAtS(),
+                peaks.oilK(),
+                plant.boilingK() - peaks.coolantK(),
+                no,
+                no,
+                y[Car.FAN_AS] / 3600,
+                y[Car.BATTERY_AS] / 3600,
+                fans.starts(),
+                storedJ,
+                (y[Car.IN_J] - y[Car.OUT_J] - storedJ) / Math.max(y[Car.IN_J], 1),
+                List.of(),
+                new RunResult.Settled(no, no, no, ""),
+                new RunResult.Window(no, no),
+                new RunResult.Current(no, no, no, no),
+                new RunResult.Hood(no, no, no),
+                List.of(),
+                List.of(),
+                numerics);
     }
 
     private void stay(Place place, double end) {

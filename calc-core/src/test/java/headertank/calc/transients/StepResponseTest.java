@@ -73,7 +73,7 @@ class StepResponseTest {
         double[] y = start(360, 340, 330);
         y[Car.WAX] = 350;
         double[] end =
-                RunSolver.integrator().integrate(car, new ODEState(0, y), 12).getPrimaryState();
+                RunSolver.integrator(1).integrate(car, new ODEState(0, y), 12).getPrimaryState();
         assertThat(end[Car.WAX]).isCloseTo(START_K - 30 * FastMath.exp(-12.0 / 8), within(2e-3));
         assertThat(end[Car.FRICTION])
                 .as("rising wax is held back by up to a kelvin")
@@ -81,7 +81,7 @@ class StepResponseTest {
     }
 
     private double[] run(Masses masses, double metalK, double oilK, double hoodK, double seconds) {
-        return RunSolver.integrator()
+        return RunSolver.integrator(1)
                 .integrate(car(masses), new ODEState(0, start(metalK, oilK, hoodK)), seconds)
                 .getPrimaryState();
     }

@@ -1,0 +1,92 @@
+package headertank.calc.transients;
+
+import org.hipparchus.ode.ODEStateAndDerivative;
+import org.hipparchus.ode.sampling.ODEStateInterpolator;
+import org.hipparchus.ode.sampling.ODEStepHandler;
+
+/**
+ * The hottest coolant and oil of a run, all that a sampled run is asked for. Where the coolant turns inside a step, its peak
+ * is that of the cubic through both ends and their slopes. Has the cooling solved exactly where the car settles.
+ */
+final class Peaks implements ODEStepHandler {
+
+    /** Below this the car counts as settling [K/s]. */
+    private static final double STEADY_K_PER_S = 0.004;
+
+    private final Car car;
+    private int steps;
+    private double coolantK;
+    private double coolantAtS;
+    private double oilK;
+    private double inStepK;
+
+    Peaks(Car car, double[] start) {
+        this.car = car;
+        this.coolantK = start[Car.BLOCK];
+        this.oilK = start[Car.OIL];
+    }
+
+    @Override
+    public void handleStep(ODEStateInterpolator step) {
+        ODEStateAndDerivative from = step.getPreviousState();
+        ODEStateAndDerivative to = step.getCurrentState();
+        double[] y = to.getPrimaryState();
+        double[] slope = to.getPrimaryDerivative();
+        steps++;
+        inStepK = y[Car.BLOCK];
+        double at = to.getTime();
+        if (slope[Car.BLOCK] < 0) {
+            double before = from.getPrimaryDerivative()[Car.BLOCK];
+            if (before > 0) {
+                double h = at - from.getTime();
+                double start = from.getPrimaryState()[Car.BLOCK];
+                double x = turn((y[Car.BLOCK] - start) / h, before, slope[Car.BLOCK]);
+                inStepK = between(x, h, start, before, y[Car.BLOCK], slope[Car.BLOCK]);
+                at = from.getTime() + x * h;
+            }
+        }
+        if (inStepK > coolantK) {
+            coolantK = inStepK;
+            coolantAtS = at;
+        }
+        oilK = Math.max(oilK, y[Car.OIL]);
+        if (Math.abs(slope[Car.BLOCK]) < STEADY_K_PER_S && Math.abs(slope[Car.RADIATOR]) < STEADY_K_PER_S) {
+            car.place().table.settleAt(y[Car.BLOCK], car.lift(y), car.duty(to.getTime(), y));
+        }
+    }
+
+    /** Where the cubic's slope d0 (1-x)(1-3x) + 6 m x (1-x) + d1 x (3x-2) passes 0 from above, 0 to 1. */
+    private static double turn(double m, double d0, double d1) {
+        double a = 3 * (d0 + d1) - 6 * m;
+        double b = 6 * m - 4 * d0 - 2 * d1;
+        double root = Math.sqrt(Math.max(0, b * b - 4 * a * d0));
+        double x = 2 * d0 / (root - b);
+        return x >= 0 && x <= 1 ? x : 1;
+    }
+
+    private static double between(double x, double h, double y0, double d0, double y1, double d1) {
+        double u = 1 - x;
+        return (1 + 2 * x) * u * u * y0 + x * u * u * h * d0 + x * x * (3 - 2 * x) * y1 - x * x * u * h * d1;
+    }
+
+    int steps() {
+        return steps;
+    }
+
+    double coolantK() {
+        return coolantK;
+    }
+
+    double coolantAtS() {
+        return coolantAtS;
+    }
+
+    double oilK() {
+        return oilK;
+    }
+
+    /** @return hottest coolant of the last step [K] */
+    double inStepK() {
+        return inStepK;
+    }
+}
