@@ -1,11 +1,10 @@
 package headertank.calc.air;
 
+import headertank.calc.quantity.BracketStep;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Root of a falling function inside a bracket, by inverse quadratic interpolation where it is safe and bisection where it
- * is not: T. R. Chandrupatla, <i>A new hybrid quadratic/bisection algorithm for finding the zero of a nonlinear function
- * without using derivatives</i>, Advances in Engineering Software 28 (1997); from memory. It allocates nothing, which the
+ * Root of a falling function inside a bracket, by the steps of {@link BracketStep}. It allocates nothing, which the
  * some hundred air balances of one rating notice. At most 200 evaluations; the bracket never opens.
  */
 final class BracketedRoot {
@@ -66,13 +65,7 @@ final class BracketedRoot {
             if (fa == 0 || share > 0.5) {
                 return best;
             }
-            double xi = (a - b) / (c - b);
-            double phi = (fa - fb) / (fc - fb);
-            t = 0.5;
-            if (phi * phi < xi && (1 - phi) * (1 - phi) < 1 - xi) {
-                t = fa / (fb - fa) * fc / (fb - fc) + (c - a) / (b - a) * fa / (fc - fa) * fb / (fc - fb);
-            }
-            t = Math.min(1 - share, Math.max(share, t));
+            t = BracketStep.share(a, fa, b, fb, c, fc, share);
         }
         return Math.abs(fa) < Math.abs(fb) ? a : b;
     }

@@ -1,11 +1,11 @@
 package headertank.calc.rating;
 
+import headertank.calc.quantity.BracketStep;
 import java.util.function.DoubleUnaryOperator;
 
 /**
  * Root of a rising function from a good first guess: secant steps, lengthened while they gain little, until two values of
- * opposite sign enclose the root; then inverse quadratic interpolation with bisection as its safeguard (T. R. Chandrupatla,
- * Advances in Engineering Software 28 (1997); from memory). Nothing is computed at the ends of the range unless a step
+ * opposite sign enclose the root; then the steps of {@link BracketStep}. Nothing is computed at the ends of the range unless a step
  * arrives there, so a balance that is nearly a straight line takes four or five values. The bracket never opens again;
  * allocates nothing.
  */
@@ -110,13 +110,7 @@ final class RisingRoot {
                 return best;
             }
             double share = 0.25 * widthTolerance / width;
-            double xi = (a - b) / (c - b);
-            double phi = (fa - fb) / (fc - fb);
-            t = 0.5;
-            if (phi * phi < xi && (1 - phi) * (1 - phi) < 1 - xi) {
-                t = fa / (fb - fa) * fc / (fb - fc) + (c - a) / (b - a) * fa / (fc - fa) * fb / (fc - fb);
-            }
-            t = Math.min(1 - share, Math.max(share, t));
+            t = BracketStep.share(a, fa, b, fb, c, fc, share);
         }
         return Math.abs(fa) < Math.abs(fb) ? a : b;
     }
