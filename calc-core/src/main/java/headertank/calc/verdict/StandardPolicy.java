@@ -1,5 +1,7 @@
 package headertank.calc.verdict;
 
+import headertank.calc.coolant.BoilingMargin;
+import headertank.calc.oil.OilBalance;
 import headertank.calc.quantity.Note;
 import headertank.calc.rating.Balance;
 import headertank.calc.rating.PointRating;
@@ -24,13 +26,13 @@ public final class StandardPolicy implements VerdictPolicy {
     public static final double GO_MARGIN_K = 10;
 
     /** Bulk boiling margin for a go [K]. */
-    public static final double GO_BOILING_K = 10;
+    public static final double GO_BOILING_K = BoilingMargin.GO_K;
 
     /** Bulk boiling margin below which it is a no-go [K]. */
-    public static final double LEAST_BOILING_K = 5;
+    public static final double LEAST_BOILING_K = BoilingMargin.NO_GO_K;
 
     /** Oil this far above its caution limit is a no-go [K]. */
-    public static final double OIL_OVER_CAUTION_K = 20;
+    public static final double OIL_OVER_CAUTION_K = OilBalance.NO_GO_K - OilBalance.CAUTION_K;
 
     /** Current that a battery may give while idling for a go [A]. */
     public static final double GO_DEFICIT_A = 10;
