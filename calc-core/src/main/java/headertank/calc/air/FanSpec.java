@@ -29,6 +29,9 @@ public record FanSpec(
         double windmillingLoss,
         double lockedLoss) {
 
+    /** Hub over blade diameter when nobody measured it [-]; guessed. */
+    public static final double USUAL_HUB_SHARE = 0.35;
+
     public FanSpec {
         OutOfRangeException.require("count", count, Range.of(1, 8));
         OutOfRangeException.require("freeFlowM3PerS", freeFlowM3PerS, Range.of(0.02, 8));

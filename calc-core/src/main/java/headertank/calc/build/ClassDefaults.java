@@ -2,6 +2,7 @@ package headertank.calc.build;
 
 import static headertank.calc.quantity.Physics.kelvin;
 
+import headertank.calc.air.FanSpec;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.InputProblem;
 import headertank.calc.quantity.Spread;
@@ -157,8 +158,7 @@ final class ClassDefaults {
                 choice(f, carClass == CarClass.OLD_STREET ? "CLUTCH" : "ELECTRIC", "typical of the class");
             case FAN_COUNT ->
                 number(f, is(BuildField.FAN_DRIVE, "CLUTCH") ? 1 : byClass(1, 1, 2, 2), EXACT, "typical of the class");
-            case FAN_DIAMETER ->
-                number(f, byClass(0.43, 0.40, 0.30, 0.35), Spread.relative(0.08), "typical of the class");
+            case FAN_DIAMETER -> number(f, usualFanDiameter(), Spread.relative(0.08), "typical of the class");
             case FAN_MOUNTING -> choice(f, "PULLING", "most fans pull");
             case FAN_FLOW -> number(f, f.allowed().clamp(fanFlow()), Spread.relative(0.15), fanFlowWhy());
             case FAN_SHUT_OFF -> number(f, f.allowed().clamp(shutOff()), Spread.relative(0.20), shutOffWhy());
@@ -282,40 +282,45 @@ final class ClassDefaults {
         return value(BuildField.CORE_WIDTH) * value(BuildField.CORE_HEIGHT);
     }
 
+    private double usualFanDiameter() {
+        return byClass(0.43, 0.40, 0.30, 0.35);
+    }
+
+    /** Whether flow and pressure of an electric fan can be had from its current. */
+    private boolean fanCurrentIsKnown() {
+        return has(BuildField.FAN_CURRENT) && is(BuildField.FAN_DRIVE, "ELECTRIC");
+    }
+
     private double fanFlow() {
         double typical = byClass(1.3, 0.80, 0.60, 0.85);
-        double usual = byClass(0.43, 0.40, 0.30, 0.35);
         double d = value(BuildField.FAN_DIAMETER);
-        if (has(BuildField.FAN_CURRENT) && is(BuildField.FAN_DRIVE, "ELECTRIC")) {
-            double hub = 0.35 * d;
+        if (fanCurrentIsKnown()) {
+            double hub = FanSpec.USUAL_HUB_SHARE * d;
             double jet = Math.PI / 4 * (d * d - hub * hub);
             return FastMath.cbrt(2 * 0.22 * 13 * value(BuildField.FAN_CURRENT) * jet * jet / 1.15);
         }
-        return typical * FastMath.pow(d / usual, 2);
+        return typical * FastMath.pow(d / usualFanDiameter(), 2);
     }
 
     private String fanFlowWhy() {
-        return has(BuildField.FAN_CURRENT) && is(BuildField.FAN_DRIVE, "ELECTRIC")
+        return fanCurrentIsKnown()
                 ? "from its current: 22 % of the electric power becomes the jet's kinetic power"
                 : "from the diameter, typical of the class";
     }
 
     private double shutOff() {
-        if (has(BuildField.FAN_CURRENT) && is(BuildField.FAN_DRIVE, "ELECTRIC")) {
+        if (fanCurrentIsKnown()) {
             return 0.30 * 13 * value(BuildField.FAN_CURRENT) / (0.316 * value(BuildField.FAN_FLOW));
         }
         return byClass(250, 230, 220, 260);
     }
 
     private String shutOffWhy() {
-        return has(BuildField.FAN_CURRENT) && is(BuildField.FAN_DRIVE, "ELECTRIC")
-                ? "from its current, at 30 % peak efficiency"
-                : "typical of the class";
+        return fanCurrentIsKnown() ? "from its current, at 30 % peak efficiency" : "typical of the class";
     }
 
     private double fanCurrent() {
-        double usual = byClass(0.43, 0.40, 0.30, 0.35);
-        return byClass(20, 20, 13, 22) * FastMath.pow(value(BuildField.FAN_DIAMETER) / usual, 2);
+        return byClass(20, 20, 13, 22) * FastMath.pow(value(BuildField.FAN_DIAMETER) / usualFanDiameter(), 2);
     }
 
     private boolean carClassIsRace() {

@@ -45,8 +45,6 @@ final class CorePlan {
     /** Blade speed that a viscous clutch does not exceed [rev/s]: 3600 rev/min; guessed. */
     private static final double CLUTCH_FASTEST_PER_S = 60;
 
-    private static final double HUB_SHARE = 0.35;
-
     private CorePlan() {}
 
     static Radiator radiator(Resolved r, ModelFactors f) {
@@ -169,7 +167,7 @@ final class CorePlan {
                 r.value(BuildField.FAN_FLOW),
                 r.value(BuildField.FAN_SHUT_OFF),
                 diameter,
-                HUB_SHARE * diameter,
+                FanSpec.USUAL_HUB_SHARE * diameter,
                 0.5,
                 r.is(BuildField.FAN_MOUNTING, "PUSHING"),
                 windmilling,

@@ -35,8 +35,12 @@ public final class ImpossibleFanClaim implements RiskRule {
             return Optional.empty();
         }
         double diameter = car.resolved().value(BuildField.FAN_DIAMETER);
-        FanSpec claimed =
-                FanSpec.of(1, flow.si(), car.resolved().value(BuildField.FAN_SHUT_OFF), diameter, 0.35 * diameter);
+        FanSpec claimed = FanSpec.of(
+                1,
+                flow.si(),
+                car.resolved().value(BuildField.FAN_SHUT_OFF),
+                diameter,
+                FanSpec.USUAL_HUB_SHARE * diameter);
         FanClaim claim = FanClaim.check(claimed, 13, car.resolved().value(BuildField.FAN_CURRENT), false);
         if (claim.verdict() == FanClaim.Verdict.PLAUSIBLE || claim.ratio() < 0.35) {
             return Optional.empty();
