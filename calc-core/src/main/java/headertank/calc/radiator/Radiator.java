@@ -238,6 +238,30 @@ public final class Radiator {
         if (Double.isNaN(airMassKgPerS + airInK + coolantFlowM3PerS + coolantInK)) {
             throw new IllegalArgumentException("an operating point needs numbers");
         }
+        double difference = coolantInK - airInK;
+        return heat(
+                airInK + 0.25 * difference,
+                coolantInK - 0.05 * difference,
+                settled,
+                airMassKgPerS,
+                airInK,
+                pressurePa,
+                coolantFlowM3PerS,
+                coolant,
+                coolantInK);
+    }
+
+    /** Heat from properties at these temperatures on, in turns until they are settled; zero without air or coolant. */
+    private RadiatorPoint heat(
+            double airMeanK,
+            double coolantMeanK,
+            double settled,
+            double airMassKgPerS,
+            double airInK,
+            double pressurePa,
+            double coolantFlowM3PerS,
+            Coolant coolant,
+            double coolantInK) {
         if (airMassKgPerS <= 0) {
             return RadiatorPoint.withoutAir(coolantInK);
         }
@@ -246,15 +270,7 @@ public final class Radiator {
             return RadiatorPoint.withoutCoolant(airInK, face);
         }
         return heat.settle(
-                airInK + 0.25 * (coolantInK - airInK),
-                coolantInK - 0.05 * (coolantInK - airInK),
-                settled,
-                airMassKgPerS,
-                airInK,
-                face,
-                coolantFlowM3PerS,
-                coolant,
-                coolantInK);
+                airMeanK, coolantMeanK, settled, airMassKgPerS, airInK, face, coolantFlowM3PerS, coolant, coolantInK);
     }
 
     /**
@@ -280,20 +296,13 @@ public final class Radiator {
             double coolantFlowM3PerS,
             Coolant coolant,
             double coolantInK) {
-        if (airMassKgPerS <= 0) {
-            return RadiatorPoint.withoutAir(coolantInK);
-        }
-        double faceVelocityMPerS = airMassKgPerS / (Air.densityKgPerM3(pressurePa, airInK, 0) * faceArea);
-        if (coolantFlowM3PerS <= 0) {
-            return RadiatorPoint.withoutCoolant(airInK, faceVelocityMPerS);
-        }
-        return heat.settle(
+        return heat(
                 airMeanK,
                 coolantMeanK,
                 Double.POSITIVE_INFINITY,
                 airMassKgPerS,
                 airInK,
-                faceVelocityMPerS,
+                pressurePa,
                 coolantFlowM3PerS,
                 coolant,
                 coolantInK);
