@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -11,6 +12,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.springframework.core.io.Resource;
 import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
+import org.springframework.core.io.support.PropertiesLoaderUtils;
 
 /** Every text that a template names exists. */
 class MessagesTest {
@@ -31,6 +33,23 @@ class MessagesTest {
             }
         }
         assertThat(missing).isEmpty();
+    }
+
+    @Test
+    void noTextIsWrittenTwice() throws IOException {
+        var owner = new HashMap<Object, String>();
+        var twice = new TreeSet<String>();
+        for (Resource file :
+                new PathMatchingResourcePatternResolver().getResources("classpath:/messages/*.properties")) {
+            for (Object key : PropertiesLoaderUtils.loadProperties(file).keySet()) {
+                String other = owner.put(key, file.getFilename());
+                if (other != null) {
+                    twice.add(key + ": " + other + ", " + file.getFilename());
+                }
+            }
+        }
+        assertThat(owner).isNotEmpty();
+        assertThat(twice).isEmpty();
     }
 
     @Test

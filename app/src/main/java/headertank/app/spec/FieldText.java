@@ -61,11 +61,6 @@ public final class FieldText {
         return String.join(", ", dutyIds.stream().map(this::duty).toList());
     }
 
-    /** A verdict or decision in words. */
-    public String verdict(String token) {
-        return message("verdict." + token, token);
-    }
-
     /** Why a check no longer holds, in words. */
     public String outOfDate(String token) {
         return message("history.why." + token, token);
