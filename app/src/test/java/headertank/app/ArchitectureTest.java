@@ -40,7 +40,7 @@ class ArchitectureTest {
             .layer("audit")
             .definedBy("headertank.app.audit..")
             .layer("account")
-            .definedBy("headertank.app.account..", "headertank.app.job..")
+            .definedBy("headertank.app.account..", "headertank.app.language..", "headertank.app.job..")
             .layer("car")
             .definedBy("headertank.app.car..", "headertank.app.part..")
             .layer("spec")

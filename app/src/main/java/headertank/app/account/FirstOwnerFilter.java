@@ -25,6 +25,7 @@ final class FirstOwnerFilter extends OncePerRequestFilter {
         boolean signedIn = authentication != null && authentication.getPrincipal() instanceof SignedIn;
         return signedIn
                 || request.getRequestURI().equals(request.getContextPath() + PATH)
+                || request.getRequestURI().equals(request.getContextPath() + "/language")
                 || SecurityRules.STATIC_FILES.matches(request);
     }
 

@@ -45,6 +45,7 @@ public final class RouteRights {
             open(GET, "/login"),
             open(GET, "/first-owner"),
             open(POST, "/first-owner"),
+            open(POST, "/language"),
             row(GET, "/", EVERY_MEMBER),
             // accounts
             row(GET, "/accounts", OWNER),

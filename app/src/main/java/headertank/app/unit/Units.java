@@ -29,7 +29,8 @@ public final class Units {
     }
 
     /**
-     * Reads a text such as {@code 2500 cfm}, {@code 1,3 bar}, {@code −5 °C}; a bare number is taken in the shop's unit.
+     * Reads a text such as {@code 2500 cfm}, {@code 1,3 bar}, {@code −5 °C}; a bare number is taken in the shop's unit. A
+     * comma before three digits is refused as ambiguous unless the reader's language writes decimals with a comma.
      *
      * @return the value in SI units
      * @throws UnitException with what is accepted
@@ -57,7 +58,7 @@ public final class Units {
     }
 
     private static double number(String digits, String typed, Dimension dimension) {
-        if (THOUSANDS_OR_DECIMAL.matcher(digits).matches()) {
+        if (!DecimalSign.isComma() && THOUSANDS_OR_DECIMAL.matcher(digits).matches()) {
             throw new UnitException(Code.AMBIGUOUS_COMMA, typed, dimension);
         }
         String point = digits.indexOf(',') == digits.lastIndexOf(',') && digits.indexOf('.') < 0
@@ -117,8 +118,9 @@ public final class Units {
         int digits = Math.abs(value) < 1 ? Math.max(decimals, extra) : decimals;
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP);
         String text = digits > decimals ? rounded.stripTrailingZeros().toPlainString() : rounded.toPlainString();
-        return rounded.signum() == 0
-                ? BigDecimal.ZERO.setScale(Math.min(digits, decimals)).toPlainString()
-                : text.toLowerCase(Locale.ROOT);
+        return DecimalSign.in(
+                rounded.signum() == 0
+                        ? BigDecimal.ZERO.setScale(Math.min(digits, decimals)).toPlainString()
+                        : text.toLowerCase(Locale.ROOT));
     }
 }

@@ -1,0 +1,70 @@
+package headertank.app.language;
+
+import headertank.app.shop.CurrentUser;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import jakarta.servlet.http.HttpSession;
+import java.util.Locale;
+import java.util.Optional;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import org.springframework.web.servlet.LocaleResolver;
+
+/**
+ * The language of a page: what was chosen in this session, else what the account remembers, else what the browser asks for,
+ * else English.
+ */
+@Component("localeResolver")
+public class PageLanguage implements LocaleResolver {
+
+    private static final String CHOSEN = "headertank.language";
+
+    private final CurrentUser user;
+    private final JdbcClient jdbc;
+
+    PageLanguage(CurrentUser user, JdbcClient jdbc) {
+        this.user = user;
+        this.jdbc = jdbc;
+    }
+
+    @Override
+    public Locale resolveLocale(HttpServletRequest request) {
+        HttpSession session = request.getSession(false);
+        Optional<Language> chosen =
+                session == null ? Optional.empty() : Language.ofCode((String) session.getAttribute(CHOSEN));
+        return chosen.or(() -> remembered(session))
+                .orElseGet(() -> Language.asked(request))
+                .locale();
+    }
+
+    private Optional<Language> remembered(HttpSession session) {
+        if (user.member().isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Language> found = jdbc.sql("select language from account where id = :id and language is not null")
+                .param("id", user.accountId())
+                .query(String.class)
+                .optional()
+                .flatMap(Language::ofCode);
+        if (session != null) {
+            found.ifPresent(l -> session.setAttribute(CHOSEN, l.code()));
+        }
+        return found;
+    }
+
+    /** Sets the language of this session, and of the account when somebody has signed in. */
+    @Transactional
+    public void choose(Language language, HttpServletRequest request) {
+        request.getSession().setAttribute(CHOSEN, language.code());
+        user.member().ifPresent(m -> jdbc.sql("update account set language = :language where id = :id")
+                .param("language", language.code())
+                .param("id", m.accountId())
+                .update());
+    }
+
+    @Override
+    public void setLocale(HttpServletRequest request, HttpServletResponse response, Locale locale) {
+        throw new UnsupportedOperationException("the language is set on its own route");
+    }
+}
