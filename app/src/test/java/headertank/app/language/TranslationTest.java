@@ -1,0 +1,110 @@
+package headertank.app.language;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import headertank.app.MessageSources;
+import headertank.calc.Rater;
+import headertank.calc.build.BuildField;
+import headertank.calc.build.FieldGroup;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.springframework.core.io.ClassPathResource;
+import org.springframework.core.io.Resource;
+import org.springframework.core.io.support.EncodedResource;
+import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
+import org.springframework.core.io.support.PropertiesLoaderUtils;
+
+/** Each text exists in each language and takes the same figures. */
+class TranslationTest {
+
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d)");
+
+    static Collection<String> files() throws IOException {
+        var names = new TreeSet<String>();
+        for (Resource file :
+                new PathMatchingResourcePatternResolver().getResources("classpath:/messages/*.properties")) {
+            if (!file.getFilename().contains("_")) {
+                names.add(file.getFilename().replace(".properties", ""));
+            }
+        }
+        return names;
+    }
+
+    @ParameterizedTest
+    @MethodSource("files")
+    void eachTextIsTranslated(String file) throws IOException {
+        Properties english = read(file + ".properties");
+        Properties german = read(file + "_de.properties");
+        assertThat(english).isNotEmpty();
+        // names of fields that the physics gives in English already have a line of their own only in translations
+        var missing = new TreeSet<>(english.stringPropertyNames());
+        missing.removeAll(german.stringPropertyNames());
+        assertThat(missing).isEmpty();
+        for (String key : english.stringPropertyNames()) {
+            assertThat(places(german.getProperty(key))).as(key).isEqualTo(places(english.getProperty(key)));
+            assertThat(german.getProperty(key)).as(key).isNotBlank();
+        }
+        var left = new TreeSet<>(german.stringPropertyNames());
+        left.removeAll(english.stringPropertyNames());
+        left.removeIf(key -> key.startsWith("field.") || key.startsWith("option."));
+        assertThat(left).isEmpty();
+    }
+
+    @Test
+    void eachFieldAndEachOptionHasAGermanName() {
+        var messages = MessageSources.all();
+        var missing = new TreeSet<String>();
+        var keys = new TreeSet<String>();
+        for (BuildField f : BuildField.values()) {
+            keys.add("field." + f.key());
+            f.options().forEach(o -> keys.add("option." + f.key() + "." + o));
+        }
+        Rater.standard()
+                .coreClasses()
+                .keySet()
+                .forEach(c -> keys.add("option." + BuildField.CORE_CLASS.key() + "." + c));
+        for (FieldGroup g : FieldGroup.values()) {
+            keys.add("group." + g.name());
+        }
+        for (String key : keys) {
+            String german = messages.getMessage(key, null, null, Locale.GERMAN);
+            if (german == null || german.isBlank()) {
+                missing.add(key);
+            }
+        }
+        assertThat(missing).isEmpty();
+    }
+
+    @Test
+    void noApostropheSwallowsAFigure() throws IOException {
+        var faulty = new TreeSet<String>();
+        for (String file : files()) {
+            for (String suffix : List.of("", "_de")) {
+                Properties texts = read(file + suffix + ".properties");
+                texts.stringPropertyNames().stream()
+                        .filter(k -> texts.getProperty(k).replace("''", "").contains("'"))
+                        .forEach(k -> faulty.add(file + suffix + ": " + k));
+            }
+        }
+        assertThat(faulty).isEmpty();
+    }
+
+    private static Properties read(String name) throws IOException {
+        return PropertiesLoaderUtils.loadProperties(
+                new EncodedResource(new ClassPathResource("messages/" + name), StandardCharsets.UTF_8));
+    }
+
+    private static Collection<String> places(String text) {
+        return PLACE.matcher(text).results().map(m -> m.group(1)).collect(Collectors.toCollection(TreeSet::new));
+    }
+}
