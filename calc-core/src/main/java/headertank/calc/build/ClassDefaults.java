@@ -2,6 +2,8 @@ package headertank.calc.build;
 
 import static headertank.calc.quantity.Physics.kelvin;
 
+import headertank.calc.air.Fan;
+import headertank.calc.air.FanFit;
 import headertank.calc.air.FanSpec;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.InputProblem;
@@ -291,13 +293,15 @@ final class ClassDefaults {
         return has(BuildField.FAN_CURRENT) && is(BuildField.FAN_DRIVE, "ELECTRIC");
     }
 
+    private double fanElectricW() {
+        return Fan.REFERENCE_V * value(BuildField.FAN_CURRENT);
+    }
+
     private double fanFlow() {
         double typical = byClass(1.3, 0.80, 0.60, 0.85);
         double d = value(BuildField.FAN_DIAMETER);
         if (fanCurrentIsKnown()) {
-            double hub = FanSpec.USUAL_HUB_SHARE * d;
-            double jet = Math.PI / 4 * (d * d - hub * hub);
-            return FastMath.cbrt(2 * 0.22 * 13 * value(BuildField.FAN_CURRENT) * jet * jet / 1.15);
+            return FanFit.freeFlowM3PerS(fanElectricW(), FanSpec.annulusM2(d, FanSpec.USUAL_HUB_SHARE * d));
         }
         return typical * FastMath.pow(d / usualFanDiameter(), 2);
     }
@@ -310,7 +314,7 @@ final class ClassDefaults {
 
     private double shutOff() {
         if (fanCurrentIsKnown()) {
-            return 0.30 * 13 * value(BuildField.FAN_CURRENT) / (0.316 * value(BuildField.FAN_FLOW));
+            return FanFit.shutOffPa(value(BuildField.FAN_FLOW), fanElectricW(), FanSpec.USUAL_SHAPE);
         }
         return byClass(250, 230, 220, 260);
     }
