@@ -91,6 +91,11 @@ final class Car implements OrdinaryDifferentialEquation {
         place = next;
     }
 
+    /** @return when the engine was last stopped [s] */
+    double offSinceS() {
+        return offSinceS;
+    }
+
     Place place() {
         return place;
     }

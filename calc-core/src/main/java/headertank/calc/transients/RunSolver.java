@@ -2,6 +2,7 @@ package headertank.calc.transients;
 
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.duty.Duty;
+import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
 import headertank.calc.rating.Plant;
 import java.util.Arrays;
@@ -30,6 +31,12 @@ public final class RunSolver {
     private static final double UNCONTROLLED = 1e12;
     private static final double NOTHING_S = 1e-6;
     private static final int EVALUATIONS_OF_A_STEP = 6;
+
+    /** Speed of an electric pump that runs on, over its full speed [-]; common practice, no source. */
+    private static final double RUN_ON_SHARE = 0.5;
+
+    /** Before the id of a point while the pump runs on: a character that no id has. */
+    private static final String RUN_ON = "\0";
 
     private final Plant plant;
     private final Duty duty;
@@ -111,7 +118,15 @@ public final class RunSolver {
             if (recorder != null) {
                 recorder.beginPhase(duty.point(phase.pointId()), time, phase.seconds(), y);
             }
-            stay(place, time + phase.seconds());
+            double end = time + phase.seconds();
+            double pumpStops = Math.min(end, car.offSinceS() + plant.pumpRunOnS());
+            if (!place.engineOn && pumpStops > time + NOTHING_S) {
+                Place runOn = runOn(duty.point(phase.pointId()));
+                car.enter(runOn, time);
+                stay(runOn, pumpStops);
+                car.enter(place, time);
+            }
+            stay(place, end);
             if (recorder != null) {
                 recorder.endPhase(time, y);
             }
@@ -122,6 +137,11 @@ public final class RunSolver {
                 new RunResult.Numerics(steps, Math.max(0, tried - steps), car.evaluations(), events, eventErrorK);
         double storedJ = masses.storedJ(y) - storedAtStart;
         return recorder == null ? peaksOnly(storedJ, numerics) : recorder.result(y, storedJ, numerics);
+    }
+
+    /** The same point while the electric pump still runs. */
+    private Place runOn(OperatingPoint off) {
+        return places.computeIfAbsent(RUN_ON + off.id(), id -> new Place(plant, off.withPumpRunOn(RUN_ON_SHARE)));
     }
 
     private RunResult peaksOnly(double storedJ, RunResult.Numerics numerics) {

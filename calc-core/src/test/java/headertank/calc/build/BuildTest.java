@@ -118,6 +118,7 @@ class BuildTest {
                         case AMPERE -> "A";
                         case PER_SECOND -> "PerS";
                         case RADIAN -> "Rad";
+                        case SECOND -> "S";
                         case ONE, COUNT -> "";
                     };
             assertThat(f.key()).endsWith(suffix);

@@ -14,6 +14,7 @@ import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
 import headertank.calc.duty.StandardDuties;
+import headertank.calc.quantity.Stated;
 import headertank.calc.rating.Plant;
 import headertank.calc.sensor.SensorPlacement;
 import java.util.ArrayList;
@@ -163,6 +164,34 @@ class RunFaultsAndControlsTest {
         assertThat(end).isLessThan(last(without).coolantK() - 10);
         assertThat(with.phases().get(1).fanAmpereHours()).isPositive();
         assertThat(without.phases().get(1).fanAmpereHours()).isZero();
+    }
+
+    @Test
+    void aPumpRunsOnAsLongAsTheCarSays() {
+        Build.Builder electric = Builds.drift().change().seen(BuildField.PUMP_DRIVE, "ELECTRIC");
+        OperatingPoint fansOn = new OperatingPoint("soak", "Engine off", 0, 0, 0, new Demand.EngineOff(0, true), 0);
+        Duty soak = schedule(fansOn, 373.15, List.of("run", "soak"), List.of(45.0, 600.0));
+        RunSettings fine = RunSettings.STANDARD.at(1);
+        RunResult never = RunSolver.run(plant(electric.build()), soak, fine);
+        RunResult minute = RunSolver.run(
+                plant(electric.set(BuildField.PUMP_RUN_ON, Stated.measured(60)).build()), soak, fine);
+        RunResult always = RunSolver.run(
+                plant(electric.set(BuildField.PUMP_RUN_ON, Stated.measured(1800))
+                        .build()),
+                soak,
+                fine);
+        OperatingPoint half = new OperatingPoint("soak", "Run-on", 0, 0, 0, new Demand.EngineOff(0.5, true), 0);
+        RunResult byDuty = RunSolver.run(
+                plant(electric.unknown(BuildField.PUMP_RUN_ON).build()),
+                schedule(half, 373.15, List.of("run", "soak"), List.of(45.0, 600.0)),
+                fine);
+        assertThat(last(always).coolantK()).isCloseTo(last(byDuty).coolantK(), within(1e-9));
+        assertThat(at(minute, 45 + 55).coolantK()).isCloseTo(at(always, 45 + 55).coolantK(), within(1e-6));
+        assertThat(at(minute, 45 + 300).coolantK())
+                .isGreaterThan(at(always, 45 + 300).coolantK() + 2)
+                .isLessThan(at(never, 45 + 300).coolantK() - 1);
+        assertThat(minute.phases()).hasSize(2);
+        assertThat(minute.energyErrorShare()).isCloseTo(0, within(1e-9));
     }
 
     /** Independent prototype: 96.5, 105.5, 115.4 and 124.0 C after 45, 75, 120 and 180 s, from 60 s of staging on a ramp. */
