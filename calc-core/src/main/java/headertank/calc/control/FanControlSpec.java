@@ -28,6 +28,9 @@ public sealed interface FanControlSpec {
         return startK();
     }
 
+    /** @return the same control with every set point moved by so much, negative for earlier [K] */
+    FanControlSpec shifted(double byK);
+
     /** @return time over which the fans are wound up, 0 when a relay closes at once [s] */
     default double softStartS() {
         return 0;
@@ -53,6 +56,11 @@ public sealed interface FanControlSpec {
         @Override
         public OptionalDouble stopK() {
             return OptionalDouble.of(setK - hysteresisK);
+        }
+
+        @Override
+        public FanControlSpec shifted(double byK) {
+            return new Switch(setK + byK, hysteresisK);
         }
     }
 
@@ -87,6 +95,11 @@ public sealed interface FanControlSpec {
         @Override
         public OptionalDouble stopK() {
             return OptionalDouble.of(lowSetK - hysteresisK);
+        }
+
+        @Override
+        public FanControlSpec shifted(double byK) {
+            return new TwoStep(lowSetK + byK, fullSetK + byK, hysteresisK, lowDuty);
         }
     }
 
@@ -127,6 +140,11 @@ public sealed interface FanControlSpec {
         @Override
         public OptionalDouble startK() {
             return OptionalDouble.of(setK - bandK);
+        }
+
+        @Override
+        public FanControlSpec shifted(double byK) {
+            return new Ramp(setK + byK, bandK, minimumDuty, softStartS);
         }
     }
 
@@ -177,6 +195,12 @@ public sealed interface FanControlSpec {
             }
             return OptionalDouble.empty();
         }
+
+        @Override
+        public FanControlSpec shifted(double byK) {
+            return new Table(
+                    rows.stream().map(r -> new Row(r.sensedK() + byK, r.duty())).toList(), softStartS);
+        }
     }
 
     /**
@@ -198,6 +222,11 @@ public sealed interface FanControlSpec {
         public OptionalDouble startK() {
             return OptionalDouble.empty();
         }
+
+        @Override
+        public FanControlSpec shifted(double byK) {
+            return this;
+        }
     }
 
     /** No electric fan, or one that nothing switches on. */
@@ -205,6 +234,11 @@ public sealed interface FanControlSpec {
         @Override
         public OptionalDouble startK() {
             return OptionalDouble.empty();
+        }
+
+        @Override
+        public FanControlSpec shifted(double byK) {
+            return this;
         }
     }
 }
