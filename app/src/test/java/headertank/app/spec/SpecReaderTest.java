@@ -157,7 +157,8 @@ class SpecReaderTest {
                 ? (field.options().isEmpty() ? rater.coreClasses().keySet() : field.options()).toArray(String[]::new)
                 : new String[] {text.show(field, field.allowed().clamp(midway(field)))};
         for (String value : typed) {
-            SpecReader.Reading reading = read(field.key(), value);
+            String kind = field == BuildField.CONTROL_KIND ? value : "SWITCH"; // of a table one row alone is refused
+            SpecReader.Reading reading = read(field.key(), value, BuildField.CONTROL_KIND.key(), kind);
             assertThat(reading.faults()).as(value).isEmpty();
             assertThat(reading.spec().build().entry(field)).as(value).isPresent();
         }

@@ -74,9 +74,19 @@ final class Car implements OrdinaryDifferentialEquation {
     private final double surfaceWPerK;
     private Place place;
     private double offSinceS;
+    private final int firstSensor;
+    private final int lastSensor;
     private int evaluations;
 
+    /** With every place's sensor. */
     Car(Plant plant, Masses masses, Fans fans) {
+        this(plant, masses, fans, true);
+    }
+
+    /** @param allSensors whether every place's sensor is followed, or only that of the fans, the others standing still */
+    Car(Plant plant, Masses masses, Fans fans, boolean allSensors) {
+        this.firstSensor = allSensors ? 0 : plant.fanSensor().ordinal();
+        this.lastSensor = allSensors ? PLACES.length - 1 : firstSensor;
         this.plant = plant;
         this.masses = masses;
         this.fans = fans;
@@ -124,6 +134,13 @@ final class Car implements OrdinaryDifferentialEquation {
 
     @Override
     public double[] computeDerivatives(double t, double[] y) {
+        double[] d = new double[STATES];
+        derivatives(t, y, d);
+        return d;
+    }
+
+    /** Fills in the derivatives. */
+    void derivatives(double t, double[] y, double[] d) {
         evaluations++;
         Place p = place;
         CoolingTable table = p.table;
@@ -152,7 +169,6 @@ final class Car implements OrdinaryDifferentialEquation {
         double mixed = air * (table.underHoodK() - y[HOOD]);
         double through = (p.hood.conductanceWPerK(y[HOOD]) + stays * GAPS_W_PER_K) * (y[HOOD] - p.ambientK);
 
-        double[] d = new double[STATES];
         d[METAL] = (in - fromMetal) / masses.metalJPerK();
         d[BLOCK] = (fromMetal + fromOil + soak - carried - surface) / masses.blockJPerK();
         d[RADIATOR] = (carried - core - past) / masses.radiatorJPerK();
@@ -162,7 +178,7 @@ final class Car implements OrdinaryDifferentialEquation {
         d[WAX] = (block - y[WAX]) / WAX_LAG_S;
         d[FRICTION] = d[WAX] - Math.abs(d[WAX]) * y[FRICTION] / HALF_HYSTERESIS_K - y[FRICTION] / FRICTION_S;
         double flow = table.radiatorM3PerS();
-        for (int i = 0; i < PLACES.length; i++) {
+        for (int i = firstSensor; i <= lastSensor; i++) {
             double shown = SensorReading.steadyK(PLACES[i], block, y[RADIATOR], p.ambientK, flow);
             d[SENSOR + i] = (shown - y[SENSOR + i]) / SensorReading.lagS(PLACES[i], SensorMount.WETTED, flow);
         }
@@ -171,7 +187,6 @@ final class Car implements OrdinaryDifferentialEquation {
         double fanA = p.fanCurrentA(duty, fans.inrush(t));
         d[FAN_AS] = fanA;
         d[BATTERY_AS] = Math.max(0, p.baseLoadA + fanA - p.supplyA);
-        return d;
     }
 
     /** @return G, slowed down where it is far above the flow that feeds it [W/K] */

@@ -48,7 +48,12 @@ public final class RunSolver {
     /** Nothing when only peaks are wanted. */
     private final Recorder recorder;
 
+    /** Nothing when only peaks are wanted. */
     private final DormandPrince54Integrator integrator;
+
+    /** Nothing when more than peaks is wanted. */
+    private final PeakStepper stepper;
+
     private final Map<String, Place> places = new HashMap<>();
 
     private double[] y;
@@ -63,16 +68,19 @@ public final class RunSolver {
         this.masses = Masses.of(plant);
         FanControlSpec control = settings.control().orElse(plant.control());
         this.fans = new Fans(plant, control, settings.faults().noneTurns(whole));
-        this.car = new Car(plant, masses, fans);
+        this.car = new Car(plant, masses, fans, !settings.peaksOnly());
         this.y = new double[Car.STATES];
         Arrays.fill(y, 0, Car.IN_J, startK);
         y[Car.FRICTION] = 0;
         this.peaks = new Peaks(car, y);
-        this.integrator = integrator(settings.peaksOnly() ? LONGEST_FOR_PEAKS_S : LONGEST_S);
-        integrator.addStepHandler(peaks);
         if (settings.peaksOnly()) {
             this.recorder = null;
+            this.integrator = null;
+            this.stepper = new PeakStepper(car, peaks, TOLERANCE_K, SHORTEST_S, LONGEST_FOR_PEAKS_S);
         } else {
+            this.stepper = null;
+            this.integrator = integrator(LONGEST_S);
+            integrator.addStepHandler(peaks);
             this.recorder = new Recorder(plant, car, fans, peaks, settings.outputHz());
             integrator.addStepHandler(recorder);
         }
@@ -171,9 +179,13 @@ public final class RunSolver {
     private void stay(Place place, double end) {
         while (time < end - NOTHING_S) {
             fans.look(time, y[car.fanSensor()], place.fansMayRun);
+            double until = Math.min(end, fans.nextKinkS(time));
+            if (stepper != null) {
+                peaksUntil(until);
+                continue;
+            }
             FanEdge up = edge(fans.upK(), true);
             FanEdge down = edge(fans.downK(), false);
-            double until = Math.min(end, fans.nextKinkS(time));
             integrator.setInitialStepSize(Math.min(FIRST_S, until - time));
             restarts++;
             ODEStateAndDerivative reached = integrator.integrate(car, new ODEState(time, y), until);
@@ -184,6 +196,16 @@ public final class RunSolver {
             take(down);
         }
         time = end;
+    }
+
+    private void peaksUntil(double until) {
+        restarts++;
+        time = stepper.advance(time, y, until, Math.min(FIRST_S, until - time), fans.upK(), fans.downK());
+        if (stepper.hit() != 0) {
+            fans.step(time, stepper.hit() > 0);
+            events++;
+            eventErrorK = Math.max(eventErrorK, stepper.edgeErrorK());
+        }
     }
 
     private FanEdge edge(double atK, boolean up) {
