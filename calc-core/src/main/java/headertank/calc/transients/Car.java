@@ -31,7 +31,8 @@ import org.hipparchus.util.FastMath;
  *
  * <p>Thermostat: wax T_s' = (T_b - T_s)/8 s; it stands where T_s - z says, with friction z' = T_s' - |T_s'| z/1 K - z/60 s
  * (the form of Bouc and Wen, from memory), so that it opens 1 K later and shuts 1 K later than its curve and vibration frees
- * it within a minute; times and width are modelling choices. Sensors: {@link SensorReading}, one wetted sensor at each
+ * it within a minute; times and width are modelling choices, no source (one maker's manual has 80 to 84 deg C to open and 75 to be
+ * shut again, so the real loop may be wider). Sensors: {@link SensorReading}, one wetted sensor at each
  * place. Further states count energy in and out and charge; they keep the sums exact.
  */
 final class Car implements OrdinaryDifferentialEquation {

@@ -8,6 +8,7 @@ import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.build.Build;
 import headertank.calc.build.BuildField;
+import headertank.calc.build.CarClass;
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
@@ -66,6 +67,39 @@ class RunFaultsAndControlsTest {
         assertThat(c.lessPeakA()).isGreaterThan(5);
         assertThat(c.lowerPeakK()).isPositive();
         assertThat(c.moreAmpereHours()).isPositive();
+    }
+
+    /** A turbocharged drift car of 330 kW on E85 with two fans of 25 A, most of it by its class: its own ramp and a switch. */
+    @Test
+    void onAnEverydayDriftCarItDoesToo() {
+        Build everyday = Build.forCar(CarClass.DRIFT)
+                .seen(BuildField.ENGINE_CLASS, "PETROL_TURBO")
+                .set(BuildField.ENGINE_POWER, Stated.measured(330e3))
+                .seen(BuildField.FUEL, "E85")
+                .set(BuildField.CORE_WIDTH, Stated.measured(0.60))
+                .set(BuildField.CORE_HEIGHT, Stated.measured(0.40))
+                .set(BuildField.CORE_DEPTH, Stated.measured(0.052))
+                .set(BuildField.FAN_COUNT, Stated.measured(2))
+                .set(BuildField.FAN_CURRENT, Stated.measured(25))
+                .set(BuildField.FAN_START_CURRENT, Stated.measured(30))
+                .seen(BuildField.CONTROL_KIND, "RAMP")
+                .set(BuildField.CONTROL_SET, Stated.measured(kelvin(85)))
+                .set(BuildField.CONTROL_BAND, Stated.measured(15))
+                .set(BuildField.THERMOSTAT_OPENING, Stated.measured(kelvin(78)))
+                .build();
+        Plant car = plant(everyday);
+        ControlComparison c = ControlComparison.of(
+                car,
+                StandardDuties.DRIFT,
+                new FanControlSpec.Switch(kelvin(85), 5),
+                car.control(),
+                RunSettings.STANDARD);
+        assertThat(c.lessSwingK()).isPositive();
+        assertThat(c.secondHeld().settled().swingK())
+                .isLessThan(c.firstHeld().settled().swingK());
+        assertThat(c.lessPeakA()).isPositive();
+        assertThat(c.first().current().peakFanA())
+                .isGreaterThan(c.second().current().peakFanA());
     }
 
     @Test
