@@ -3,6 +3,7 @@ package headertank.calc;
 import headertank.calc.build.Build;
 import headertank.calc.build.BuildField;
 import headertank.calc.build.CarClass;
+import headertank.calc.build.ControlTable;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Stated;
@@ -144,7 +145,13 @@ public final class Builds {
 
     /** Takes back what contradicts: such builds are refused, which other tests show. */
     private static Build fitTogether(Build.Builder builder) {
-        builder.unknown(BuildField.ENGINE_IDLE)
+        for (ControlTable.Row row : ControlTable.ROWS) {
+            builder.unknown(row.temperature()).unknown(row.duty());
+        }
+        builder.unknown(BuildField.CONTROL_LOW_SET)
+                .unknown(BuildField.PUMP_RUN_ON)
+                .unknown(BuildField.OIL_THERMOSTAT_OPEN)
+                .unknown(BuildField.ENGINE_IDLE)
                 .unknown(BuildField.FAN_START_CURRENT)
                 .unknown(BuildField.LOWEST_AMBIENT)
                 .unknown(BuildField.FUEL)

@@ -145,6 +145,7 @@ public class Comparison {
                     || Math.abs(e.lastK()) >= NOTHING_K;
             if (matters) {
                 Differences.Line line = silent.remove(e.change().key());
+                e.change().with().forEach(f -> silent.remove(f.field().key()));
                 double width = widest == 0 ? 0 : HALF_BAR * Math.abs(e.shareK()) / widest;
                 effects.add(new Effect(
                         line, e.shareK(), e.aloneK(), e.lastK(), e.shareK() < 0 ? HALF_BAR - width : HALF_BAR, width));

@@ -36,6 +36,7 @@ final class FieldUnit {
                     case AMPERE -> Dimension.CURRENT;
                     case PER_SECOND -> Dimension.ROTATION;
                     case RADIAN -> Dimension.ANGLE;
+                    case SECOND -> Dimension.DURATION;
                 };
         };
     }

@@ -49,6 +49,21 @@ class SpecFormatTest {
     }
 
     @Test
+    void aSpecStoredBeforeAFieldExistedIsReadWithoutIt() throws IOException {
+        Map<BuildField, Entry> entries = format.read(sample()).build().entries();
+        assertThat(entries)
+                .doesNotContainKeys(
+                        BuildField.CONTROL_LOW_SET,
+                        BuildField.CONTROL_ROW_1_K,
+                        BuildField.PUMP_RUN_ON,
+                        BuildField.OIL_THERMOSTAT_OPENING);
+        Spec switched = format.read(
+                "{\"carClass\":\"TRACK\",\"duties\":[\"track\"],\"fields\":{\"fanControl.kind\":{\"from\":\"MEASURED\",\"option\":\"SWITCH\"},\"fanControl.setK\":{\"as\":\"90 C\",\"from\":\"MEASURED\",\"si\":363.15}},\"format\":1}");
+        assertThat(switched.build().entry(BuildField.CONTROL_KIND)).contains(new Chosen("SWITCH", Provenance.MEASURED));
+        assertThat(switched.build().entries()).hasSize(2);
+    }
+
+    @Test
     void whatIsWrittenReadsBackTheSame() {
         long seed = 20260102L;
         Random random = new Random(seed);

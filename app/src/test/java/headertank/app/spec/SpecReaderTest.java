@@ -51,6 +51,29 @@ class SpecReaderTest {
     }
 
     @Test
+    void aFanTableThatFallsIsRefusedBesideItsRow() {
+        SpecReader.Reading falling = read(
+                BuildField.CONTROL_KIND.key(), "TABLE",
+                BuildField.CONTROL_ROW_1_K.key(), "90 °C",
+                BuildField.CONTROL_ROW_1_DUTY.key(), "0 %",
+                BuildField.CONTROL_ROW_2_K.key(), "185 °F",
+                BuildField.CONTROL_ROW_2_DUTY.key(), "100 %",
+                BuildField.CONTROL_SOFT_START.key(), "4 s");
+        assertThat(falling.faults()).containsOnlyKeys("fanControl.row2K");
+        assertThat(falling.faults().get("fanControl.row2K")).contains("above that of the row before");
+        SpecReader.Reading rising = read(
+                BuildField.CONTROL_ROW_1_K.key(), "80",
+                BuildField.CONTROL_ROW_1_DUTY.key(), "0",
+                BuildField.CONTROL_ROW_2_K.key(), "90",
+                BuildField.CONTROL_ROW_2_DUTY.key(), "100",
+                BuildField.CONTROL_SOFT_START.key(), "4");
+        assertThat(rising.faults()).isEmpty();
+        assertThat(rising.spec().build().entry(BuildField.CONTROL_SOFT_START)).contains(new Stated(4, GUESSED, null));
+        assertThat(rising.spec().typed()).containsEntry(BuildField.CONTROL_SOFT_START, "4 s");
+        assertThat(rising.spec().typed()).containsEntry(BuildField.CONTROL_ROW_2_DUTY, "100 %");
+    }
+
+    @Test
     void anyUnitIsTakenAndKeptAsTyped() {
         SpecReader.Reading reading = read(FAN_FLOW.key(), "2500 cfm", CORE_WIDTH.key(), " 650 ", FUEL.key(), "E85");
         assertThat(reading.faults()).isEmpty();
@@ -134,7 +157,8 @@ class SpecReaderTest {
                 ? (field.options().isEmpty() ? rater.coreClasses().keySet() : field.options()).toArray(String[]::new)
                 : new String[] {text.show(field, field.allowed().clamp(midway(field)))};
         for (String value : typed) {
-            SpecReader.Reading reading = read(field.key(), value);
+            String kind = field == BuildField.CONTROL_KIND ? value : "SWITCH"; // of a table one row alone is refused
+            SpecReader.Reading reading = read(field.key(), value, BuildField.CONTROL_KIND.key(), kind);
             assertThat(reading.faults()).as(value).isEmpty();
             assertThat(reading.spec().build().entry(field)).as(value).isPresent();
         }

@@ -85,7 +85,9 @@ record Candidate(String id, String label, Function<Resolved, Optional<Resolved>>
                     "fan-ramp",
                     "Fans on a ramp that is full at 85 C, so that they pre-cool",
                     r -> when(
-                            r.is(BuildField.FAN_DRIVE, "ELECTRIC") && r.is(BuildField.CONTROL_KIND, "SWITCH"),
+                            r.is(BuildField.FAN_DRIVE, "ELECTRIC")
+                                    && (r.is(BuildField.CONTROL_KIND, "SWITCH")
+                                            || r.is(BuildField.CONTROL_KIND, "TWO_STEP")),
                             r.with(BuildField.CONTROL_KIND, "RAMP")
                                     .with(BuildField.CONTROL_SET, RAMP_SET_K)
                                     .with(BuildField.CONTROL_BAND, 15))),

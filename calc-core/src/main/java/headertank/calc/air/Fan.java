@@ -16,6 +16,9 @@ import java.util.List;
  */
 public final class Fan {
 
+    /** Voltage at which electric fans are stated [V]. */
+    public static final double REFERENCE_V = 13;
+
     private static final double STACKED_SHARE = 0.85;
     private static final Comparator<FanSpec> ORDER = Comparator.comparingDouble(FanSpec::freeFlowM3PerS)
             .thenComparingDouble(FanSpec::shutOffPa)
@@ -91,7 +94,7 @@ public final class Fan {
     public static double speedFactor(double duty, double voltageV) {
         OutOfRangeException.require("duty", duty, Range.of(0, 1));
         OutOfRangeException.require("voltageV", voltageV, Range.of(0, 60));
-        return duty * voltageV / 13;
+        return duty * voltageV / REFERENCE_V;
     }
 
     /** @return number of fans side by side in the first set */

@@ -32,6 +32,9 @@ public record FanSpec(
     /** Hub over blade diameter when nobody measured it [-]; guessed. */
     public static final double USUAL_HUB_SHARE = 0.35;
 
+    /** Shape of the curve when nobody measured it [-]; modelling choice. */
+    public static final double USUAL_SHAPE = 0.5;
+
     public FanSpec {
         OutOfRangeException.require("count", count, Range.of(1, 8));
         OutOfRangeException.require("freeFlowM3PerS", freeFlowM3PerS, Range.of(0.02, 8));
@@ -46,7 +49,7 @@ public record FanSpec(
     /** Pulling fans with the usual shape and losses. */
     public static FanSpec of(
             int count, double freeFlowM3PerS, double shutOffPa, double diameterM, double hubDiameterM) {
-        return new FanSpec(count, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, 0.5, false, 5, 9);
+        return new FanSpec(count, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, USUAL_SHAPE, false, 5, 9);
     }
 
     /** @return the same fans before the core, pushing */
@@ -71,6 +74,11 @@ public record FanSpec(
 
     /** @return area between hub and blade tips of one fan [m2] */
     public double annulusM2() {
+        return annulusM2(diameterM, hubDiameterM);
+    }
+
+    /** @return area between a hub and the tips of its blades [m2], of diameters [m] */
+    public static double annulusM2(double diameterM, double hubDiameterM) {
         return Math.PI / 4 * (diameterM * diameterM - hubDiameterM * hubDiameterM);
     }
 }

@@ -88,7 +88,7 @@ public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
     public static List<InputProblem> problems(Map<BuildField, Entry> entries) {
         List<InputProblem> found = new ArrayList<>();
         singly(entries, found);
-        contradictions(entries, found);
+        Contradictions.find(entries, found);
         return found;
     }
 
@@ -114,58 +114,7 @@ public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
         });
     }
 
-    private static void contradictions(Map<BuildField, Entry> entries, List<InputProblem> found) {
-        if (entries.get(BuildField.ENGINE_SPEED) instanceof Stated rated
-                && entries.get(BuildField.ENGINE_IDLE) instanceof Stated idle
-                && idle.si() >= 0.6 * rated.si()) {
-            found.add(problem(
-                    BuildField.ENGINE_IDLE,
-                    number(idle.si()),
-                    "less than 0.6 of the speed at rated power, here " + number(0.6 * rated.si()) + " 1/s",
-                    InputProblem.Code.CONTRADICTION));
-        }
-        if (entries.get(BuildField.FAN_CURRENT) instanceof Stated running
-                && entries.get(BuildField.FAN_START_CURRENT) instanceof Stated start
-                && start.si() < running.si()) {
-            found.add(problem(
-                    BuildField.FAN_START_CURRENT,
-                    number(start.si()),
-                    "at least the running current, here " + number(running.si()) + " A",
-                    InputProblem.Code.CONTRADICTION));
-        }
-        if (entries.get(BuildField.CORE_DEPTH) instanceof Stated depth
-                && entries.get(BuildField.TUBE_ROWS) instanceof Stated rows
-                && rows.si() > 1
-                && depth.si() / rows.si() < THINNEST_ROW_M) {
-            found.add(problem(
-                    BuildField.TUBE_ROWS,
-                    number(rows.si()),
-                    "at most " + number(Math.max(1, Math.floor(depth.si() / THINNEST_ROW_M))) + " in a core this deep",
-                    InputProblem.Code.CONTRADICTION));
-        }
-        if (entries.get(BuildField.FUEL) instanceof Chosen fuel
-                && entries.get(BuildField.ENGINE_CLASS) instanceof Chosen engine
-                && fuel.token().equals("DIESEL") != engine.token().startsWith("DIESEL")) {
-            found.add(problem(
-                    BuildField.FUEL,
-                    fuel.token(),
-                    engine.token().startsWith("DIESEL")
-                            ? "DIESEL, for this kind of engine"
-                            : "any but DIESEL, for this kind of engine",
-                    InputProblem.Code.CONTRADICTION));
-        }
-        if (entries.get(BuildField.AMBIENT) instanceof Stated hot
-                && entries.get(BuildField.LOWEST_AMBIENT) instanceof Stated cold
-                && cold.si() > hot.si()) {
-            found.add(problem(
-                    BuildField.LOWEST_AMBIENT,
-                    number(cold.si()),
-                    "at most the hottest day, here " + number(hot.si()) + " K",
-                    InputProblem.Code.CONTRADICTION));
-        }
-    }
-
-    private static InputProblem problem(BuildField field, String value, String allowed, InputProblem.Code code) {
+    static InputProblem problem(BuildField field, String value, String allowed, InputProblem.Code code) {
         return new InputProblem(field.key(), value, allowed, code);
     }
 
@@ -175,7 +124,7 @@ public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
         return number(field.allowed().min()) + " to " + number(field.allowed().max()) + whole;
     }
 
-    private static String number(double value) {
+    static String number(double value) {
         return String.format(Locale.ROOT, "%.6g", value);
     }
 

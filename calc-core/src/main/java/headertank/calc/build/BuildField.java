@@ -153,11 +153,15 @@ public enum BuildField {
             false),
 
     CONTROL_KIND(
-            "fanControl.kind", FAN_CONTROL, "How the fans are switched", options("SWITCH", "RAMP", "ALWAYS_ON"), false),
+            "fanControl.kind",
+            FAN_CONTROL,
+            "How the fans are switched",
+            options("SWITCH", "TWO_STEP", "RAMP", "TABLE", "ALWAYS_ON"),
+            false),
     CONTROL_SET(
             "fanControl.setK",
             FAN_CONTROL,
-            "Set point (ramp: full speed)",
+            "Set point (ramp, two steps: full speed)",
             SiUnit.KELVIN,
             313.15,
             393.15,
@@ -166,7 +170,7 @@ public enum BuildField {
     CONTROL_BAND(
             "fanControl.bandK",
             FAN_CONTROL,
-            "Band (ramp) or hysteresis (switch)",
+            "Band (ramp) or hysteresis (switch, two steps)",
             SiUnit.KELVIN_DIFFERENCE,
             1,
             40,
@@ -174,6 +178,45 @@ public enum BuildField {
             false),
     CONTROL_MIN_DUTY(
             "fanControl.minimumDuty", FAN_CONTROL, "Lowest duty of a ramp", SiUnit.ONE, 0, 1, Off.EXACT, false),
+    CONTROL_LOW_SET(
+            "fanControl.lowSetK",
+            FAN_CONTROL,
+            "Set point of the low step",
+            SiUnit.KELVIN,
+            313.15,
+            393.15,
+            Off.TEMPERATURE,
+            false),
+    CONTROL_LOW_DUTY("fanControl.lowDuty", FAN_CONTROL, "Duty of the low step", SiUnit.ONE, 0.05, 1, Off.EXACT, false),
+    CONTROL_SOFT_START(
+            "fanControl.softStartS",
+            FAN_CONTROL,
+            "Time to wind the fans up (ramp, table)",
+            SiUnit.SECOND,
+            0,
+            30,
+            Off.EXACT,
+            false),
+    CONTROL_ROW_1_K(
+            "fanControl.row1K", FAN_CONTROL, "Fan table, row 1: at", SiUnit.KELVIN, 273.15, 403.15, Off.EXACT, false),
+    CONTROL_ROW_1_DUTY(
+            "fanControl.row1Duty", FAN_CONTROL, "Fan table, row 1: duty", SiUnit.ONE, 0, 1, Off.EXACT, false),
+    CONTROL_ROW_2_K(
+            "fanControl.row2K", FAN_CONTROL, "Fan table, row 2: at", SiUnit.KELVIN, 273.15, 403.15, Off.EXACT, false),
+    CONTROL_ROW_2_DUTY(
+            "fanControl.row2Duty", FAN_CONTROL, "Fan table, row 2: duty", SiUnit.ONE, 0, 1, Off.EXACT, false),
+    CONTROL_ROW_3_K(
+            "fanControl.row3K", FAN_CONTROL, "Fan table, row 3: at", SiUnit.KELVIN, 273.15, 403.15, Off.EXACT, false),
+    CONTROL_ROW_3_DUTY(
+            "fanControl.row3Duty", FAN_CONTROL, "Fan table, row 3: duty", SiUnit.ONE, 0, 1, Off.EXACT, false),
+    CONTROL_ROW_4_K(
+            "fanControl.row4K", FAN_CONTROL, "Fan table, row 4: at", SiUnit.KELVIN, 273.15, 403.15, Off.EXACT, false),
+    CONTROL_ROW_4_DUTY(
+            "fanControl.row4Duty", FAN_CONTROL, "Fan table, row 4: duty", SiUnit.ONE, 0, 1, Off.EXACT, false),
+    CONTROL_ROW_5_K(
+            "fanControl.row5K", FAN_CONTROL, "Fan table, row 5: at", SiUnit.KELVIN, 273.15, 403.15, Off.EXACT, false),
+    CONTROL_ROW_5_DUTY(
+            "fanControl.row5Duty", FAN_CONTROL, "Fan table, row 5: duty", SiUnit.ONE, 0, 1, Off.EXACT, false),
 
     COOLANT_BASE("coolant.base", COOLANT, "Coolant", options("WATER", "ETHYLENE_GLYCOL", "PROPYLENE_GLYCOL"), true),
     COOLANT_GLYCOL(
@@ -211,6 +254,15 @@ public enum BuildField {
             false),
     PUMP_HEAD(
             "pump.headPa", PUMP, "Pump pressure at rated speed, no flow", SiUnit.PASCAL, 1e4, 4e5, Off.RELATIVE, false),
+    PUMP_RUN_ON(
+            "pump.runOnS",
+            PUMP,
+            "Electric pump runs on after the engine stops",
+            SiUnit.SECOND,
+            0,
+            1800,
+            Off.EXACT,
+            false),
     HOSE_DIAMETER("hose.innerDiameterM", PUMP, "Hose inner diameter", SiUnit.METRE, 0.012, 0.06, Off.SIZE, false),
 
     GAUGE_SENSOR(
@@ -231,6 +283,25 @@ public enum BuildField {
             20,
             1500,
             Off.RELATIVE,
+            false),
+    OIL_THERMOSTAT("oil.thermostat", OIL, "Thermostat of the oil-air cooler", options("FITTED", "NONE"), false),
+    OIL_THERMOSTAT_OPENING(
+            "oil.thermostatOpeningK",
+            OIL,
+            "Oil thermostat starts to open at",
+            SiUnit.KELVIN,
+            323.15,
+            393.15,
+            Off.TEMPERATURE,
+            false),
+    OIL_THERMOSTAT_OPEN(
+            "oil.thermostatFullOpenK",
+            OIL,
+            "Oil thermostat fully open at",
+            SiUnit.KELVIN,
+            328.15,
+            403.15,
+            Off.TEMPERATURE,
             false),
 
     AIR_INLET("air.inletAreaM2", AIR, "Free inlet area", SiUnit.SQUARE_METRE, 0.005, 0.8, Off.RELATIVE, false),

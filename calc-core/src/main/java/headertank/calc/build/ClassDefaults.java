@@ -2,7 +2,10 @@ package headertank.calc.build;
 
 import static headertank.calc.quantity.Physics.kelvin;
 
+import headertank.calc.air.Fan;
+import headertank.calc.air.FanFit;
 import headertank.calc.air.FanSpec;
+import headertank.calc.oil.OilThermostat;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.InputProblem;
 import headertank.calc.quantity.Spread;
@@ -27,12 +30,14 @@ final class ClassDefaults {
     /** Order in which gaps are filled: a default may rest on the fields before it. */
     static final List<BuildField> ORDER = order();
 
-    private static final Spread EXACT = Spread.relative(0);
+    static final Spread EXACT = Spread.relative(0);
 
     private final CarClass carClass;
     private final Map<String, CoreClass> coreClasses;
     private final double[] values;
     private final String[] tokens;
+
+    private final ControlDefaults control;
 
     /**
      * @param values numbers by ordinal, NaN where unknown; filled by the caller as defaults are taken
@@ -43,6 +48,7 @@ final class ClassDefaults {
         this.coreClasses = coreClasses;
         this.values = values;
         this.tokens = tokens;
+        this.control = new ControlDefaults(kelvin(byClass(92, 100, 90, 90)), values, tokens);
     }
 
     private static List<BuildField> order() {
@@ -172,11 +178,23 @@ final class ClassDefaults {
             case FAN_COVER -> number(f, byClass(0.95, 1.0, 1.0, 0.85), Spread.absolute(0.05), "typical of the class");
             case FAN_FLAPS -> choice(f, "NO", "most shrouds have none");
             case FAN_RATIO -> number(f, 1.0, Spread.relative(0.12), "pulley ratio times the slip of an engaged clutch");
-            case CONTROL_KIND -> choice(f, "SWITCH", "the harder case for the alternator");
-            case CONTROL_SET -> number(f, kelvin(byClass(92, 100, 90, 90)), Spread.absolute(2), "typical of the class");
-            case CONTROL_BAND ->
-                number(f, is(BuildField.CONTROL_KIND, "RAMP") ? 15 : 5, EXACT, "typical of such a control");
-            case CONTROL_MIN_DUTY -> number(f, 0.25, EXACT, "typical of a ramp");
+            case CONTROL_KIND,
+                    CONTROL_SET,
+                    CONTROL_BAND,
+                    CONTROL_MIN_DUTY,
+                    CONTROL_LOW_SET,
+                    CONTROL_LOW_DUTY,
+                    CONTROL_SOFT_START,
+                    CONTROL_ROW_1_K,
+                    CONTROL_ROW_1_DUTY,
+                    CONTROL_ROW_2_K,
+                    CONTROL_ROW_2_DUTY,
+                    CONTROL_ROW_3_K,
+                    CONTROL_ROW_3_DUTY,
+                    CONTROL_ROW_4_K,
+                    CONTROL_ROW_4_DUTY,
+                    CONTROL_ROW_5_K,
+                    CONTROL_ROW_5_DUTY -> control.assume(f);
             case COOLANT_BASE -> choice(f, "ETHYLENE_GLYCOL", "most common");
             case COOLANT_GLYCOL ->
                 is(BuildField.COOLANT_BASE, "WATER")
@@ -207,6 +225,10 @@ final class ClassDefaults {
                         "from the power, at the class's pump flow per kilowatt");
             case PUMP_HEAD ->
                 number(f, byClass(110e3, 130e3, 170e3, 170e3), Spread.relative(0.15), "typical of the class");
+            case PUMP_RUN_ON ->
+                is(BuildField.PUMP_DRIVE, "ELECTRIC")
+                        ? number(f, 0, EXACT, "nobody said that it runs on")
+                        : Optional.empty();
             case HOSE_DIAMETER ->
                 number(
                         f,
@@ -226,6 +248,20 @@ final class ClassDefaults {
                         "typical of the class");
             case OIL_COOLER_CONDUCTANCE ->
                 number(f, byClass(200, 200, 280, 380), Spread.relative(0.25), "typical of the class");
+            case OIL_THERMOSTAT ->
+                hasOilAirCooler() ? choice(f, "FITTED", "common with an air cooler") : Optional.empty();
+            case OIL_THERMOSTAT_OPENING ->
+                hasOilThermostat()
+                        ? number(f, OilThermostat.USUAL_OPENING_K, Spread.absolute(2), "common")
+                        : Optional.empty();
+            case OIL_THERMOSTAT_OPEN ->
+                hasOilThermostat()
+                        ? number(
+                                f,
+                                value(BuildField.OIL_THERMOSTAT_OPENING) + OilThermostat.USUAL_WIDTH_K,
+                                Spread.absolute(2),
+                                "common width")
+                        : Optional.empty();
             case AIR_INLET ->
                 number(f, byClass(0.45, 0.42, 0.54, 0.53) * face(), Spread.relative(0.10), "from the core face");
             case AIR_DUCT ->
@@ -264,6 +300,14 @@ final class ClassDefaults {
         };
     }
 
+    private boolean hasOilAirCooler() {
+        return is(BuildField.OIL_COOLER, "AIR") || is(BuildField.OIL_COOLER, "BOTH");
+    }
+
+    private boolean hasOilThermostat() {
+        return hasOilAirCooler() && is(BuildField.OIL_THERMOSTAT, "FITTED");
+    }
+
     private double wattPerCubicMetre() {
         double perLitre = byClass(35e3, 60e3, 95e3, 75e3);
         return 1000 * (token(BuildField.ENGINE_CLASS).equals("PETROL_TURBO") ? Math.max(perLitre, 110e3) : perLitre);
@@ -291,13 +335,15 @@ final class ClassDefaults {
         return has(BuildField.FAN_CURRENT) && is(BuildField.FAN_DRIVE, "ELECTRIC");
     }
 
+    private double fanElectricW() {
+        return Fan.REFERENCE_V * value(BuildField.FAN_CURRENT);
+    }
+
     private double fanFlow() {
         double typical = byClass(1.3, 0.80, 0.60, 0.85);
         double d = value(BuildField.FAN_DIAMETER);
         if (fanCurrentIsKnown()) {
-            double hub = FanSpec.USUAL_HUB_SHARE * d;
-            double jet = Math.PI / 4 * (d * d - hub * hub);
-            return FastMath.cbrt(2 * 0.22 * 13 * value(BuildField.FAN_CURRENT) * jet * jet / 1.15);
+            return FanFit.freeFlowM3PerS(fanElectricW(), FanSpec.annulusM2(d, FanSpec.USUAL_HUB_SHARE * d));
         }
         return typical * FastMath.pow(d / usualFanDiameter(), 2);
     }
@@ -310,7 +356,7 @@ final class ClassDefaults {
 
     private double shutOff() {
         if (fanCurrentIsKnown()) {
-            return 0.30 * 13 * value(BuildField.FAN_CURRENT) / (0.316 * value(BuildField.FAN_FLOW));
+            return FanFit.shutOffPa(value(BuildField.FAN_FLOW), fanElectricW(), FanSpec.USUAL_SHAPE);
         }
         return byClass(250, 230, 220, 260);
     }
@@ -357,11 +403,11 @@ final class ClassDefaults {
         return number(f, typical.si(), typical.spread(), "of the class of core");
     }
 
-    private static Optional<Assumption> number(BuildField f, double value, Spread spread, String why) {
+    static Optional<Assumption> number(BuildField f, double value, Spread spread, String why) {
         return Optional.of(new Assumption(f, f.allowed().clamp(value), "", spread, why));
     }
 
-    private static Optional<Assumption> choice(BuildField f, String token, String why) {
+    static Optional<Assumption> choice(BuildField f, String token, String why) {
         return Optional.of(new Assumption(f, Double.NaN, token, EXACT, why));
     }
 }

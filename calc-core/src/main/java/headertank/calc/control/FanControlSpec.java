@@ -23,6 +23,14 @@ public sealed interface FanControlSpec {
     /** @return sensed temperature from which the fans turn, going up [K]; empty when it does not depend on one */
     OptionalDouble startK();
 
+    /** @return sensed temperature below which they stand again [K]; empty when it does not depend on one */
+    default OptionalDouble stopK() {
+        return startK();
+    }
+
+    /** @return the same control with every set point moved by so much, negative for earlier [K] */
+    FanControlSpec shifted(double byK);
+
     /** @return time over which the fans are wound up, 0 when a relay closes at once [s] */
     default double softStartS() {
         return 0;
@@ -44,6 +52,16 @@ public sealed interface FanControlSpec {
         public OptionalDouble startK() {
             return OptionalDouble.of(setK);
         }
+
+        @Override
+        public OptionalDouble stopK() {
+            return OptionalDouble.of(setK - hysteresisK);
+        }
+
+        @Override
+        public FanControlSpec shifted(double byK) {
+            return new Switch(setK + byK, hysteresisK);
+        }
     }
 
     /**
@@ -55,6 +73,13 @@ public sealed interface FanControlSpec {
      * @param lowDuty duty of the low step, 0.05 to 1 [-]
      */
     record TwoStep(double lowSetK, double fullSetK, double hysteresisK, double lowDuty) implements FanControlSpec {
+
+        /** Usual distance of the two set points [K]; common practice, no source. */
+        public static final double USUAL_STEP_K = 7;
+
+        /** Usual duty of the low step [-]: half speed, or one fan of two; common practice, no source. */
+        public static final double USUAL_LOW_DUTY = 0.5;
+
         public TwoStep {
             OutOfRangeException.require("fanControl.lowSetK", lowSetK, SET);
             OutOfRangeException.require("fanControl.fullSetK", fullSetK, Range.of(lowSetK, SET.max()));
@@ -65,6 +90,16 @@ public sealed interface FanControlSpec {
         @Override
         public OptionalDouble startK() {
             return OptionalDouble.of(lowSetK);
+        }
+
+        @Override
+        public OptionalDouble stopK() {
+            return OptionalDouble.of(lowSetK - hysteresisK);
+        }
+
+        @Override
+        public FanControlSpec shifted(double byK) {
+            return new TwoStep(lowSetK + byK, fullSetK + byK, hysteresisK, lowDuty);
         }
     }
 
@@ -105,6 +140,11 @@ public sealed interface FanControlSpec {
         @Override
         public OptionalDouble startK() {
             return OptionalDouble.of(setK - bandK);
+        }
+
+        @Override
+        public FanControlSpec shifted(double byK) {
+            return new Ramp(setK + byK, bandK, minimumDuty, softStartS);
         }
     }
 
@@ -155,6 +195,12 @@ public sealed interface FanControlSpec {
             }
             return OptionalDouble.empty();
         }
+
+        @Override
+        public FanControlSpec shifted(double byK) {
+            return new Table(
+                    rows.stream().map(r -> new Row(r.sensedK() + byK, r.duty())).toList(), softStartS);
+        }
     }
 
     /**
@@ -176,6 +222,11 @@ public sealed interface FanControlSpec {
         public OptionalDouble startK() {
             return OptionalDouble.empty();
         }
+
+        @Override
+        public FanControlSpec shifted(double byK) {
+            return this;
+        }
     }
 
     /** No electric fan, or one that nothing switches on. */
@@ -183,6 +234,11 @@ public sealed interface FanControlSpec {
         @Override
         public OptionalDouble startK() {
             return OptionalDouble.empty();
+        }
+
+        @Override
+        public FanControlSpec shifted(double byK) {
+            return this;
         }
     }
 }

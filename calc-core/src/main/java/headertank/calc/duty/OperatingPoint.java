@@ -34,6 +34,23 @@ public record OperatingPoint(
         return demand instanceof Demand.EngineOff;
     }
 
+    /**
+     * @param share speed of an electric pump over its full speed, 0 to 1 [-]
+     * @return with the engine off the same point with an electric pump that runs at least so fast; else this one
+     */
+    public OperatingPoint withPumpRunOn(double share) {
+        return demand instanceof Demand.EngineOff off
+                ? new OperatingPoint(
+                        id,
+                        label,
+                        roadSpeedMPerS,
+                        yawRad,
+                        ambientOffsetK,
+                        new Demand.EngineOff(Math.max(share, off.pumpRunOnShare()), off.fansRunOn()),
+                        loadSigma)
+                : this;
+    }
+
     /** @return whether the car stands or creeps with its engine idling, as it may for long */
     public boolean idles() {
         return demand instanceof Demand.Idle;

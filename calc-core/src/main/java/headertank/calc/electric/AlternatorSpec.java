@@ -9,7 +9,8 @@ import org.hipparchus.util.FastMath;
  *
  * <p>Output over rating, r = engine speed over idle speed: below idle s_i max(0, 2 r - 1), from idle on 1 - (1 - s_i)
  * exp(1 - r). So 0.4 at idle, 0.78 at twice and 0.97 at four times idle speed. The shape is a modelling choice that joins
- * at idle without a step; the share at idle is a guess, one standard deviation 20 %.
+ * at idle without a step, the share at idle a guess, one standard deviation 20 %; a published check compares both with one
+ * maker's output test.
  *
  * @param ratedA rated output, 1 to 500 A, outside: typed error [A]
  * @param idleShare s_i, output at idle over rating, 0.05 to 1, outside: typed error [-]

@@ -14,8 +14,14 @@ import headertank.calc.quantity.Range;
  */
 public record OilThermostat(double openingK, double fullOpenK, double governedShare) {
 
+    /** Usual opening, 80 deg C [K]; common practice, no source. */
+    public static final double USUAL_OPENING_K = 353.15;
+
+    /** Usual distance from there to fully open [K]; common practice, no source. */
+    public static final double USUAL_WIDTH_K = 10;
+
     /** No thermostat: the cooler always works. */
-    public static final OilThermostat NONE = new OilThermostat(353.15, 363.15, 0);
+    public static final OilThermostat NONE = usual(0);
 
     public OilThermostat {
         OutOfRangeException.require("oilThermostat.openingK", openingK, Range.of(300, 420));
@@ -25,7 +31,7 @@ public record OilThermostat(double openingK, double fullOpenK, double governedSh
 
     /** @return one of the usual temperatures that governs this share of the conductance to air [-] */
     public static OilThermostat usual(double governedShare) {
-        return new OilThermostat(353.15, 363.15, governedShare);
+        return new OilThermostat(USUAL_OPENING_K, USUAL_OPENING_K + USUAL_WIDTH_K, governedShare);
     }
 
     /** @return share of the conductance to air that works at this oil temperature [K]; 1 when open [-] */

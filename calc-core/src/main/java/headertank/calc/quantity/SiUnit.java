@@ -23,7 +23,9 @@ public enum SiUnit {
     AMPERE("A"),
     /** Revolutions per second. */
     PER_SECOND("1/s"),
-    RADIAN("rad");
+    RADIAN("rad"),
+    /** A time. */
+    SECOND("s");
 
     private final String symbol;
 

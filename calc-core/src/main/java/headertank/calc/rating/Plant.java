@@ -86,7 +86,7 @@ public final class Plant {
                 r.value(BuildField.PUMP_HEAD), r.value(BuildField.PUMP_FLOW), r.is(BuildField.PUMP_DRIVE, "ELECTRIC"));
         this.circuit = new CoolantCircuit(circuit(r, f, pump, thermostat));
         this.engine = new EngineHeat(engine(r), new EngineFactors(f.coolantHeat(), f.engineFriction(), f.fuelHeat()));
-        this.control = control(r);
+        this.control = FanControlOf.resolved(r);
         this.alternator = AlternatorSpec.of(r.value(BuildField.ALTERNATOR), r.value(BuildField.BASE_LOAD));
         this.oil = oil(r, f);
         this.boilingK = coolant.boilingK(
@@ -158,16 +158,6 @@ public final class Plant {
                         : OptionalDouble.empty());
     }
 
-    private static FanControlSpec control(Resolved r) {
-        double set = r.value(BuildField.CONTROL_SET);
-        double band = r.value(BuildField.CONTROL_BAND);
-        return switch (r.token(BuildField.CONTROL_KIND)) {
-            case "RAMP" -> new FanControlSpec.Ramp(set, band, r.value(BuildField.CONTROL_MIN_DUTY));
-            case "ALWAYS_ON" -> new FanControlSpec.AlwaysOn();
-            default -> new FanControlSpec.Switch(set, band);
-        };
-    }
-
     /** Conductances: modelling choice, see {@link OilSpec}. */
     private static OilSpec oil(Resolved r, ModelFactors f) {
         String cooler = r.token(BuildField.OIL_COOLER);
@@ -178,7 +168,20 @@ public final class Plant {
                 ? sump + r.value(BuildField.OIL_COOLER_CONDUCTANCE)
                 : sump;
         return new OilSpec(
-                toCoolant * f.oilCoolers(), toAir * f.oilCoolers(), OilThermostat.usual((toAir - sump) / toAir));
+                toCoolant * f.oilCoolers(), toAir * f.oilCoolers(), oilThermostat(r, (toAir - sump) / toAir));
+    }
+
+    private static OilThermostat oilThermostat(Resolved r, double governedShare) {
+        if (governedShare == 0
+                || !r.is(BuildField.OIL_THERMOSTAT, "FITTED")
+                || !r.has(BuildField.OIL_THERMOSTAT_OPENING)) {
+            return r.is(BuildField.OIL_THERMOSTAT, "NONE") ? OilThermostat.NONE : OilThermostat.usual(governedShare);
+        }
+        double opening = r.value(BuildField.OIL_THERMOSTAT_OPENING);
+        double open = r.has(BuildField.OIL_THERMOSTAT_OPEN)
+                ? r.value(BuildField.OIL_THERMOSTAT_OPEN)
+                : opening + OilThermostat.USUAL_WIDTH_K;
+        return new OilThermostat(opening, Math.max(opening + 1, Math.min(opening + 40, open)), governedShare);
     }
 
     /** @return every value that the models were made from */
@@ -239,6 +242,11 @@ public final class Plant {
         return pump;
     }
 
+    /** @return how long an electric pump runs on after the engine has stopped [s] */
+    public double pumpRunOnS() {
+        return pump.electric() && resolved.has(BuildField.PUMP_RUN_ON) ? resolved.value(BuildField.PUMP_RUN_ON) : 0;
+    }
+
     public EngineHeat engine() {
         return engine;
     }
@@ -278,9 +286,9 @@ public final class Plant {
                 : 0;
     }
 
-    /** @return how the fans are switched on: only a ramp winds them up */
+    /** @return how the fans are switched on: only a ramp or a table winds them up */
     public FanStart fanStart() {
-        return control instanceof FanControlSpec.Ramp ? FanStart.SOFT : FanStart.ABRUPT;
+        return control.softStartS() > 0 ? FanStart.SOFT : FanStart.ABRUPT;
     }
 
     /** @return current of all electric fans in the moment they start [A] */

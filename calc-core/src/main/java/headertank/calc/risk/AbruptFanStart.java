@@ -1,7 +1,10 @@
 package headertank.calc.risk;
 
 import headertank.calc.build.BuildField;
+import headertank.calc.build.Resolved;
+import headertank.calc.control.FanControlSpec;
 import headertank.calc.electric.AlternatorSpec;
+import headertank.calc.rating.FanControlOf;
 import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.StandardPolicy;
 import java.util.ArrayList;
@@ -28,12 +31,14 @@ public final class AbruptFanStart implements RiskRule {
 
     @Override
     public Optional<Flag> examine(RiskContext car) {
+        FanControlSpec control = FanControlOf.resolved(car.resolved());
         if (!car.resolved().is(BuildField.FAN_DRIVE, "ELECTRIC")
-                || car.resolved().is(BuildField.CONTROL_KIND, "RAMP")) {
+                || control instanceof FanControlSpec.Ramp
+                || control instanceof FanControlSpec.Table) {
             return Optional.empty();
         }
         double count = car.resolved().value(BuildField.FAN_COUNT);
-        double start = count * car.resolved().value(BuildField.FAN_START_CURRENT);
+        double start = count * startA(car.resolved(), control);
         double base = car.resolved().value(BuildField.BASE_LOAD);
         double idle = AlternatorSpec.of(car.resolved().value(BuildField.ALTERNATOR), base)
                 .outputA(1);
@@ -62,13 +67,26 @@ public final class AbruptFanStart implements RiskRule {
                 "Fans start abruptly beyond the alternator",
                 base + running - idle > StandardPolicy.GO_DEFICIT_A ? Flag.Weight.CONDITION : Flag.Weight.REMARK,
                 Flag.Scope.IN_THE_MARGINS,
-                "All fans start in the same moment and ask more than the alternator gives at idle: the voltage dips, the fans"
-                        + " themselves slow down, and the battery pays. A ramp starts them one step at a time.",
+                "A relay starts the fans in one moment, and they ask more than the alternator gives at idle: the voltage dips,"
+                        + " the fans themselves slow down, and the battery pays. A ramp starts them one step at a time.",
                 consequences,
                 "Use a ramp or start the fans one after the other, raise the idle speed, or fit a larger alternator. Size"
                         + " wire, fuse and relay for three to five times the running current for a moment.",
                 "",
                 "Fans can start by themselves, also with the engine off: pull their fuse before reaching in. Undersized wire on a fan circuit can start a fire.",
                 source()));
+    }
+
+    /**
+     * @return current of one fan at its worst start [A]. Of two steps, the first starts its share and the second the rest while
+     *     that runs; current goes with the square of the duty, as in the balance (modelling choice)
+     */
+    private static double startA(Resolved r, FanControlSpec control) {
+        double start = r.value(BuildField.FAN_START_CURRENT);
+        if (!(control instanceof FanControlSpec.TwoStep steps)) {
+            return start;
+        }
+        double share = steps.lowDuty() * steps.lowDuty();
+        return Math.max(share * start, share * r.value(BuildField.FAN_CURRENT) + (1 - share) * start);
     }
 }

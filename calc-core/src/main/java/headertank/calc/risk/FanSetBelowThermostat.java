@@ -2,6 +2,7 @@ package headertank.calc.risk;
 
 import headertank.calc.build.BuildField;
 import headertank.calc.coolant.ThermostatSpec;
+import headertank.calc.rating.FanControlOf;
 import headertank.calc.verdict.DutyVerdict;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,12 +29,10 @@ public final class FanSetBelowThermostat implements RiskRule {
     @Override
     public Optional<Flag> examine(RiskContext car) {
         if (!car.resolved().is(BuildField.FAN_DRIVE, "ELECTRIC")
-                || !car.resolved().is(BuildField.THERMOSTAT, "FITTED")
-                || car.resolved().is(BuildField.CONTROL_KIND, "ALWAYS_ON")) {
+                || !car.resolved().is(BuildField.THERMOSTAT, "FITTED")) {
             return Optional.empty();
         }
-        double set = car.resolved().value(BuildField.CONTROL_SET);
-        double off = set - car.resolved().value(BuildField.CONTROL_BAND);
+        double off = FanControlOf.resolved(car.resolved()).stopK().orElse(Double.POSITIVE_INFINITY);
         double opening = car.resolved().value(BuildField.THERMOSTAT_OPENING);
         if (off >= opening) {
             return Optional.empty();

@@ -31,7 +31,8 @@ import org.hipparchus.util.FastMath;
  *
  * <p>Thermostat: wax T_s' = (T_b - T_s)/8 s; it stands where T_s - z says, with friction z' = T_s' - |T_s'| z/1 K - z/60 s
  * (the form of Bouc and Wen, from memory), so that it opens 1 K later and shuts 1 K later than its curve and vibration frees
- * it within a minute; times and width are modelling choices. Sensors: {@link SensorReading}, one wetted sensor at each
+ * it within a minute; times and width are modelling choices, no source (one maker's manual has 80 to 84 deg C to open and 75 to be
+ * shut again, so the real loop may be wider). Sensors: {@link SensorReading}, one wetted sensor at each
  * place. Further states count energy in and out and charge; they keep the sums exact.
  */
 final class Car implements OrdinaryDifferentialEquation {
@@ -74,9 +75,19 @@ final class Car implements OrdinaryDifferentialEquation {
     private final double surfaceWPerK;
     private Place place;
     private double offSinceS;
+    private final int firstSensor;
+    private final int lastSensor;
     private int evaluations;
 
+    /** With every place's sensor. */
     Car(Plant plant, Masses masses, Fans fans) {
+        this(plant, masses, fans, true);
+    }
+
+    /** @param allSensors whether every place's sensor is followed, or only that of the fans, the others standing still */
+    Car(Plant plant, Masses masses, Fans fans, boolean allSensors) {
+        this.firstSensor = allSensors ? 0 : plant.fanSensor().ordinal();
+        this.lastSensor = allSensors ? PLACES.length - 1 : firstSensor;
         this.plant = plant;
         this.masses = masses;
         this.fans = fans;
@@ -89,6 +100,11 @@ final class Car implements OrdinaryDifferentialEquation {
             offSinceS = timeS;
         }
         place = next;
+    }
+
+    /** @return when the engine was last stopped [s] */
+    double offSinceS() {
+        return offSinceS;
     }
 
     Place place() {
@@ -119,6 +135,13 @@ final class Car implements OrdinaryDifferentialEquation {
 
     @Override
     public double[] computeDerivatives(double t, double[] y) {
+        double[] d = new double[STATES];
+        derivatives(t, y, d);
+        return d;
+    }
+
+    /** Fills in the derivatives. */
+    void derivatives(double t, double[] y, double[] d) {
         evaluations++;
         Place p = place;
         CoolingTable table = p.table;
@@ -147,7 +170,6 @@ final class Car implements OrdinaryDifferentialEquation {
         double mixed = air * (table.underHoodK() - y[HOOD]);
         double through = (p.hood.conductanceWPerK(y[HOOD]) + stays * GAPS_W_PER_K) * (y[HOOD] - p.ambientK);
 
-        double[] d = new double[STATES];
         d[METAL] = (in - fromMetal) / masses.metalJPerK();
         d[BLOCK] = (fromMetal + fromOil + soak - carried - surface) / masses.blockJPerK();
         d[RADIATOR] = (carried - core - past) / masses.radiatorJPerK();
@@ -157,7 +179,7 @@ final class Car implements OrdinaryDifferentialEquation {
         d[WAX] = (block - y[WAX]) / WAX_LAG_S;
         d[FRICTION] = d[WAX] - Math.abs(d[WAX]) * y[FRICTION] / HALF_HYSTERESIS_K - y[FRICTION] / FRICTION_S;
         double flow = table.radiatorM3PerS();
-        for (int i = 0; i < PLACES.length; i++) {
+        for (int i = firstSensor; i <= lastSensor; i++) {
             double shown = SensorReading.steadyK(PLACES[i], block, y[RADIATOR], p.ambientK, flow);
             d[SENSOR + i] = (shown - y[SENSOR + i]) / SensorReading.lagS(PLACES[i], SensorMount.WETTED, flow);
         }
@@ -166,7 +188,6 @@ final class Car implements OrdinaryDifferentialEquation {
         double fanA = p.fanCurrentA(duty, fans.inrush(t));
         d[FAN_AS] = fanA;
         d[BATTERY_AS] = Math.max(0, p.baseLoadA + fanA - p.supplyA);
-        return d;
     }
 
     /** @return G, slowed down where it is far above the flow that feeds it [W/K] */

@@ -27,8 +27,7 @@ final class Fans {
     Fans(Plant car, FanControlSpec spec, boolean noneTurns) {
         this.spec = spec;
         this.canTurn = car.fanDrive() == Plant.FanDrive.ELECTRIC && !noneTurns;
-        boolean soft = spec instanceof FanControlSpec.Ramp || spec instanceof FanControlSpec.Table;
-        this.startFactor = soft ? 1 : startFactor(car);
+        this.startFactor = spec.softStartS() > 0 ? 1 : startFactor(car);
     }
 
     private static double startFactor(Plant car) {

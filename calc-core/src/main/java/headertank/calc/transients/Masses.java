@@ -10,7 +10,7 @@ import org.hipparchus.util.FastMath;
 
 /**
  * Heat capacities of a car's cooling and the conductance between metal and coolant. All but the core's are guesses with a
- * standard deviation of 25 to 30 % (modelling choice); a logged warm-up replaces them.
+ * standard deviation of 25 to 30 % (modelling choice); a logged warm-up replaces them, and a published check compares one.
  *
  * @param metalJPerK engine metal: 15 kJ/K and 180 J/K per kilowatt of rated power [J/K]
  * @param blockJPerK coolant in block and head, 55 % of the volume [J/K]

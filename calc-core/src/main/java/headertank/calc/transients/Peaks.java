@@ -30,20 +30,27 @@ final class Peaks implements ODEStepHandler {
     public void handleStep(ODEStateInterpolator step) {
         ODEStateAndDerivative from = step.getPreviousState();
         ODEStateAndDerivative to = step.getCurrentState();
-        double[] y = to.getPrimaryState();
-        double[] slope = to.getPrimaryDerivative();
+        step(
+                from.getTime(),
+                from.getPrimaryState(),
+                from.getPrimaryDerivative(),
+                to.getTime(),
+                to.getPrimaryState(),
+                to.getPrimaryDerivative());
+    }
+
+    /** One accepted step: time [s], state and slope at both ends. */
+    void step(double t0, double[] y0, double[] slope0, double t1, double[] y, double[] slope) {
         steps++;
         inStepK = y[Car.BLOCK];
-        double at = to.getTime();
-        if (slope[Car.BLOCK] < 0) {
-            double before = from.getPrimaryDerivative()[Car.BLOCK];
-            if (before > 0) {
-                double h = at - from.getTime();
-                double start = from.getPrimaryState()[Car.BLOCK];
-                double x = turn((y[Car.BLOCK] - start) / h, before, slope[Car.BLOCK]);
-                inStepK = between(x, h, start, before, y[Car.BLOCK], slope[Car.BLOCK]);
-                at = from.getTime() + x * h;
-            }
+        double at = t1;
+        double before = slope0[Car.BLOCK];
+        if (slope[Car.BLOCK] < 0 && before > 0) {
+            double h = t1 - t0;
+            double start = y0[Car.BLOCK];
+            double x = turn((y[Car.BLOCK] - start) / h, before, slope[Car.BLOCK]);
+            inStepK = between(x, h, start, before, y[Car.BLOCK], slope[Car.BLOCK]);
+            at = t0 + x * h;
         }
         if (inStepK > coolantK) {
             coolantK = inStepK;
@@ -51,7 +58,7 @@ final class Peaks implements ODEStepHandler {
         }
         oilK = Math.max(oilK, y[Car.OIL]);
         if (Math.abs(slope[Car.BLOCK]) < STEADY_K_PER_S && Math.abs(slope[Car.RADIATOR]) < STEADY_K_PER_S) {
-            car.place().table.settleAt(y[Car.BLOCK], car.lift(y), car.duty(to.getTime(), y));
+            car.place().table.settleAt(y[Car.BLOCK], car.lift(y), car.duty(t1, y));
         }
     }
 

@@ -2,6 +2,7 @@ package headertank.calc.transients;
 
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.duty.Duty;
+import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
 import headertank.calc.rating.Plant;
 import java.util.Arrays;
@@ -31,6 +32,12 @@ public final class RunSolver {
     private static final double NOTHING_S = 1e-6;
     private static final int EVALUATIONS_OF_A_STEP = 6;
 
+    /** Speed of an electric pump that runs on, over its full speed [-]; common practice, no source. */
+    private static final double RUN_ON_SHARE = 0.5;
+
+    /** Before the id of a point while the pump runs on: a character that no id has. */
+    private static final String RUN_ON = "\0";
+
     private final Plant plant;
     private final Duty duty;
     private final Masses masses;
@@ -41,7 +48,12 @@ public final class RunSolver {
     /** Nothing when only peaks are wanted. */
     private final Recorder recorder;
 
+    /** Nothing when only peaks are wanted. */
     private final DormandPrince54Integrator integrator;
+
+    /** Nothing when more than peaks is wanted. */
+    private final PeakStepper stepper;
+
     private final Map<String, Place> places = new HashMap<>();
 
     private double[] y;
@@ -56,16 +68,19 @@ public final class RunSolver {
         this.masses = Masses.of(plant);
         FanControlSpec control = settings.control().orElse(plant.control());
         this.fans = new Fans(plant, control, settings.faults().noneTurns(whole));
-        this.car = new Car(plant, masses, fans);
+        this.car = new Car(plant, masses, fans, !settings.peaksOnly());
         this.y = new double[Car.STATES];
         Arrays.fill(y, 0, Car.IN_J, startK);
         y[Car.FRICTION] = 0;
         this.peaks = new Peaks(car, y);
-        this.integrator = integrator(settings.peaksOnly() ? LONGEST_FOR_PEAKS_S : LONGEST_S);
-        integrator.addStepHandler(peaks);
         if (settings.peaksOnly()) {
             this.recorder = null;
+            this.integrator = null;
+            this.stepper = new PeakStepper(car, peaks, TOLERANCE_K, SHORTEST_S, LONGEST_FOR_PEAKS_S);
         } else {
+            this.stepper = null;
+            this.integrator = integrator(LONGEST_S);
+            integrator.addStepHandler(peaks);
             this.recorder = new Recorder(plant, car, fans, peaks, settings.outputHz());
             integrator.addStepHandler(recorder);
         }
@@ -111,7 +126,15 @@ public final class RunSolver {
             if (recorder != null) {
                 recorder.beginPhase(duty.point(phase.pointId()), time, phase.seconds(), y);
             }
-            stay(place, time + phase.seconds());
+            double end = time + phase.seconds();
+            double pumpStops = Math.min(end, car.offSinceS() + plant.pumpRunOnS());
+            if (!place.engineOn && pumpStops > time + NOTHING_S) {
+                Place runOn = runOn(duty.point(phase.pointId()));
+                car.enter(runOn, time);
+                stay(runOn, pumpStops);
+                car.enter(place, time);
+            }
+            stay(place, end);
             if (recorder != null) {
                 recorder.endPhase(time, y);
             }
@@ -122,6 +145,11 @@ public final class RunSolver {
                 new RunResult.Numerics(steps, Math.max(0, tried - steps), car.evaluations(), events, eventErrorK);
         double storedJ = masses.storedJ(y) - storedAtStart;
         return recorder == null ? peaksOnly(storedJ, numerics) : recorder.result(y, storedJ, numerics);
+    }
+
+    /** The same point while the electric pump still runs. */
+    private Place runOn(OperatingPoint off) {
+        return places.computeIfAbsent(RUN_ON + off.id(), id -> new Place(plant, off.withPumpRunOn(RUN_ON_SHARE)));
     }
 
     private RunResult peaksOnly(double storedJ, RunResult.Numerics numerics) {
@@ -151,9 +179,13 @@ public final class RunSolver {
     private void stay(Place place, double end) {
         while (time < end - NOTHING_S) {
             fans.look(time, y[car.fanSensor()], place.fansMayRun);
+            double until = Math.min(end, fans.nextKinkS(time));
+            if (stepper != null) {
+                peaksUntil(until);
+                continue;
+            }
             FanEdge up = edge(fans.upK(), true);
             FanEdge down = edge(fans.downK(), false);
-            double until = Math.min(end, fans.nextKinkS(time));
             integrator.setInitialStepSize(Math.min(FIRST_S, until - time));
             restarts++;
             ODEStateAndDerivative reached = integrator.integrate(car, new ODEState(time, y), until);
@@ -164,6 +196,16 @@ public final class RunSolver {
             take(down);
         }
         time = end;
+    }
+
+    private void peaksUntil(double until) {
+        restarts++;
+        time = stepper.advance(time, y, until, Math.min(FIRST_S, until - time), fans.upK(), fans.downK());
+        if (stepper.hit() != 0) {
+            fans.step(time, stepper.hit() > 0);
+            events++;
+            eventErrorK = Math.max(eventErrorK, stepper.edgeErrorK());
+        }
     }
 
     private FanEdge edge(double atK, boolean up) {

@@ -11,6 +11,7 @@ import headertank.calc.build.CarClass;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.quantity.Stated;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.LongToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
@@ -60,6 +61,68 @@ class AttributionTest {
         assertThat(effect(a, "air.exit").shareK()).isPositive();
         assertThat(effect(a, "radiator.coreWidthM").aloneK()).isPositive();
         assertThat(a.effects()).isSortedAccordingTo((x, y) -> Double.compare(x.shareK(), y.shareK()));
+    }
+
+    @Test
+    void aThermostatThatGoesTakesItsBypassWithIt() {
+        Build before =
+                Builds.road().change().seen(BuildField.THERMOSTAT, "FITTED").build();
+        Build after = before.change()
+                .seen(BuildField.THERMOSTAT, "REMOVED")
+                .seen(BuildField.THERMOSTAT_BYPASS, "BLOCKED")
+                .unknown(BuildField.THERMOSTAT_OPENING)
+                .set(BuildField.CORE_WIDTH, Stated.measured(0.75))
+                .build();
+        Attribution a = RATER.compare(before, after, StandardDuties.STREET);
+        assertThat(a.effects())
+                .extracting(e -> e.change().key())
+                .containsExactlyInAnyOrder("thermostat.state", "radiator.coreWidthM");
+        Change removed = effect(a, "thermostat.state").change();
+        assertThat(removed.with())
+                .extracting(f -> f.field())
+                .containsExactly(BuildField.THERMOSTAT_OPENING, BuildField.THERMOSTAT_BYPASS);
+        Build alone = removed.apply(before, after);
+        assertThat(effect(a, "thermostat.state").aloneK())
+                .isCloseTo(
+                        RATER.marginK(alone, StandardDuties.STREET) - RATER.marginK(before, StandardDuties.STREET),
+                        within(1e-12));
+        assertThat(alone.entry(BuildField.CORE_WIDTH)).isEqualTo(before.entry(BuildField.CORE_WIDTH));
+        assertThat(a.effects().stream().mapToDouble(Attribution.Effect::shareK).sum())
+                .isCloseTo(a.afterK() - a.beforeK(), within(1e-9));
+    }
+
+    @Test
+    void aBypassThatChangesByItselfStandsAlone() {
+        Build before =
+                Builds.road().change().seen(BuildField.THERMOSTAT, "FITTED").build();
+        Build after = before.change()
+                .seen(BuildField.THERMOSTAT_BYPASS, "OPEN")
+                .set(BuildField.THERMOSTAT_OPENING, Stated.measured(350))
+                .build();
+        assertThat(Change.between(before, after))
+                .extracting(Change::key)
+                .containsExactly("thermostat.openingK", "thermostat.bypass");
+    }
+
+    @Test
+    void aFanTableIsOneChange() {
+        Build before = table(80, 95);
+        Build after = table(75, 88);
+        List<Change> changes = Change.between(before, after);
+        assertThat(changes).extracting(Change::key).containsExactly("fanControl.row1K");
+        assertThat(changes.get(0).with()).extracting(f -> f.field()).containsExactly(BuildField.CONTROL_ROW_2_K);
+        assertThat(changes.get(0).apply(before, after)).isEqualTo(after);
+    }
+
+    private static Build table(double from, double to) {
+        return Builds.drift()
+                .change()
+                .seen(BuildField.CONTROL_KIND, "TABLE")
+                .set(BuildField.CONTROL_ROW_1_K, Stated.measured(from + 273.15))
+                .set(BuildField.CONTROL_ROW_1_DUTY, Stated.measured(0))
+                .set(BuildField.CONTROL_ROW_2_K, Stated.measured(to + 273.15))
+                .set(BuildField.CONTROL_ROW_2_DUTY, Stated.measured(1))
+                .build();
     }
 
     @Test

@@ -3,9 +3,13 @@ package headertank.calc.build;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
 
 import headertank.calc.Builds;
 import headertank.calc.Rater;
+import headertank.calc.air.FanClaim;
+import headertank.calc.air.FanFit;
+import headertank.calc.air.FanSpec;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.InputException;
@@ -54,6 +58,24 @@ class BuildTest {
     }
 
     @Test
+    void aFanOfKnownCurrentGetsTheFlowAndPressureThatFansUsuallyMakeOfIt() {
+        Resolved r = Rater.standard()
+                .resolve(Build.forCar(CarClass.DRIFT)
+                        .set(BuildField.FAN_CURRENT, Stated.measured(18))
+                        .set(BuildField.FAN_DIAMETER, Stated.measured(0.30))
+                        .build());
+        FanSpec fan = FanSpec.of(
+                1,
+                r.value(BuildField.FAN_FLOW),
+                r.value(BuildField.FAN_SHUT_OFF),
+                0.30,
+                FanSpec.USUAL_HUB_SHARE * 0.30);
+        FanClaim claim = FanClaim.check(fan, 13, 18, false);
+        assertThat(claim.ratio()).isCloseTo(FanFit.USUAL_KINETIC_SHARE, within(1e-12));
+        assertThat(fan.shutOffPa()).isCloseTo(FanFit.shutOffPa(fan.freeFlowM3PerS(), 13 * 18, 0.5), within(1e-9));
+    }
+
+    @Test
     void dieselInAPetrolEngineIsAContradiction() {
         assertThatThrownBy(() -> Build.forCar(CarClass.MODERN_STREET)
                         .seen(BuildField.ENGINE_CLASS, "PETROL_TURBO")
@@ -96,6 +118,7 @@ class BuildTest {
                         case AMPERE -> "A";
                         case PER_SECOND -> "PerS";
                         case RADIAN -> "Rad";
+                        case SECOND -> "S";
                         case ONE, COUNT -> "";
                     };
             assertThat(f.key()).endsWith(suffix);

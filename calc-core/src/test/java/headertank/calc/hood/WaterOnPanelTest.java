@@ -19,6 +19,24 @@ class WaterOnPanelTest {
         assertLumped(HoodMaterial.GLASS_FIBRE, 2.5e-3, 256.3);
     }
 
+    /** The same by stepping m c T' = U A (T_b - T) - g A (T - T_r) in small steps, and without a loss in closed form. */
+    @Test
+    void lumpedIsTheSolutionOfItsEquation() {
+        double u = 1 / (1.0 / 3000 + 1.5e-3 / 0.7 + 1.0 / 500);
+        double t = 293.15;
+        double seconds = 0;
+        double dt = 1e-3;
+        while (t < 323.15) {
+            t += dt * (u * 0.01 * (363.15 - t) - 10 * 0.01 * (t - 298.15)) / (0.1 * 4182);
+            seconds += dt;
+        }
+        assertThat(ON_PLATE.lumpedS(1.5e-3 / 0.7, 293.15, 323.15)).isCloseTo(seconds, Percentage.withPercentage(0.01));
+        WaterOnPanel kept = new WaterOnPanel(0.1, 0.01, 500, 0, 298.15, 3000, 363.15);
+        double tau = 0.1 * 4182 / (u * 0.01);
+        assertThat(kept.lumpedS(1.5e-3 / 0.7, 293.15, 323.15))
+                .isCloseTo(tau * Math.log(70.0 / 40.0), Percentage.withPercentage(1e-9));
+    }
+
     @Test
     void withThePanelsMassOnAPlate() {
         assertLayered(ON_PLATE, HoodMaterial.STEEL, 0.8e-3, 56.2);

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.calc.control.FanControlPublishedTest;
 import headertank.calc.coolant.HeadWallPublishedTest;
+import headertank.calc.coolant.ThermostatPublishedTest;
+import headertank.calc.electric.AlternatorPublishedTest;
 import headertank.calc.electric.FanCurrentPublishedTest;
 import headertank.calc.fluid.AirPublishedTest;
 import headertank.calc.fluid.FuelPublishedTest;
@@ -13,6 +15,7 @@ import headertank.calc.hood.HoodMaterialPublishedTest;
 import headertank.calc.radiator.EffectivenessPublishedTest;
 import headertank.calc.radiator.LouveredFinsPublishedTest;
 import headertank.calc.radiator.TubeSidePublishedTest;
+import headertank.calc.transients.WarmUpPublishedTest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,6 +43,9 @@ class PublishedPageTest {
             new HeadWallPublishedTest(),
             new FanControlPublishedTest(),
             new FanCurrentPublishedTest(),
+            new AlternatorPublishedTest(),
+            new ThermostatPublishedTest(),
+            new WarmUpPublishedTest(),
             new HoodMaterialPublishedTest());
 
     @Test

@@ -32,6 +32,9 @@ class SteadyPropertiesTest {
 
     private static final double SOLVER_K = 0.01;
 
+    /** Below this hardly any air passes, and what heat it takes comes back with it: an open question, not a cooled car. */
+    private static final double STILL_AIR_KG_PER_S = 0.02;
+
     @Test
     void everyBuildBalancesOrSaysWhyNot() {
         List<String> refused = new ArrayList<>();
@@ -138,24 +141,31 @@ class SteadyPropertiesTest {
         neverHotter(scope, better, ModelFactors.NOMINAL);
     }
 
-    /** The change must not make any operating point hotter than before. */
+    /**
+     * The change must not make any operating point hotter than before, at the same engine speed: a car that holds a higher gear
+     * turns its pump slower.
+     */
     private static void neverHotter(
             Function<Resolved, Resolved> scope, UnaryOperator<Resolved> better, ModelFactors factors) {
         for (long seed = FIRST_SEED; seed < FIRST_SEED + Math.min(BUILDS, 400); seed++) {
             Plant before;
             Plant after;
             try {
-                Resolved now = scope.apply(RATER.resolve(Builds.random(seed)));
-                before = Plant.of(now);
-                after = Plant.of(better.apply(now), factors);
+                Resolved car = scope.apply(RATER.resolve(Builds.random(seed)));
+                before = Plant.of(car);
+                after = Plant.of(better.apply(car), factors);
             } catch (OutOfRangeException typed) {
                 continue;
             }
             for (Duty duty : RATER.duties().values()) {
                 for (OperatingPoint p : duty.points()) {
                     String who = "seed " + seed + " " + duty.id() + " " + p.id();
-                    if (new SteadySolver(before, p).solve() instanceof Balance.Steady was) {
-                        Balance is = new SteadySolver(after, p).solve();
+                    SteadySolver now = new SteadySolver(before, p);
+                    SteadySolver then = new SteadySolver(after, p);
+                    if (then.load().engineSpeedPerS() == now.load().engineSpeedPerS()
+                            && now.solve() instanceof Balance.Steady was
+                            && was.airMassKgPerS() > STILL_AIR_KG_PER_S) {
+                        Balance is = then.solve();
                         assertThat(is).as(who).isInstanceOf(Balance.Steady.class);
                         assertThat(((Balance.Steady) is).engineOutK())
                                 .as(who)

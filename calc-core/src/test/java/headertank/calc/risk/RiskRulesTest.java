@@ -135,8 +135,30 @@ class RiskRulesTest {
         Flag f = flagged("impossible-fan-claim", claimed);
         assertThat(value(f, "power of the jet at the stated flow"))
                 .isGreaterThan(value(f, "electric power at the stated current"));
+        assertThat(f.weight()).isEqualTo(Flag.Weight.CONDITION);
         assertThat(value(f, "flow that this current can deliver")).isLessThan(1.4);
         absent("impossible-fan-claim", claimed.set(BuildField.FAN_FLOW, Stated.advertised(0.9)));
+    }
+
+    @Test
+    void aDoubtfulFanClaimIsRemarkedWithoutCallingItImpossible() {
+        double doubted = 1.38;
+        Flag f = flagged(
+                "impossible-fan-claim",
+                Builds.drift()
+                        .change()
+                        .set(BuildField.FAN_DIAMETER, Stated.measured(0.40))
+                        .set(BuildField.FAN_CURRENT, Stated.measured(25))
+                        .set(BuildField.FAN_FLOW, Stated.advertised(doubted)));
+        assertThat(f.weight()).isEqualTo(Flag.Weight.REMARK);
+        assertThat(f.title()).doesNotContain("cannot");
+        double share =
+                value(f, "power of the jet at the stated flow") / value(f, "electric power at the stated current");
+        assertThat(share).isBetween(0.35, 0.45);
+        assertThat(value(f, "flow that is usual for this current and diameter")).isLessThan(0.9 * doubted);
+        assertThat(f.consequences())
+                .extracting(Flag.Consequence::what)
+                .noneMatch(w -> w.contains("can deliver") || w.contains("possible"));
     }
 
     @Test

@@ -8,12 +8,14 @@ import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.build.Build;
 import headertank.calc.build.BuildField;
+import headertank.calc.build.CarClass;
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
 import headertank.calc.duty.StandardDuties;
+import headertank.calc.quantity.Stated;
 import headertank.calc.rating.Plant;
 import headertank.calc.sensor.SensorPlacement;
 import java.util.ArrayList;
@@ -65,6 +67,39 @@ class RunFaultsAndControlsTest {
         assertThat(c.lessPeakA()).isGreaterThan(5);
         assertThat(c.lowerPeakK()).isPositive();
         assertThat(c.moreAmpereHours()).isPositive();
+    }
+
+    /** A turbocharged drift car of 330 kW on E85 with two fans of 25 A, most of it by its class: its own ramp and a switch. */
+    @Test
+    void onAnEverydayDriftCarItDoesToo() {
+        Build everyday = Build.forCar(CarClass.DRIFT)
+                .seen(BuildField.ENGINE_CLASS, "PETROL_TURBO")
+                .set(BuildField.ENGINE_POWER, Stated.measured(330e3))
+                .seen(BuildField.FUEL, "E85")
+                .set(BuildField.CORE_WIDTH, Stated.measured(0.60))
+                .set(BuildField.CORE_HEIGHT, Stated.measured(0.40))
+                .set(BuildField.CORE_DEPTH, Stated.measured(0.052))
+                .set(BuildField.FAN_COUNT, Stated.measured(2))
+                .set(BuildField.FAN_CURRENT, Stated.measured(25))
+                .set(BuildField.FAN_START_CURRENT, Stated.measured(30))
+                .seen(BuildField.CONTROL_KIND, "RAMP")
+                .set(BuildField.CONTROL_SET, Stated.measured(kelvin(85)))
+                .set(BuildField.CONTROL_BAND, Stated.measured(15))
+                .set(BuildField.THERMOSTAT_OPENING, Stated.measured(kelvin(78)))
+                .build();
+        Plant car = plant(everyday);
+        ControlComparison c = ControlComparison.of(
+                car,
+                StandardDuties.DRIFT,
+                new FanControlSpec.Switch(kelvin(85), 5),
+                car.control(),
+                RunSettings.STANDARD);
+        assertThat(c.lessSwingK()).isPositive();
+        assertThat(c.secondHeld().settled().swingK())
+                .isLessThan(c.firstHeld().settled().swingK());
+        assertThat(c.lessPeakA()).isPositive();
+        assertThat(c.first().current().peakFanA())
+                .isGreaterThan(c.second().current().peakFanA());
     }
 
     @Test
@@ -163,6 +198,34 @@ class RunFaultsAndControlsTest {
         assertThat(end).isLessThan(last(without).coolantK() - 10);
         assertThat(with.phases().get(1).fanAmpereHours()).isPositive();
         assertThat(without.phases().get(1).fanAmpereHours()).isZero();
+    }
+
+    @Test
+    void aPumpRunsOnAsLongAsTheCarSays() {
+        Build.Builder electric = Builds.drift().change().seen(BuildField.PUMP_DRIVE, "ELECTRIC");
+        OperatingPoint fansOn = new OperatingPoint("soak", "Engine off", 0, 0, 0, new Demand.EngineOff(0, true), 0);
+        Duty soak = schedule(fansOn, 373.15, List.of("run", "soak"), List.of(45.0, 600.0));
+        RunSettings fine = RunSettings.STANDARD.at(1);
+        RunResult never = RunSolver.run(plant(electric.build()), soak, fine);
+        RunResult minute = RunSolver.run(
+                plant(electric.set(BuildField.PUMP_RUN_ON, Stated.measured(60)).build()), soak, fine);
+        RunResult always = RunSolver.run(
+                plant(electric.set(BuildField.PUMP_RUN_ON, Stated.measured(1800))
+                        .build()),
+                soak,
+                fine);
+        OperatingPoint half = new OperatingPoint("soak", "Run-on", 0, 0, 0, new Demand.EngineOff(0.5, true), 0);
+        RunResult byDuty = RunSolver.run(
+                plant(electric.unknown(BuildField.PUMP_RUN_ON).build()),
+                schedule(half, 373.15, List.of("run", "soak"), List.of(45.0, 600.0)),
+                fine);
+        assertThat(last(always).coolantK()).isCloseTo(last(byDuty).coolantK(), within(1e-9));
+        assertThat(at(minute, 45 + 55).coolantK()).isCloseTo(at(always, 45 + 55).coolantK(), within(1e-6));
+        assertThat(at(minute, 45 + 300).coolantK())
+                .isGreaterThan(at(always, 45 + 300).coolantK() + 2)
+                .isLessThan(at(never, 45 + 300).coolantK() - 1);
+        assertThat(minute.phases()).hasSize(2);
+        assertThat(minute.energyErrorShare()).isCloseTo(0, within(1e-9));
     }
 
     /** Independent prototype: 96.5, 105.5, 115.4 and 124.0 C after 45, 75, 120 and 180 s, from 60 s of staging on a ramp. */
