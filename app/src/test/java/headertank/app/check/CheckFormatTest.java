@@ -86,7 +86,8 @@ class CheckFormatTest {
         assertThat(result.duties()).extracting(DutyResult::id).containsExactly("drift", "street");
         DutyResult drift = result.duty("drift").orElseThrow();
         assertThat(drift.verdict()).isIn((Object[]) Verdict.values());
-        assertThat(drift.run().orElseThrow().trace()).hasSizeGreaterThan(20);
+        assertThat(drift.run().orElseThrow().curves().timeS()).hasSizeGreaterThan(20);
+        assertThat(drift.whatIf(WhatIf.Kind.SWITCH)).isPresent();
         assertThat(drift.points()).allSatisfy(p -> assertThat(p.working()).hasSizeGreaterThan(4));
         assertThat(result.plugIns()).extracting(CheckResult.PlugInLine::id).contains("standard-policy");
         assertThat(CheckFormat.write(result)).isEqualTo(text);
