@@ -86,7 +86,7 @@ final class RunChart {
                         shown.words(
                                 "check.curve.window",
                                 plain(shown.temperatureNumber(RunResult.Window.FROM_K)),
-                                plain(shown.temperatureNumber(RunResult.Window.TO_K))))
+                                whole(RunResult.Window.TO_K, shown)))
                 .limit("coolant-limit", coolantLimitK, named("check.curve.limit", coolantLimitK))
                 .limit("oil-limit", oilLimitK, named("check.curve.oil-limit", oilLimitK))
                 .curve("oil", shown.words("check.curve.oil"), OIL, curves.timeS(), curves.oilK())
@@ -97,7 +97,7 @@ final class RunChart {
     }
 
     private String named(String key, double kelvin) {
-        return shown.words(key, plain(shown.temperatureNumber(kelvin)));
+        return shown.words(key, whole(kelvin, shown));
     }
 
     private Panel duty(double top) {
@@ -202,6 +202,11 @@ final class RunChart {
             }
         }
         return "";
+    }
+
+    /** A temperature with its unit, short. */
+    static String whole(double kelvin, Shown shown) {
+        return plain(shown.temperatureNumber(kelvin)) + "\u00a0" + shown.degree();
     }
 
     /** A number of an axis, without a nought after the point. */

@@ -128,7 +128,7 @@ public final class Shown {
     }
 
     public String voltage(double volt) {
-        return Double.isFinite(volt) ? plain(volt) + "\u00a0V" : text("check.none");
+        return Double.isFinite(volt) ? signed(Units.show(volt, Dimension.VOLTAGE, system), "") : text("check.none");
     }
 
     /** Coolant through a radiator. */
@@ -143,7 +143,7 @@ public final class Shown {
     /** A difference of temperatures that has no sign, as a swing. */
     public String span(double kelvin) {
         return Double.isFinite(kelvin)
-                ? signed(Units.show(kelvin, Dimension.TEMPERATURE_DIFFERENCE, system), "")
+                ? signed(Units.show(Math.rint(kelvin * 10) / 10, Dimension.TEMPERATURE_DIFFERENCE, system), "")
                 : text("check.none");
     }
 

@@ -96,5 +96,10 @@ public record WhatIf(
             coolantK = List.copyOf(coolantK);
             gaugeK = List.copyOf(gaugeK);
         }
+
+        /** Whether the coolant was hottest at the very end, so that its swing is a climb. */
+        public boolean climbs() {
+            return !timeS.isEmpty() && swingK > 0.5 && peakCoolantAtS > timeS.get(timeS.size() - 1) - 5;
+        }
     }
 }

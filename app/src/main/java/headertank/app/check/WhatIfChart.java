@@ -5,6 +5,7 @@ import headertank.app.check.CurveChart.Phase;
 import headertank.app.check.WhatIf.Course;
 import headertank.app.check.WhatIf.Kind;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,9 @@ public record WhatIfChart(CurveChart runs, Optional<CurveChart> needle, WhatIfWo
     private static final double NEEDLE_HEIGHT = 150;
     private static final double AXIS = 34;
     private static final double NEEDLE_FROM_S = 900;
+
+    /** How far beyond the limit the scale goes [K]. */
+    private static final double BEYOND_K = 12;
 
     private static final Map<Kind, Line> LINES = new EnumMap<>(Map.of(
             Kind.AS_IS, new Line("#1c2226", 2.8, "none"),
@@ -114,25 +118,21 @@ public record WhatIfChart(CurveChart runs, Optional<CurveChart> needle, WhatIfWo
             Shown shown,
             List<Phase> phases) {
         double top = RunChart.TOP + 20;
-        List<List<Double>> values =
-                rows.stream().map(w -> value.apply(course.apply(w))).toList();
-        Scale y = Double.isNaN(limitK)
-                ? RunChart.temperatureScale(top, top + height, values)
-                : RunChart.temperatureScale(top, top + height, values, limitK);
+        boolean limited = !Double.isNaN(limitK);
+        double hottest = limited ? limitK + BEYOND_K : Double.POSITIVE_INFINITY;
+        List<Curve> curves = rows.stream()
+                .map(w -> curve(w, course.apply(w).timeS(), value.apply(course.apply(w)), hottest, shown))
+                .toList();
+        List<List<Double>> values = curves.stream().map(Curve::values).toList();
+        Scale y = limited
+                ? RunChart.temperatureScale(top, top + height, values, limitK)
+                : RunChart.temperatureScale(top, top + height, values);
         PanelDrawing panel = new PanelDrawing(shown.words("check.curve.temperatures", shown.degree()), x, y)
                 .ticks(RunChart.temperatureTicks(y, shown));
-        if (!Double.isNaN(limitK)) {
-            panel.limit(
-                    "coolant-limit",
-                    limitK,
-                    shown.words("check.curve.limit", RunChart.plain(shown.temperatureNumber(limitK))));
+        if (limited) {
+            panel.limit("coolant-limit", limitK, shown.words("check.curve.limit", RunChart.whole(limitK, shown)));
         }
-        for (WhatIf w : rows) {
-            Course c = course.apply(w);
-            String name =
-                    shown.words("check.what-if.curve." + w.kind(), RunChart.plain(shown.temperatureNumber(w.setK())));
-            panel.curve(w.kind().name(), name, LINES.get(w.kind()), c.timeS(), value.apply(c));
-        }
+        curves.forEach(c -> panel.curve(c.kind().name(), c.name(), LINES.get(c.kind()), c.times(), c.values()));
         return new CurveChart(
                 RunChart.WIDTH,
                 (int) Math.ceil(top + height + AXIS),
@@ -143,5 +143,25 @@ public record WhatIfChart(CurveChart runs, Optional<CurveChart> needle, WhatIfWo
                 List.of(panel.draw()),
                 RunChart.minutes(x),
                 phases);
+    }
+
+    /** A curve, cut off where it leaves the scale. */
+    private record Curve(Kind kind, String name, List<Double> times, List<Double> values) {}
+
+    private static Curve curve(WhatIf w, List<Double> times, List<Double> values, double hottestK, Shown shown) {
+        String name = shown.words("check.what-if.curve." + w.kind(), RunChart.whole(w.setK(), shown));
+        for (int i = 1; i < values.size(); i++) {
+            double before = values.get(i - 1);
+            if (values.get(i) > hottestK && before <= hottestK) {
+                double share = (hottestK - before) / (values.get(i) - before);
+                List<Double> cutTimes = new ArrayList<>(times.subList(0, i));
+                List<Double> cutValues = new ArrayList<>(values.subList(0, i));
+                cutTimes.add(times.get(i - 1) + share * (times.get(i) - times.get(i - 1)));
+                cutValues.add(hottestK);
+                String peak = RunChart.whole(Math.rint(Collections.max(values)), shown);
+                return new Curve(w.kind(), shown.words("check.what-if.curve.beyond", name, peak), cutTimes, cutValues);
+            }
+        }
+        return new Curve(w.kind(), name, times, values);
     }
 }
