@@ -209,6 +209,11 @@ final class RunChart {
         return plain(shown.temperatureNumber(kelvin)) + "\u00a0" + shown.degree();
     }
 
+    /** A temperature to the degree, with its unit. */
+    static String rounded(double kelvin, Shown shown) {
+        return Math.round(Double.parseDouble(shown.temperatureNumber(kelvin))) + "\u00a0" + shown.degree();
+    }
+
     /** A number of an axis, without a nought after the point. */
     static String plain(String number) {
         return number.endsWith(".0") ? number.substring(0, number.length() - 2) : number;

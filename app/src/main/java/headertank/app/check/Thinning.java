@@ -18,7 +18,10 @@ final class Thinning {
     private record Quantity(ToDoubleFunction<Sample> value, double tolerance) {}
 
     /** No more moments than this; the tolerances double until it is so. */
-    static final int MOST = 700;
+    static final int MOST = 400;
+
+    /** The same where one curve lies among others. */
+    static final int MOST_AMONG_OTHERS = 200;
 
     private static final double KELVIN = 0.1;
 
@@ -41,18 +44,18 @@ final class Thinning {
 
     /** The moments that are needed to draw everything. */
     static List<Sample> forAll(List<Sample> trace) {
-        return thin(trace, ALL);
+        return thin(trace, ALL, MOST);
     }
 
     /** The moments that are needed to draw coolant and gauge. */
     static List<Sample> forTemperatures(List<Sample> trace) {
-        return thin(trace, TEMPERATURES);
+        return thin(trace, TEMPERATURES, MOST_AMONG_OTHERS);
     }
 
-    private static List<Sample> thin(List<Sample> trace, List<Quantity> quantities) {
+    private static List<Sample> thin(List<Sample> trace, List<Quantity> quantities, int most) {
         for (double wider = 1; ; wider *= 2) {
             List<Sample> kept = thin(trace, quantities, wider);
-            if (kept.size() <= MOST) {
+            if (kept.size() <= most) {
                 return kept;
             }
         }

@@ -97,6 +97,11 @@ public record WhatIf(
             gaugeK = List.copyOf(gaugeK);
         }
 
+        /** Coolant at the end [K]; NaN when no curve was kept. */
+        public double endCoolantK() {
+            return coolantK.isEmpty() ? Double.NaN : coolantK.get(coolantK.size() - 1);
+        }
+
         /** Whether the coolant was hottest at the very end, so that its swing is a climb. */
         public boolean climbs() {
             return !timeS.isEmpty() && swingK > 0.5 && peakCoolantAtS > timeS.get(timeS.size() - 1) - 5;

@@ -158,7 +158,7 @@ public record WhatIfChart(CurveChart runs, Optional<CurveChart> needle, WhatIfWo
                 List<Double> cutValues = new ArrayList<>(values.subList(0, i));
                 cutTimes.add(times.get(i - 1) + share * (times.get(i) - times.get(i - 1)));
                 cutValues.add(hottestK);
-                String peak = RunChart.whole(Math.rint(Collections.max(values)), shown);
+                String peak = RunChart.rounded(Collections.max(values), shown);
                 return new Curve(w.kind(), shown.words("check.what-if.curve.beyond", name, peak), cutTimes, cutValues);
             }
         }

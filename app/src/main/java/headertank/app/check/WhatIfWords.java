@@ -105,11 +105,15 @@ public record WhatIfWords(String alternative, String swing, List<Finding> findin
     }
 
     private static String dead(WhatIf own, WhatIf dead, Shown shown) {
-        return shown.words(
-                dead.stay().isPresent() ? "check.what-if.dead.computed" : "check.what-if.dead.short",
-                shown.difference(dead.run().peakCoolantK() - own.run().peakCoolantK()),
-                shown.temperature(dead.run().peakCoolantK()),
-                dead.stay().map(Course::peakCoolantK).map(shown::temperature).orElse(""));
+        double inRun = dead.run().peakCoolantK() - own.run().peakCoolantK();
+        String peak = shown.temperature(dead.run().peakCoolantK());
+        if (dead.stay().isEmpty() || own.stay().isEmpty()) {
+            return shown.words("check.what-if.dead.short", shown.difference(inRun), peak);
+        }
+        double atIdle = dead.stay().get().endCoolantK() - own.stay().get().endCoolantK();
+        return shown.words("check.what-if.dead.computed", shown.difference(inRun), peak, shown.difference(atIdle))
+                + " "
+                + shown.words(inRun > atIdle ? "check.what-if.dead.differs" : "check.what-if.dead.agrees");
     }
 
     private static String lower(WhatIf own, List<WhatIf> lower, Shown shown) {
