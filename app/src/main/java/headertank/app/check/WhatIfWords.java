@@ -38,7 +38,19 @@ public record WhatIfWords(String alternative, String swing, List<Finding> findin
         if (relay.isPresent() && ramp.isPresent()) {
             findings.add(finding("control", control(relay.get(), ramp.get(), shown), shown));
         }
-        WhatIf own = duty.whatIfs().stream().filter(WhatIf::asIs).findFirst().orElseThrow();
+        duty.whatIfs().stream()
+                .filter(WhatIf::asIs)
+                .findFirst()
+                .ifPresent(own -> findings.addAll(besides(own, duty, shown)));
+        return new WhatIfWords(
+                shown.words("check.what-if.alt.all", shown.temperature(limitK), peaks),
+                relay.flatMap(r -> ramp.flatMap(p -> swing(r, p, shown))).orElse(""),
+                findings);
+    }
+
+    /** What differs from the car as it stands. */
+    private static List<Finding> besides(WhatIf own, DutyResult duty, Shown shown) {
+        List<Finding> findings = new ArrayList<>();
         duty.whatIf(Kind.HOSE_SENSOR)
                 .ifPresent(hose -> findings.add(finding("sensor", sensor(own, hose, shown), shown)));
         duty.whatIf(Kind.BLOCK_SENSOR)
@@ -50,10 +62,7 @@ public record WhatIfWords(String alternative, String swing, List<Finding> findin
         if (!lower.isEmpty()) {
             findings.add(finding("set", lower(own, lower, shown), shown));
         }
-        return new WhatIfWords(
-                shown.words("check.what-if.alt.all", shown.temperature(limitK), peaks),
-                relay.flatMap(r -> ramp.flatMap(p -> swing(r, p, shown))).orElse(""),
-                findings);
+        return findings;
     }
 
     static String name(WhatIf w, Shown shown) {

@@ -98,9 +98,13 @@ final class WhatIfs {
     private void controls(boolean isSwitch, boolean isRamp) {
         FanControlSpec relay = isSwitch ? plant.control() : new FanControlSpec.Switch(setK, USUAL_HYSTERESIS_K);
         FanControlSpec ramp = isRamp ? plant.control() : FanControlSpec.Ramp.to(setK);
-        ControlComparison both = ControlComparison.of(plant, duty, relay, ramp, SETTINGS);
-        add(Kind.SWITCH, isSwitch, setK, both.first(), stay.map(s -> both.firstHeld()));
-        add(Kind.RAMP, isRamp, setK, both.second(), stay.map(s -> both.secondHeld()));
+        try {
+            ControlComparison both = ControlComparison.of(plant, duty, relay, ramp, SETTINGS);
+            add(Kind.SWITCH, isSwitch, setK, both.first(), stay.map(s -> both.firstHeld()));
+            add(Kind.RAMP, isRamp, setK, both.second(), stay.map(s -> both.secondHeld()));
+        } catch (OutOfRangeException beyond) {
+            drive(Kind.AS_IS, plant, setK, RunFaults.NONE);
+        }
     }
 
     private void lower(Kind kind, double byK) {
