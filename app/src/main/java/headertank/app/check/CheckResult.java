@@ -2,6 +2,7 @@ package headertank.app.check;
 
 import com.fasterxml.jackson.annotation.JsonFormat;
 import headertank.calc.advice.Improvement;
+import headertank.calc.radiator.FlowPoint;
 import headertank.calc.risk.Flag;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,7 @@ import java.util.Optional;
  * @param notes where a model was used beyond its source's range
  * @param plugIns what took part in the rating
  * @param conditions what whoever signs has to accept or clear up
+ * @param slowCoolant whether coolant must pass this radiator slowly, where the first duty is decided
  */
 public record CheckResult(
         String calcCoreVersion,
@@ -38,7 +40,8 @@ public record CheckResult(
         List<AssumedValue> assumptions,
         List<NoteLine> notes,
         List<PlugInLine> plugIns,
-        List<Condition> conditions) {
+        List<Condition> conditions,
+        Optional<SlowCoolantAnswer> slowCoolant) {
 
     /** Number of the format that is written today. */
     public static final int FORMAT = 1;
@@ -51,6 +54,23 @@ public record CheckResult(
         notes = List.copyOf(notes);
         plugIns = List.copyOf(plugIns);
         conditions = List.copyOf(conditions);
+        slowCoolant = slowCoolant == null ? Optional.empty() : slowCoolant;
+    }
+
+    /**
+     * Heat against coolant flow at one operating point, see {@link headertank.calc.rating.SlowCoolant}.
+     *
+     * @param point its name
+     * @param flowNowM3PerS flow through the radiator there [m3/s]
+     * @param againstFlow slowest first
+     * @param words the answer in words, one entry for each paragraph
+     */
+    public record SlowCoolantAnswer(
+            String duty, String point, double flowNowM3PerS, List<FlowPoint> againstFlow, List<String> words) {
+        public SlowCoolantAnswer {
+            againstFlow = List.copyOf(againstFlow);
+            words = List.copyOf(words);
+        }
     }
 
     /** A risky choice, see {@link Flag}. */

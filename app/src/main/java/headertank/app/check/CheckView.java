@@ -9,20 +9,29 @@ import java.util.Map;
  *
  * @param margins drawing of the margins by duty id
  * @param runs drawing of the run by duty id, for duties that have one
+ * @param whatIfs drawings of the same run with one thing changed, by duty id, for duties that have them
  */
 public record CheckView(
-        StoredCheck check, CarLine car, Shown shown, Map<String, MarginChart> margins, Map<String, RunChart> runs) {
+        StoredCheck check,
+        CarLine car,
+        Shown shown,
+        Map<String, MarginChart> margins,
+        Map<String, CurveChart> runs,
+        Map<String, WhatIfChart> whatIfs) {
 
     /** Draws a stored check. */
     public static CheckView of(StoredCheck check, CarLine car, Shown shown) {
         Map<String, MarginChart> margins = new LinkedHashMap<>();
-        Map<String, RunChart> runs = new LinkedHashMap<>();
+        Map<String, CurveChart> runs = new LinkedHashMap<>();
+        Map<String, WhatIfChart> whatIfs = new LinkedHashMap<>();
         for (DutyResult d : check.result().duties()) {
             margins.put(d.id(), MarginChart.of(d, shown));
+            CheckResult all = check.result();
             d.run()
-                    .ifPresent(r ->
-                            runs.put(d.id(), RunChart.of(d, r, check.result().coolantLimitK(), shown)));
+                    .filter(r -> !r.curves().none())
+                    .ifPresent(r -> runs.put(d.id(), RunChart.of(r, all.coolantLimitK(), all.oilLimitK(), shown)));
+            WhatIfChart.of(d, all.coolantLimitK(), shown).ifPresent(w -> whatIfs.put(d.id(), w));
         }
-        return new CheckView(check, car, shown, margins, runs);
+        return new CheckView(check, car, shown, margins, runs, whatIfs);
     }
 }

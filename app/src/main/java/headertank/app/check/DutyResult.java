@@ -1,5 +1,6 @@
 package headertank.app.check;
 
+import headertank.calc.duty.Duty;
 import headertank.calc.verdict.Verdict;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +16,9 @@ import java.util.Optional;
  * @param probabilityBoils probability of boiling at the cap [-], NaN when not computed
  * @param findings what the verdict rests on, worst first
  * @param points every operating point at its steady state
+ * @param judgement steady margin and margin at the run's peak, and which of them count
  * @param run the run over time, for a duty with a schedule
+ * @param whatIfs the same schedule with one thing changed or broken; for a duty with a schedule and electric fans
  */
 public record DutyResult(
         String id,
@@ -31,11 +34,15 @@ public record DutyResult(
         double oilMarginK,
         List<FindingLine> findings,
         List<PointResult> points,
-        Optional<Run> run) {
+        Optional<Judgement> judgement,
+        Optional<StoredRun> run,
+        List<WhatIf> whatIfs) {
 
     public DutyResult {
         marginSpread = marginSpread == null ? Optional.empty() : marginSpread;
+        judgement = judgement == null ? Optional.empty() : judgement;
         run = run == null ? Optional.empty() : run;
+        whatIfs = whatIfs == null ? List.of() : List.copyOf(whatIfs);
         findings = List.copyOf(findings);
         points = List.copyOf(points);
     }
@@ -46,39 +53,43 @@ public record DutyResult(
     /** What the verdict rests on. */
     public record FindingLine(String code, Verdict verdict, double value, String unit, String text, String doThis) {}
 
-    /** A run over time, see {@link headertank.calc.transients.RunResult}. */
-    public record Run(
-            double peakCoolantK,
-            double peakCoolantAtS,
-            double peakOilK,
-            double lowestBoilingMarginK,
-            double secondsAboveLimit,
-            double batteryAmpereHours,
-            int fanStarts,
-            double energyErrorShare,
-            List<Moment> trace) {
-        public Run {
-            trace = List.copyOf(trace);
+    /**
+     * The two margins that a verdict may rest on.
+     *
+     * @param judged what the duty says its verdict comes from
+     * @param steadyPoint id of the point with the smallest steady margin among those that count; empty when none counts
+     * @param steadyMarginK that margin [K]; infinite when none counts, minus infinity without a steady state
+     * @param runMarginK coolant limit less the peak of the run [K]; NaN without a schedule
+     */
+    public record Judgement(Duty.Judged judged, String steadyPoint, double steadyMarginK, double runMarginK) {
+
+        /** Whether the run has a say. */
+        public boolean countsRun() {
+            return judged != Duty.Judged.STEADY;
         }
 
-        /** The highest that the gauge shows [K]. */
-        public double peakGaugeK() {
-            return trace.stream().mapToDouble(Moment::gaugeK).max().orElse(Double.NaN);
+        /** Whether any steady state has a say. */
+        public boolean countsSteady() {
+            return !steadyPoint.isEmpty();
         }
     }
 
-    /** One moment of a run. */
-    public record Moment(
-            double timeS,
-            String point,
-            double coolantK,
-            double oilK,
-            double gaugeK,
-            double fanDuty,
-            double fanCurrentA) {}
-
     public boolean isRefused() {
         return verdict == Verdict.NO_GO;
+    }
+
+    /** Name of an operating point that has a steady state, or its id. */
+    public String pointLabel(String pointId) {
+        return points.stream()
+                .filter(p -> p.id().equals(pointId))
+                .map(PointResult::label)
+                .findFirst()
+                .orElse(pointId);
+    }
+
+    /** The what-if of a kind, if it was driven. */
+    public Optional<WhatIf> whatIf(WhatIf.Kind kind) {
+        return whatIfs.stream().filter(w -> w.kind() == kind).findFirst();
     }
 
     /** The operating point that decides. */

@@ -7,6 +7,7 @@ import headertank.app.check.CheckResult.Consequence;
 import headertank.app.check.CheckResult.FlagLine;
 import headertank.app.check.CheckResult.NoteLine;
 import headertank.app.check.CheckResult.PlugInLine;
+import headertank.app.check.CheckResult.SlowCoolantAnswer;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.build.BuildField;
@@ -17,12 +18,15 @@ import headertank.calc.quantity.Stated;
 import headertank.calc.quantity.WorkingSection;
 import headertank.calc.rating.Balance;
 import headertank.calc.rating.Figures;
+import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRating;
+import headertank.calc.rating.SlowCoolant;
 import headertank.calc.risk.Flag;
 import headertank.calc.sensor.SensorMount;
 import headertank.calc.sensor.SensorPlacement;
 import headertank.calc.sensor.SensorReading;
-import headertank.calc.transients.RunResult;
+import headertank.calc.transients.RunSettings;
+import headertank.calc.transients.RunSolver;
 import headertank.calc.verdict.DutyOutcome;
 import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.Finding;
@@ -38,6 +42,9 @@ public final class Freezing {
 
     /** Word for a value that nobody stated. */
     static final String ASSUMED = "ASSUMED";
+
+    /** A moment each second, so that the current of fans that start is seen. */
+    private static final RunSettings TRACED = RunSettings.STANDARD.at(1);
 
     private Freezing() {}
 
@@ -76,6 +83,7 @@ public final class Freezing {
     /** @return what came out */
     public static CheckResult result(Rating rating, Rater rater) {
         Resolved r = rating.resolved();
+        Plant plant = Plant.of(r);
         return new CheckResult(
                 rating.version(),
                 rating.seed(),
@@ -84,7 +92,7 @@ public final class Freezing {
                 r.value(BuildField.OIL_LIMIT),
                 r.value(BuildField.AMBIENT),
                 r.token(BuildField.GAUGE_SENSOR),
-                rating.duties().stream().map(d -> duty(d, r, rater)).toList(),
+                rating.duties().stream().map(d -> duty(d, plant, rater)).toList(),
                 rating.flags().stream().map(Freezing::flag).toList(),
                 rating.improvements(),
                 r.assumptions().stream()
@@ -103,7 +111,18 @@ public final class Freezing {
                 rating.plugIns().stream()
                         .map(p -> new PlugInLine(p.kind(), p.id(), p.version(), p.source(), p.problem()))
                         .toList(),
-                conditions(rating));
+                conditions(rating),
+                Optional.of(slowCoolant(rating.duties().get(0).outcome(), r, rater)));
+    }
+
+    private static SlowCoolantAnswer slowCoolant(DutyOutcome o, Resolved r, Rater rater) {
+        SlowCoolant answer = rater.slowCoolant(r.build(), o.duty(), o.decidingPointId());
+        return new SlowCoolantAnswer(
+                o.duty().label(),
+                answer.point().label(),
+                answer.flowNowM3PerS(),
+                answer.againstFlow(),
+                answer.inWords());
     }
 
     private static List<Condition> conditions(Rating rating) {
@@ -124,7 +143,8 @@ public final class Freezing {
         return conditions;
     }
 
-    private static DutyResult duty(DutyVerdict verdict, Resolved r, Rater rater) {
+    private static DutyResult duty(DutyVerdict verdict, Plant plant, Rater rater) {
+        Resolved r = plant.resolved();
         DutyOutcome o = verdict.outcome();
         return new DutyResult(
                 o.duty().id(),
@@ -148,7 +168,29 @@ public final class Freezing {
                                 r,
                                 rater.working(r.build(), o.duty(), p.point().id())))
                         .toList(),
-                o.run().map(Freezing::run));
+                Optional.of(judgement(o, r)),
+                o.run().map(run -> FreezingRun.of(o.duty(), RunSolver.run(plant, o.duty(), TRACED))),
+                WhatIfs.of(plant, o));
+    }
+
+    private static DutyResult.Judgement judgement(DutyOutcome o, Resolved r) {
+        Duty duty = o.duty();
+        String worst = "";
+        double margin = Double.POSITIVE_INFINITY;
+        for (PointRating p : o.points()) {
+            boolean counts =
+                    duty.judged() != Duty.Judged.RUN_AND_IDLE || p.point().idles();
+            if (counts && (worst.isEmpty() || p.coolantMarginK() < margin)) {
+                worst = p.point().id();
+                margin = p.coolantMarginK();
+            }
+        }
+        double limit = r.value(BuildField.COOLANT_LIMIT);
+        return new DutyResult.Judgement(
+                duty.judged(),
+                worst,
+                margin,
+                o.run().map(run -> limit - run.peakCoolantK()).orElse(Double.NaN));
     }
 
     private static PointResult point(PointRating p, Resolved r, List<WorkingSection> working) {
@@ -184,28 +226,6 @@ public final class Freezing {
                 s.availableA(),
                 s.residualShare(),
                 s.evaluations());
-    }
-
-    private static DutyResult.Run run(RunResult run) {
-        return new DutyResult.Run(
-                run.peakCoolantK(),
-                run.peakCoolantAtS(),
-                run.peakOilK(),
-                run.lowestBoilingMarginK(),
-                run.secondsAboveLimit(),
-                run.batteryAmpereHours(),
-                run.fanStarts(),
-                run.energyErrorShare(),
-                run.trace().stream()
-                        .map(s -> new DutyResult.Moment(
-                                s.timeS(),
-                                s.pointId(),
-                                s.coolantK(),
-                                s.oilK(),
-                                s.gaugeK(),
-                                s.fanDuty(),
-                                s.fanCurrentA()))
-                        .toList());
     }
 
     private static FlagLine flag(Flag f) {

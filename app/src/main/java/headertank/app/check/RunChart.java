@@ -1,136 +1,229 @@
 package headertank.app.check;
 
-import headertank.app.check.DutyResult.Moment;
-import headertank.app.check.DutyResult.Run;
+import headertank.app.check.CurveChart.Line;
+import headertank.app.check.CurveChart.Panel;
+import headertank.app.check.CurveChart.Phase;
+import headertank.app.check.CurveChart.Tick;
+import headertank.app.check.StoredRun.Curves;
+import headertank.calc.electric.ElectricBalance;
+import headertank.calc.transients.RunResult;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.function.ToDoubleFunction;
+import java.util.Map;
+import java.util.stream.Stream;
 
-/** A run over time, for drawing: geometry in pixels of the drawing; the words stay in the template. */
-public record RunChart(
-        int width,
-        int height,
-        double left,
-        double right,
-        double top,
-        double bottom,
-        String coolant,
-        String gauge,
-        String oil,
-        double limitY,
-        String limitText,
-        double fanTop,
-        double fanBottom,
-        String fan,
-        List<Tick> temperatures,
-        List<Tick> times,
-        List<Phase> phases,
-        String shadedPoint) {
+/** Draws a run: temperatures with their limits, fans, their current, voltage and road speed over one axis of time. */
+final class RunChart {
 
-    private static final int WIDTH = 520;
-    private static final int HEIGHT = 330;
-    private static final double LEFT = 52;
-    private static final double RIGHT = 508;
-    private static final double TOP = 22;
-    private static final double BOTTOM = 240;
-    private static final double FAN_TOP = 258;
-    private static final double FAN_BOTTOM = 286;
+    static final int WIDTH = 740;
+    static final double LEFT = 46;
+    static final double RIGHT = 570;
+    static final double TOP = 24;
+    static final double LABEL_CHARACTER = 7.2;
 
-    public RunChart {
-        temperatures = List.copyOf(temperatures);
-        times = List.copyOf(times);
-        phases = List.copyOf(phases);
+    static final Line COOLANT = new Line("#1d5a6b", 2.8, "none");
+    private static final Line HEAD = new Line("#1c2226", 1.6, "1.5 2.5");
+    private static final Line GAUGE = new Line("#7a4b00", 2, "8 4");
+    private static final Line OIL = new Line("#5a4a7a", 2, "12 3 2 3");
+    private static final Line PLAIN = new Line("#1d5a6b", 1.8, "none");
+
+    private static final double TEMPERATURES = 230;
+    private static final double SMALL = 52;
+    private static final double GAP = 28;
+    private static final double AXIS = 34;
+
+    private final StoredRun run;
+    private final Curves curves;
+    private final Shown shown;
+    private final Scale x;
+
+    private RunChart(StoredRun run, Shown shown) {
+        this.run = run;
+        this.curves = run.curves();
+        this.shown = shown;
+        this.x = new Scale(0, Math.max(1, run.lengthS()), LEFT, RIGHT);
     }
 
-    /** A mark on a scale. */
-    public record Tick(double at, String text) {}
-
-    /** A stretch of time at one operating point; {@code odd} ones are shaded. */
-    public record Phase(double x, double width, String point, boolean shaded) {}
-
-    static RunChart of(DutyResult duty, Run run, double limitK, Shown shown) {
-        double coldest = limitK;
-        double hottest = limitK;
-        for (Moment m : run.trace()) {
-            coldest = Math.min(coldest, Math.min(m.coolantK(), Math.min(m.gaugeK(), m.oilK())));
-            hottest = Math.max(hottest, Math.max(m.coolantK(), Math.max(m.gaugeK(), m.oilK())));
-        }
-        double length = run.trace().isEmpty()
-                ? 1
-                : run.trace().get(run.trace().size() - 1).timeS();
-        Scale y = new Scale(coldest - 3, hottest + 3, BOTTOM, TOP);
-        Scale x = new Scale(0, Math.max(1, length), LEFT, RIGHT);
-        Scale fan = new Scale(0, 1, FAN_BOTTOM, FAN_TOP);
-        List<Tick> temperatures = shown.temperatureSteps(coldest - 3, hottest + 3).stream()
-                .map(k -> new Tick(y.at(k), shown.temperatureNumber(k)))
-                .toList();
-        List<Tick> times = Scale.steps(0, length, 60).stream()
-                .map(s -> new Tick(x.at(s), String.valueOf(Math.round(s / 60))))
-                .toList();
-        return new RunChart(
+    /** @return the drawing; the same height for every run */
+    static CurveChart of(StoredRun run, double coolantLimitK, double oilLimitK, Shown shown) {
+        RunChart chart = new RunChart(run, shown);
+        List<Panel> panels = new ArrayList<>();
+        double top = TOP + 20;
+        panels.add(chart.temperatures(top, coolantLimitK, oilLimitK));
+        top += TEMPERATURES + GAP;
+        panels.add(chart.duty(top));
+        panels.add(chart.current(top + SMALL + GAP));
+        panels.add(chart.voltage(top + 2 * (SMALL + GAP)));
+        panels.add(chart.speed(top + 3 * (SMALL + GAP)));
+        double bottom = top + 4 * SMALL + 3 * GAP;
+        return new CurveChart(
                 WIDTH,
-                HEIGHT,
+                (int) Math.ceil(bottom + AXIS),
                 LEFT,
                 RIGHT,
                 TOP,
-                BOTTOM,
-                line(run, x, y, Moment::coolantK),
-                line(run, x, y, Moment::gaugeK),
-                line(run, x, y, Moment::oilK),
-                y.at(limitK),
-                shown.temperature(limitK),
-                FAN_TOP,
-                FAN_BOTTOM,
-                area(run, x, fan),
-                temperatures,
-                times,
-                phases(duty, run, x),
-                duty.points().get(0).id());
+                bottom,
+                panels,
+                minutes(chart.x),
+                phases(run.phases(), chart.x));
     }
 
-    private static String line(Run run, Scale x, Scale y, ToDoubleFunction<Moment> value) {
-        StringBuilder points = new StringBuilder();
-        for (Moment m : run.trace()) {
-            point(points, x.at(m.timeS()), y.at(value.applyAsDouble(m)));
+    private Panel temperatures(double top, double coolantLimitK, double oilLimitK) {
+        Scale y = temperatureScale(
+                top,
+                top + TEMPERATURES,
+                Stream.of(curves.coolantK(), curves.headK(), curves.gaugeK(), curves.oilK())
+                        .toList(),
+                coolantLimitK,
+                oilLimitK);
+        return new PanelDrawing(shown.words("check.curve.temperatures", shown.degree()), x, y)
+                .ticks(temperatureTicks(y, shown))
+                .band(
+                        RunResult.Window.FROM_K,
+                        RunResult.Window.TO_K,
+                        shown.words(
+                                "check.curve.window",
+                                plain(shown.temperatureNumber(RunResult.Window.FROM_K)),
+                                whole(RunResult.Window.TO_K, shown)))
+                .limit("coolant-limit", coolantLimitK, named("check.curve.limit", coolantLimitK))
+                .limit("oil-limit", oilLimitK, named("check.curve.oil-limit", oilLimitK))
+                .curve("oil", shown.words("check.curve.oil"), OIL, curves.timeS(), curves.oilK())
+                .curve("head", shown.words("check.curve.head"), HEAD, curves.timeS(), curves.headK())
+                .curve("coolant", shown.words("check.curve.coolant"), COOLANT, curves.timeS(), curves.coolantK())
+                .curve("gauge", shown.words("check.curve.gauge"), GAUGE, curves.timeS(), curves.gaugeK())
+                .draw();
+    }
+
+    private String named(String key, double kelvin) {
+        return shown.words(key, whole(kelvin, shown));
+    }
+
+    private Panel duty(double top) {
+        Scale y = new Scale(0, 1, top + SMALL, top);
+        return new PanelDrawing(shown.words("check.curve.duty"), x, y)
+                .ticks(List.of(new Tick(y.at(0), "0"), new Tick(y.at(1), "100")))
+                .area(curves.timeS(), curves.fanDuty())
+                .curve("duty", "", PLAIN, curves.timeS(), curves.fanDuty())
+                .draw();
+    }
+
+    private Panel current(double top) {
+        double peak = run.current().map(RunResult.Current::peakFanA).orElse(0.0);
+        double highest = Math.max(10, Math.max(peak, highest(curves.fanCurrentA())));
+        Scale y = new Scale(0, highest * 1.05, top + SMALL, top);
+        PanelDrawing panel = new PanelDrawing(shown.words("check.curve.current"), x, y)
+                .ticks(Scale.steps(0, highest, 10, 3).stream()
+                        .map(a -> new Tick(y.at(a), String.valueOf(Math.round(a))))
+                        .toList())
+                .curve("current", "", PLAIN, curves.timeS(), curves.fanCurrentA());
+        return (peak > 0
+                        ? panel.mark("peak-current", peak, shown.words("check.curve.peak", shown.current(peak)))
+                        : panel)
+                .draw();
+    }
+
+    private Panel voltage(double top) {
+        double lowest = run.current().map(RunResult.Current::lowestVoltageV).orElse(ElectricBalance.BATTERY_V);
+        double from = Math.min(11.5, Math.min(lowest, lowest(curves.voltageV(), lowest)) - 0.2);
+        double to = Math.max(14, highest(curves.voltageV()) + 0.2);
+        Scale y = new Scale(from, to, top + SMALL, top);
+        return new PanelDrawing(shown.words("check.curve.voltage"), x, y)
+                .ticks(Scale.steps(from, to, 1, 3).stream()
+                        .map(v -> new Tick(y.at(v), String.valueOf(Math.round(v))))
+                        .toList())
+                .mark(
+                        "battery-voltage",
+                        ElectricBalance.BATTERY_V,
+                        shown.words("check.curve.battery", shown.voltage(ElectricBalance.BATTERY_V)))
+                .curve("voltage", "", PLAIN, curves.timeS(), curves.voltageV())
+                .draw();
+    }
+
+    private Panel speed(double top) {
+        double highest = Math.max(5, highest(curves.roadSpeedMPerS()));
+        Scale y = new Scale(0, highest * 1.05, top + SMALL, top);
+        return new PanelDrawing(shown.words("check.curve.speed", shown.speedUnit()), x, y)
+                .ticks(shown.speedSteps(highest).stream()
+                        .map(v -> new Tick(y.at(v), plain(shown.speedNumber(v))))
+                        .toList())
+                .curve("speed", "", PLAIN, curves.timeS(), curves.roadSpeedMPerS())
+                .draw();
+    }
+
+    /** A scale that holds all curves, the window and the limits [K]. */
+    static Scale temperatureScale(double top, double bottom, List<List<Double>> values, double... limitsK) {
+        double coldest = RunResult.Window.FROM_K;
+        double hottest = RunResult.Window.TO_K;
+        for (double limit : limitsK) {
+            hottest = Math.max(hottest, limit);
         }
-        return points.toString().strip();
-    }
-
-    private static String area(Run run, Scale x, Scale fan) {
-        StringBuilder points = new StringBuilder();
-        point(points, LEFT, FAN_BOTTOM);
-        double last = FAN_BOTTOM;
-        for (Moment m : run.trace()) {
-            double at = x.at(m.timeS());
-            point(points, at, last);
-            last = fan.at(m.fanDuty());
-            point(points, at, last);
+        for (List<Double> v : values) {
+            coldest = Math.min(coldest, lowest(v, coldest));
+            hottest = Math.max(hottest, highest(v));
         }
-        point(points, RIGHT, last);
-        point(points, RIGHT, FAN_BOTTOM);
-        return points.toString().strip();
+        return new Scale(coldest - 3, hottest + 3, bottom, top);
     }
 
-    private static void point(StringBuilder points, double x, double y) {
-        points.append(String.format(Locale.ROOT, "%.1f,%.1f ", x, y));
+    static List<Tick> temperatureTicks(Scale y, Shown shown) {
+        return shown.temperatureSteps(y.from(), y.to()).stream()
+                .map(k -> new Tick(y.at(k), plain(shown.temperatureNumber(k))))
+                .toList();
     }
 
-    private static List<Phase> phases(DutyResult duty, Run run, Scale x) {
-        String first = duty.points().get(0).id();
+    static List<Tick> minutes(Scale x) {
+        return Scale.steps(x.from(), x.to(), 60, 10).stream()
+                .map(s -> new Tick(x.at(s), String.valueOf(Math.round(s / 60))))
+                .toList();
+    }
+
+    /** Phases, numbered as in the table; each point but the first is shaded where its neighbour is not. */
+    static List<Phase> phases(List<StoredRun.Phase> all, Scale x) {
+        Map<String, Boolean> shades = new HashMap<>();
         List<Phase> phases = new ArrayList<>();
-        List<Moment> trace = run.trace();
-        int start = 0;
-        for (int i = 1; i <= trace.size(); i++) {
-            if (i == trace.size()
-                    || !trace.get(i).point().equals(trace.get(start).point())) {
-                double from = x.at(trace.get(start).timeS());
-                double to = x.at(trace.get(Math.min(i, trace.size() - 1)).timeS());
-                String point = trace.get(start).point();
-                phases.add(new Phase(from, Math.rint(10 * (to - from)) / 10, point, point.equals(first)));
-                start = i;
-            }
+        boolean before = true;
+        for (int i = 0; i < all.size(); i++) {
+            RunResult.PhaseSummary p = all.get(i).summary();
+            double from = x.at(p.startS());
+            double width = Math.rint(10 * (x.at(p.startS() + p.seconds()) - from)) / 10;
+            boolean beforeThis = before;
+            boolean shaded = shades.computeIfAbsent(p.pointId(), id -> !beforeThis);
+            phases.add(new Phase(from, width, fitting(i + 1, p.pointId(), width), shaded));
+            before = shaded;
         }
         return phases;
+    }
+
+    private static String fitting(int number, String name, double width) {
+        for (String text : List.of(number + " " + name, String.valueOf(number))) {
+            if (text.length() * LABEL_CHARACTER + 4 <= width) {
+                return text;
+            }
+        }
+        return "";
+    }
+
+    /** A temperature with its unit, short. */
+    static String whole(double kelvin, Shown shown) {
+        return plain(shown.temperatureNumber(kelvin)) + "\u00a0" + shown.degree();
+    }
+
+    /** A temperature to the degree, with its unit. */
+    static String rounded(double kelvin, Shown shown) {
+        return Math.round(Double.parseDouble(shown.temperatureNumber(kelvin))) + "\u00a0" + shown.degree();
+    }
+
+    /** A number of an axis, without a nought after the point. */
+    static String plain(String number) {
+        return number.endsWith(".0") ? number.substring(0, number.length() - 2) : number;
+    }
+
+    private static double highest(List<Double> values) {
+        return values.isEmpty() ? 0 : Collections.max(values);
+    }
+
+    private static double lowest(List<Double> values, double otherwise) {
+        return values.isEmpty() ? otherwise : Collections.min(values);
     }
 }

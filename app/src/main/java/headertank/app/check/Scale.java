@@ -14,9 +14,14 @@ record Scale(double from, double to, double start, double end) {
 
     /** Round values between two bounds, about six of them. */
     static List<Double> steps(double from, double to, double unit) {
+        return steps(from, to, unit, 7);
+    }
+
+    /** Round values between two bounds, {@code most} steps at most. */
+    static List<Double> steps(double from, double to, double unit, int most) {
         double step = unit;
         double[] factors = {2, 2.5, 2};
-        for (int i = 0; (to - from) / step > 7; i++) {
+        for (int i = 0; (to - from) / step > most; i++) {
             step *= factors[i % 3];
         }
         List<Double> steps = new ArrayList<>();

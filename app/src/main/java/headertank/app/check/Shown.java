@@ -127,6 +127,45 @@ public final class Shown {
         return WHEN.withZone(zone).format(instant);
     }
 
+    public String voltage(double volt) {
+        return Double.isFinite(volt) ? signed(Units.show(volt, Dimension.VOLTAGE, system), "") : text("check.none");
+    }
+
+    /** Coolant through a radiator. */
+    public String liquidFlow(double m3PerS) {
+        return Units.show(m3PerS, Dimension.LIQUID_FLOW, system);
+    }
+
+    public String power(double watt) {
+        return Units.show(watt, Dimension.POWER, system);
+    }
+
+    /** A difference of temperatures that has no sign, as a swing. */
+    public String span(double kelvin) {
+        return Double.isFinite(kelvin)
+                ? signed(Units.show(Math.rint(kelvin * 10) / 10, Dimension.TEMPERATURE_DIFFERENCE, system), "")
+                : text("check.none");
+    }
+
+    /** Text of these pages. */
+    String words(String key, Object... arguments) {
+        return text(key, arguments);
+    }
+
+    /** Round road speeds from zero, round in the shop's unit [m/s]. */
+    List<Double> speedSteps(double toMPerS) {
+        return Scale.steps(0, toMPerS, Units.parse("20", Dimension.SPEED, system), 3);
+    }
+
+    String speedNumber(double mPerS) {
+        return Units.number(mPerS, Dimension.SPEED, system);
+    }
+
+    /** Symbol of the shop's unit of speed. */
+    String speedUnit() {
+        return Dimension.SPEED.symbol(system);
+    }
+
     String temperatureNumber(double kelvin) {
         return Units.number(kelvin, Dimension.TEMPERATURE, system);
     }

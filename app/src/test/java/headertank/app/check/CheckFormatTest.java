@@ -15,6 +15,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /** What is stored of a check, today and for ever. */
 class CheckFormatTest {
@@ -86,10 +88,61 @@ class CheckFormatTest {
         assertThat(result.duties()).extracting(DutyResult::id).containsExactly("drift", "street");
         DutyResult drift = result.duty("drift").orElseThrow();
         assertThat(drift.verdict()).isIn((Object[]) Verdict.values());
-        assertThat(drift.run().orElseThrow().trace()).hasSizeGreaterThan(20);
+        assertThat(drift.run().orElseThrow().curves().timeS()).hasSizeGreaterThan(20);
+        assertThat(drift.whatIf(WhatIf.Kind.SWITCH)).isPresent();
         assertThat(drift.points()).allSatisfy(p -> assertThat(p.working()).hasSizeGreaterThan(4));
         assertThat(result.plugIns()).extracting(CheckResult.PlugInLine::id).contains("standard-policy");
         assertThat(CheckFormat.write(result)).isEqualTo(text);
+    }
+
+    @Test
+    void aCheckStaysOfModerateSize() {
+        CheckResult result = Freezing.result(rater.rate(Build.of(CarClass.DRIFT), everyDuty, 16), rater);
+        assertThat(CheckFormat.write(result).length()).isLessThan(300_000);
+    }
+
+    /** What was stored before runs were kept whole. */
+    @Test
+    void aCheckWithoutCurvesWhatIfsAndJudgementStaysReadable() {
+        String text = CheckFormat.write(Drifter.RESULT);
+        JsonNode tree = CheckFormat.mapper().readTree(text);
+        ObjectNode drift = (ObjectNode) tree.get("duties").get(0);
+        ((ObjectNode) tree).remove("slowCoolant");
+        drift.remove(List.of("whatIfs", "judgement"));
+        ((ObjectNode) drift.get("run"))
+                .remove(List.of(
+                        "curves",
+                        "phases",
+                        "sensors",
+                        "settled",
+                        "window",
+                        "current",
+                        "hood",
+                        "numerics",
+                        "firstAboveLimitS"));
+        DutyResult read = CheckFormat.readResult(1, tree.toString()).duties().get(0);
+        assertThat(read.run().orElseThrow().curves().none()).isTrue();
+        assertThat(read.run().orElseThrow().peakCoolantK())
+                .isEqualTo(Drifter.run().peakCoolantK());
+        assertThat(read.run().orElseThrow().burnsAtTouch()).isFalse();
+        assertThat(read.whatIfs()).isEmpty();
+        assertThat(read.judgement()).isEmpty();
+    }
+
+    @Test
+    void bothMarginsOfADutyAreKeptAndTheSmallerThatCountsDecides() {
+        DutyResult.Judgement j = Drifter.drift().judgement().orElseThrow();
+        assertThat(j.judged()).isEqualTo(Duty.Judged.RUN_AND_IDLE);
+        assertThat(j.steadyPoint()).isEqualTo("queue");
+        assertThat(j.runMarginK())
+                .isEqualTo(Drifter.RESULT.coolantLimitK() - Drifter.run().peakCoolantK());
+        CheckResult whole = Freezing.result(rater.preview(Build.of(CarClass.DRIFT), everyDuty), rater);
+        assertThat(whole.duties()).allSatisfy(d -> {
+            DutyResult.Judgement of = d.judgement().orElseThrow();
+            double decides = of.countsRun() ? Math.min(of.steadyMarginK(), of.runMarginK()) : of.steadyMarginK();
+            assertThat(d.coolantMarginK()).isEqualTo(decides);
+            assertThat(d.decidedByRun()).isEqualTo(of.countsRun() && of.runMarginK() <= of.steadyMarginK());
+        });
     }
 
     @Test

@@ -64,7 +64,9 @@ class SignOffRulesTest {
                 1,
                 List.of(),
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
         List<Condition> conditions = condition ? List.of(new Condition("a", "drift", "ALTERNATOR", "do")) : List.of();
         CheckResult result = new CheckResult(
                 "0.1.0",
@@ -80,7 +82,8 @@ class SignOffRulesTest {
                 List.of(),
                 List.of(),
                 List.of(),
-                conditions);
+                conditions,
+                Optional.empty());
         CheckLine line =
                 new CheckLine(1, 1, 1, 1, Instant.EPOCH, "P", List.of(), "0.1.0", newer, false, Optional.empty());
         return new StoredCheck(line, result, "", "");

@@ -1,0 +1,41 @@
+package headertank.app.check;
+
+import headertank.calc.Rater;
+import headertank.calc.build.Build;
+import headertank.calc.build.BuildField;
+import headertank.calc.build.CarClass;
+import headertank.calc.quantity.Physics;
+import headertank.calc.quantity.Stated;
+import java.util.List;
+
+/** A drift car with two big fans on a ramp, rated without uncertainty. */
+final class Drifter {
+
+    static final Rater RATER = Rater.standard();
+    static final CheckResult RESULT = check(builder().build(), "drift");
+
+    private Drifter() {}
+
+    static Build.Builder builder() {
+        return Build.forCar(CarClass.DRIFT)
+                .set(BuildField.ENGINE_POWER, Stated.measured(330e3))
+                .set(BuildField.FAN_COUNT, Stated.measured(2))
+                .set(BuildField.FAN_FLOW, Stated.measured(0.9))
+                .set(BuildField.FAN_CURRENT, Stated.measured(25))
+                .set(BuildField.FAN_START_CURRENT, Stated.measured(30))
+                .seen(BuildField.CONTROL_KIND, "RAMP")
+                .set(BuildField.CONTROL_SET, Stated.measured(Physics.kelvin(90)));
+    }
+
+    static CheckResult check(Build build, String duty) {
+        return Freezing.result(RATER.preview(build, List.of(RATER.duties().get(duty))), RATER);
+    }
+
+    static DutyResult drift() {
+        return RESULT.duty("drift").orElseThrow();
+    }
+
+    static StoredRun run() {
+        return drift().run().orElseThrow();
+    }
+}
