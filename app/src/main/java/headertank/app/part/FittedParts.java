@@ -95,6 +95,16 @@ public class FittedParts {
         return frozen(user.shopId(), ref).map(f -> values.read(f.valuesText()));
     }
 
+    /** The part of this kind and name, as a new spec names it. */
+    public Optional<PartRef> named(long shopId, PartKind kind, String name) {
+        return jdbc.sql("select id, values_text from part where shop_id = :shop and kind = :kind and name = :name")
+                .param("shop", shopId)
+                .param("kind", kind.name())
+                .param("name", name)
+                .query((row, n) -> new PartRef(row.getLong("id"), ValuesHash.of(row.getString("values_text"))))
+                .optional();
+    }
+
     /**
      * Writes down the parts of a new revision.
      *
