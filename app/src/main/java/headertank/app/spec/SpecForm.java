@@ -130,7 +130,7 @@ record SpecForm(
     }
 
     /** The parts whose values are in the form. */
-    Map<PartKind, PartRef> fitted() {
+    public Map<PartKind, PartRef> fitted() {
         Map<PartKind, PartRef> fitted = new EnumMap<>(PartKind.class);
         parts.forEach((kind, slot) -> slot.settled().ifPresent(ref -> fitted.put(kind, ref)));
         return fitted;
