@@ -10,10 +10,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
+import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
+import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -105,7 +107,7 @@ class PartFilePages {
         }
         try {
             files.take(text, fingerprint);
-        } catch (ConflictException e) {
+        } catch (ConflictException | ObjectOptimisticLockingFailureException | DataIntegrityViolationException e) {
             model.addAttribute("moved", true);
             String page = show(model, response, text);
             response.setStatus(HttpStatus.CONFLICT.value());
