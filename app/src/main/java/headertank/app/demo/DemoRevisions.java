@@ -2,6 +2,7 @@ package headertank.app.demo;
 
 import headertank.app.spec.Revision;
 import headertank.app.spec.Revisions;
+import headertank.app.spec.Spec;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -17,17 +18,20 @@ class DemoRevisions {
 
     private final JdbcClient jdbc;
     private final Revisions revisions;
+    private final DemoCatalogue catalogue;
 
-    DemoRevisions(JdbcClient jdbc, Revisions revisions) {
+    DemoRevisions(JdbcClient jdbc, Revisions revisions, DemoCatalogue catalogue) {
         this.jdbc = jdbc;
         this.revisions = revisions;
+        this.catalogue = catalogue;
     }
 
     private record Place(long shop, long author, long car) {}
 
     @Transactional
     public void ensure() {
-        DemoSpecs.ALL.forEach((plate, steps) -> bare(plate).ifPresent(place -> add(place, steps)));
+        catalogue.ensure();
+        DemoSpecs.ALL.forEach((plate, steps) -> bare(plate).ifPresent(place -> add(place, plate, steps)));
     }
 
     /** The invented car with this plate, if nobody has said anything of its cooling yet. */
@@ -44,11 +48,13 @@ class DemoRevisions {
                 .optional();
     }
 
-    private void add(Place place, List<DemoSpecs.Step> steps) {
+    private void add(Place place, String plate, List<DemoSpecs.Step> steps) {
         Integer parent = null;
-        for (DemoSpecs.Step step : steps) {
+        for (int i = 0; i < steps.size(); i++) {
+            DemoSpecs.Step step = steps.get(i);
+            Spec spec = step.spec().withParts(catalogue.refs(place.shop(), DemoParts.on(plate, i)));
             Revision saved = revisions.saveFor(
-                    place.shop(), place.author(), place.car(), parent, step.spec(), step.reason(), UUID.randomUUID());
+                    place.shop(), place.author(), place.car(), parent, spec, step.reason(), UUID.randomUUID());
             parent = saved.number();
         }
     }

@@ -1,6 +1,9 @@
 package headertank.app.spec;
 
 import headertank.app.audit.AuditTrail;
+import headertank.app.part.FittedParts;
+import headertank.app.part.PartKind;
+import headertank.app.part.PartRef;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
 import headertank.calc.build.BuildDifference;
@@ -11,7 +14,9 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Types;
 import java.time.OffsetDateTime;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.context.ApplicationEventPublisher;
@@ -25,21 +30,30 @@ import org.springframework.transaction.annotation.Transactional;
 public class Revisions {
 
     private static final String SELECT = """
-            select r.id, r.car_id, r.number, r.parent_number, r.spec_text, r.author_id, a.name as author, r.reason, r.saved_at
+            select r.id, r.car_id, r.number, r.parent_number, r.spec_text, r.author_id, a.name as author, r.reason, r.saved_at,
+                   (select string_agg(f.slot || '=' || f.part_id || ':' || encode(f.values_sha256, 'hex'), ',')
+                    from fitted_part f where f.revision_id = r.id) as parts
             from revision r join account a on a.id = r.author_id
             where r.shop_id = :shop
             """;
 
     private final JdbcClient jdbc;
     private final SpecFormat format;
+    private final FittedParts parts;
     private final CurrentUser user;
     private final AuditTrail audit;
     private final ApplicationEventPublisher events;
 
     Revisions(
-            JdbcClient jdbc, SpecFormat format, CurrentUser user, AuditTrail audit, ApplicationEventPublisher events) {
+            JdbcClient jdbc,
+            SpecFormat format,
+            FittedParts parts,
+            CurrentUser user,
+            AuditTrail audit,
+            ApplicationEventPublisher events) {
         this.jdbc = jdbc;
         this.format = format;
+        this.parts = parts;
         this.user = user;
         this.audit = audit;
         this.events = events;
@@ -164,6 +178,7 @@ public class Revisions {
                 .param("key", formKey)
                 .query(Long.class)
                 .single();
+        parts.store(shopId, id, spec.parts(), spec.build().entries());
         String detail = "car " + carId + " revision " + number;
         if (user.member().isPresent()) {
             audit.record("revision.saved", "revision", id, detail);
@@ -182,6 +197,7 @@ public class Revisions {
     static boolean same(Spec a, Spec b) {
         return a.build().carClass() == b.build().carClass()
                 && a.dutyIds().equals(b.dutyIds())
+                && a.parts().equals(b.parts())
                 && BuildDifference.between(a.build(), b.build()).isEmpty();
     }
 
@@ -193,6 +209,19 @@ public class Revisions {
         }
     }
 
+    private static Map<PartKind, PartRef> parts(String joined) {
+        Map<PartKind, PartRef> parts = new EnumMap<>(PartKind.class);
+        if (joined != null) {
+            for (String slot : joined.split(",")) {
+                int split = slot.indexOf('=');
+                parts.put(
+                        PartKind.valueOf(slot.substring(0, split)),
+                        PartRef.of(slot.substring(split + 1)).orElseThrow());
+            }
+        }
+        return parts;
+    }
+
     private Revision revision(ResultSet row, int n) throws SQLException {
         String text = row.getString("spec_text");
         return new Revision(
@@ -200,7 +229,7 @@ public class Revisions {
                 row.getLong("car_id"),
                 row.getInt("number"),
                 row.getObject("parent_number", Integer.class),
-                format.read(text),
+                format.read(text).withParts(parts(row.getString("parts"))),
                 text,
                 row.getLong("author_id"),
                 row.getString("author"),

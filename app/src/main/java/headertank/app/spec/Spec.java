@@ -1,5 +1,7 @@
 package headertank.app.spec;
 
+import headertank.app.part.PartKind;
+import headertank.app.part.PartRef;
 import headertank.calc.build.Build;
 import headertank.calc.build.BuildField;
 import java.util.Collections;
@@ -13,8 +15,9 @@ import java.util.Map;
  * @param build what is known of the car
  * @param dutyIds what the car is meant for, at least one, sorted
  * @param typed numbers as somebody typed them, with their unit; only of fields that the build states
+ * @param parts parts of the catalogue that are on the car; they are kept beside the stored text, not in it
  */
-public record Spec(Build build, List<String> dutyIds, Map<BuildField, String> typed) {
+public record Spec(Build build, List<String> dutyIds, Map<BuildField, String> typed, Map<PartKind, PartRef> parts) {
 
     public Spec {
         dutyIds = dutyIds.stream().distinct().sorted().toList();
@@ -25,9 +28,21 @@ public record Spec(Build build, List<String> dutyIds, Map<BuildField, String> ty
         copy.putAll(typed);
         copy.keySet().removeIf(f -> f.isChoice() || !build.entries().containsKey(f));
         typed = Collections.unmodifiableMap(copy);
+        Map<PartKind, PartRef> slots = new EnumMap<>(PartKind.class);
+        slots.putAll(parts);
+        parts = Collections.unmodifiableMap(slots);
+    }
+
+    public Spec(Build build, List<String> dutyIds, Map<BuildField, String> typed) {
+        this(build, dutyIds, typed, Map.of());
     }
 
     public Spec(Build build, List<String> dutyIds) {
         this(build, dutyIds, Map.of());
+    }
+
+    /** The same with these parts on the car. */
+    public Spec withParts(Map<PartKind, PartRef> others) {
+        return new Spec(build, dutyIds, typed, others);
     }
 }

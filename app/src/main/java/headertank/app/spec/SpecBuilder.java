@@ -1,5 +1,7 @@
 package headertank.app.spec;
 
+import headertank.app.part.PartKind;
+import headertank.app.part.PartRef;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
 import headertank.calc.build.Build;
@@ -17,6 +19,7 @@ public final class SpecBuilder {
 
     private final Build.Builder build;
     private final Map<BuildField, String> typed = new EnumMap<>(BuildField.class);
+    private final Map<PartKind, PartRef> parts = new EnumMap<>(PartKind.class);
     private List<String> dutyIds;
 
     private SpecBuilder(Build.Builder build, List<String> dutyIds) {
@@ -32,6 +35,7 @@ public final class SpecBuilder {
     public static SpecBuilder from(Spec spec) {
         SpecBuilder builder = new SpecBuilder(spec.build().change(), spec.dutyIds());
         builder.typed.putAll(spec.typed());
+        builder.parts.putAll(spec.parts());
         return builder;
     }
 
@@ -61,6 +65,6 @@ public final class SpecBuilder {
 
     /** @throws headertank.calc.quantity.InputException with every fault at once */
     public Spec spec() {
-        return new Spec(build.build(), dutyIds, typed);
+        return new Spec(build.build(), dutyIds, typed, parts);
     }
 }

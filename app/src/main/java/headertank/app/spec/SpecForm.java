@@ -1,5 +1,7 @@
 package headertank.app.spec;
 
+import headertank.app.part.PartKind;
+import headertank.app.part.PartRef;
 import headertank.calc.build.BuildField;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
@@ -9,6 +11,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.springframework.util.MultiValueMap;
 
@@ -20,9 +23,16 @@ import org.springframework.util.MultiValueMap;
  * @param reason why the spec changes
  * @param parent the revision that the form was filled from; null for a car without any
  * @param key of this form: sent twice, it saves once
+ * @param parts each slot that was sent or holds a part
  */
 record SpecForm(
-        String carClass, List<String> duties, Map<BuildField, Typed> fields, String reason, Integer parent, UUID key) {
+        String carClass,
+        List<String> duties,
+        Map<BuildField, Typed> fields,
+        String reason,
+        Integer parent,
+        UUID key,
+        Map<PartKind, Slot> parts) {
 
     /**
      * One field.
@@ -31,11 +41,35 @@ record SpecForm(
      */
     record Typed(String text, Provenance from) {}
 
+    /**
+     * One slot for a part of the catalogue.
+     *
+     * @param chosen id of the part that is chosen, empty for none
+     * @param fitted the part whose values the form holds; null for none
+     */
+    record Slot(String chosen, PartRef fitted) {
+
+        static Slot of(PartRef ref) {
+            return new Slot(Long.toString(ref.partId()), ref);
+        }
+
+        /** Whether a part was chosen whose values are not in the form yet. */
+        boolean pending() {
+            return !chosen.isEmpty() && (fitted == null || !chosen.equals(Long.toString(fitted.partId())));
+        }
+
+        /** The part that is on the car, if its values are in the form. */
+        Optional<PartRef> settled() {
+            return chosen.isEmpty() || pending() ? Optional.empty() : Optional.of(fitted);
+        }
+    }
+
     static final String FROM = ".from";
 
     SpecForm {
         duties = List.copyOf(duties);
         fields = Collections.unmodifiableMap(fields);
+        parts = Collections.unmodifiableMap(parts);
     }
 
     /** Reads a form as it was sent; what is missing or makes no sense is as if it were empty. */
@@ -53,12 +87,13 @@ record SpecForm(
                 fields,
                 reason,
                 parent(first(sent, "parent")),
-                key(first(sent, "key")));
+                key(first(sent, "key")),
+                slots(sent));
     }
 
     /** An empty form for a car without a revision. */
     static SpecForm blank() {
-        return new SpecForm("", List.of(), new EnumMap<>(BuildField.class), "", null, UUID.randomUUID());
+        return new SpecForm("", List.of(), new EnumMap<>(BuildField.class), "", null, UUID.randomUUID(), Map.of());
     }
 
     /** A form filled from a spec. */
@@ -67,7 +102,43 @@ record SpecForm(
         spec.build()
                 .entries()
                 .forEach((field, entry) -> fields.put(field, new Typed(prefill(spec, field, text), entry.from())));
-        return new SpecForm(spec.build().carClass().name(), spec.dutyIds(), fields, reason, parent, UUID.randomUUID());
+        Map<PartKind, Slot> slots = new EnumMap<>(PartKind.class);
+        spec.parts().forEach((kind, ref) -> slots.put(kind, Slot.of(ref)));
+        return new SpecForm(
+                spec.build().carClass().name(), spec.dutyIds(), fields, reason, parent, UUID.randomUUID(), slots);
+    }
+
+    /** Name of a slot's choice in the form. */
+    static String slotName(PartKind kind) {
+        return "part." + kind.name();
+    }
+
+    private static Map<PartKind, Slot> slots(MultiValueMap<String, String> sent) {
+        Map<PartKind, Slot> slots = new EnumMap<>(PartKind.class);
+        for (PartKind kind : PartKind.values()) {
+            String chosen = first(sent, slotName(kind));
+            PartRef fitted = PartRef.of(first(sent, slotName(kind) + ".fitted")).orElse(null);
+            if (!chosen.isEmpty() || fitted != null) {
+                slots.put(kind, new Slot(chosen, fitted));
+            }
+        }
+        return slots;
+    }
+
+    Slot slot(PartKind kind) {
+        return parts.getOrDefault(kind, new Slot("", null));
+    }
+
+    /** The parts whose values are in the form. */
+    public Map<PartKind, PartRef> fitted() {
+        Map<PartKind, PartRef> fitted = new EnumMap<>(PartKind.class);
+        parts.forEach((kind, slot) -> slot.settled().ifPresent(ref -> fitted.put(kind, ref)));
+        return fitted;
+    }
+
+    /** The same form with other fields and slots. */
+    SpecForm with(Map<BuildField, Typed> otherFields, Map<PartKind, Slot> otherParts) {
+        return new SpecForm(carClass, duties, otherFields, reason, parent, key, otherParts);
     }
 
     /** What the form shows for a stated field. */

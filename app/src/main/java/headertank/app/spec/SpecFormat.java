@@ -1,5 +1,6 @@
 package headertank.app.spec;
 
+import headertank.app.part.PartValues;
 import headertank.calc.build.Build;
 import headertank.calc.build.BuildField;
 import headertank.calc.build.CarClass;
@@ -46,8 +47,6 @@ public final class SpecFormat {
     }
 
     public String write(Spec spec) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        spec.build().entries().forEach((field, entry) -> fields.put(field.key(), entry(field, entry, spec)));
         return CanonicalJson.write(Map.of(
                 "format",
                 FORMAT,
@@ -56,18 +55,38 @@ public final class SpecFormat {
                 "duties",
                 spec.dutyIds(),
                 "fields",
-                fields));
+                fields(spec.build().entries(), spec.typed())));
     }
 
-    private static Map<String, Object> entry(BuildField field, Entry entry, Spec spec) {
+    /** Values of fields without a car, in the form in which a spec holds them. */
+    String write(PartValues values) {
+        return CanonicalJson.write(Map.of("format", FORMAT, "fields", fields(values.entries(), values.typed())));
+    }
+
+    /** @throws UnreadableException when the text holds no values in a known format */
+    PartValues readValues(String text) {
+        JsonNode root = root(text);
+        Map<BuildField, Entry> entries = new EnumMap<>(BuildField.class);
+        Map<BuildField, String> typed = new EnumMap<>(BuildField.class);
+        fields(root, entries, typed);
+        return new PartValues(entries, typed);
+    }
+
+    private static Map<String, Object> fields(Map<BuildField, Entry> entries, Map<BuildField, String> typed) {
+        Map<String, Object> fields = new LinkedHashMap<>();
+        entries.forEach((field, entry) -> fields.put(field.key(), entry(field, entry, typed)));
+        return fields;
+    }
+
+    private static Map<String, Object> entry(BuildField field, Entry entry, Map<BuildField, String> typed) {
         Map<String, Object> written = new LinkedHashMap<>();
         written.put("from", entry.from().name());
         if (entry instanceof Chosen chosen) {
             written.put("option", chosen.token());
         } else if (entry instanceof Stated stated) {
             written.put("si", stated.si());
-            if (spec.typed().containsKey(field)) {
-                written.put("as", spec.typed().get(field));
+            if (typed.containsKey(field)) {
+                written.put("as", typed.get(field));
             }
             if (stated.spread() != null) {
                 Spread s = stated.spread();
@@ -81,13 +100,21 @@ public final class SpecFormat {
     /** @throws UnreadableException when the text is no spec of a known format */
     public Spec read(String text) {
         try {
+            return first(root(text));
+        } catch (JacksonException | IllegalArgumentException e) {
+            throw new UnreadableException("not a spec: " + e.getMessage(), e);
+        }
+    }
+
+    private static JsonNode root(String text) {
+        try {
             JsonNode root = READER.readValue(text);
             int format = root.path("format").asInt(0);
             if (format != FORMAT) {
                 throw new UnreadableException("spec format " + format + " is not known here", null);
             }
-            return first(root);
-        } catch (JacksonException | IllegalArgumentException e) {
+            return root;
+        } catch (JacksonException e) {
             throw new UnreadableException("not a spec: " + e.getMessage(), e);
         }
     }
@@ -95,6 +122,14 @@ public final class SpecFormat {
     private static Spec first(JsonNode root) {
         Map<BuildField, Entry> entries = new EnumMap<>(BuildField.class);
         Map<BuildField, String> typed = new EnumMap<>(BuildField.class);
+        fields(root, entries, typed);
+        List<String> duties = new ArrayList<>();
+        root.path("duties").forEach(d -> duties.add(d.asString()));
+        CarClass carClass = CarClass.valueOf(root.path("carClass").asString());
+        return new Spec(new Build(carClass, entries), duties, typed);
+    }
+
+    private static void fields(JsonNode root, Map<BuildField, Entry> entries, Map<BuildField, String> typed) {
         for (Map.Entry<String, JsonNode> item : root.path("fields").properties()) {
             BuildField field = BuildField.ofKey(item.getKey())
                     .orElseThrow(() -> new IllegalArgumentException("no field " + item.getKey()));
@@ -109,10 +144,6 @@ public final class SpecFormat {
                 }
             }
         }
-        List<String> duties = new ArrayList<>();
-        root.path("duties").forEach(d -> duties.add(d.asString()));
-        CarClass carClass = CarClass.valueOf(root.path("carClass").asString());
-        return new Spec(new Build(carClass, entries), duties, typed);
     }
 
     private static Spread spread(JsonNode node) {

@@ -1,5 +1,7 @@
 package headertank.app.spec;
 
+import headertank.app.part.PartKind;
+import headertank.app.part.PartRef;
 import headertank.calc.build.Build;
 import headertank.calc.build.BuildField;
 import headertank.calc.build.CarClass;
@@ -49,7 +51,22 @@ record SpecMerge(Spec spec, Set<BuildField> contested, boolean classContested) {
         boolean classContested = my != was && their != was && my != their;
         Build build = new Build(my == was ? their : my, entries);
         return new SpecMerge(
-                new Spec(build, duties(parent, theirs, mine), typed), Set.copyOf(contested), classContested);
+                new Spec(build, duties(parent, theirs, mine), typed, parts(parent, theirs, mine)),
+                Set.copyOf(contested),
+                classContested);
+    }
+
+    private static Map<PartKind, PartRef> parts(Optional<Spec> parent, Spec theirs, Spec mine) {
+        Map<PartKind, PartRef> joined = new EnumMap<>(PartKind.class);
+        for (PartKind kind : PartKind.values()) {
+            PartRef was = parent.map(p -> p.parts().get(kind)).orElse(null);
+            PartRef my = mine.parts().get(kind);
+            PartRef taken = Objects.equals(my, was) ? theirs.parts().get(kind) : my;
+            if (taken != null) {
+                joined.put(kind, taken);
+            }
+        }
+        return joined;
     }
 
     private static List<String> duties(Optional<Spec> parent, Spec theirs, Spec mine) {

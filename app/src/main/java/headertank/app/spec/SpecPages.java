@@ -133,7 +133,7 @@ class SpecPages {
         return from.map(f -> differences.between(f, to)).orElseGet(() -> differences.fromNothing(to));
     }
 
-    private String page(
+    String page(
             Model model,
             SpecForm form,
             SpecReader.Reading reading,

@@ -1,5 +1,7 @@
 package headertank.app.spec;
 
+import headertank.app.part.PartKind;
+import headertank.app.part.PartRef;
 import headertank.app.unit.UnitException;
 import headertank.app.unit.Units;
 import headertank.calc.Rater;
@@ -42,6 +44,7 @@ class SpecReader {
      * @param dutyIds the duties that are known here
      * @param entries fields without a fault
      * @param typed numbers as they were typed
+     * @param parts of the catalogue that are on the car
      * @param faults a sentence for each faulty field, by its name in the form
      */
     record Reading(
@@ -49,11 +52,12 @@ class SpecReader {
             List<String> dutyIds,
             Map<BuildField, Entry> entries,
             Map<BuildField, String> typed,
+            Map<PartKind, PartRef> parts,
             Map<String, String> faults) {
 
         /** The spec of a form without a fault. */
         Spec spec() {
-            return new Spec(new Build(carClass.orElseThrow(), entries), dutyIds, typed);
+            return new Spec(new Build(carClass.orElseThrow(), entries), dutyIds, typed, parts);
         }
 
         /** What could be rated already: the faulty fields count as unknown. */
@@ -100,7 +104,12 @@ class SpecReader {
         } else if (form.reason().length() > LONGEST_REASON || !storable(form.reason())) {
             faults.put("reason", text.message("spec.fault.text", "", LONGEST_REASON));
         }
-        return new Reading(carClass, duties, entries, typed, faults);
+        form.parts().forEach((kind, slot) -> {
+            if (slot.pending()) {
+                faults.put(SpecForm.slotName(kind), text.message("part.fit.pending", ""));
+            }
+        });
+        return new Reading(carClass, duties, entries, typed, form.fitted(), faults);
     }
 
     private void read(

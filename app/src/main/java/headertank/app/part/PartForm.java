@@ -1,0 +1,95 @@
+package headertank.app.part;
+
+import headertank.calc.build.BuildField;
+import headertank.calc.quantity.Provenance;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.util.MultiValueMap;
+
+/**
+ * What stands in the form of a part, or in a line of a file, word for word.
+ *
+ * @param kind token of the kind
+ * @param reference the maker's
+ * @param price amount alone
+ * @param currency code after ISO 4217
+ * @param stock note about the stock
+ * @param fields what was sent for fields; others are unknown
+ * @param version of the record that the form was filled from; null for a new part
+ */
+record PartForm(
+        String kind,
+        String name,
+        String reference,
+        String price,
+        String currency,
+        String stock,
+        Map<BuildField, FieldValues.Typed> fields,
+        Integer version) {
+
+    static final String FROM = ".from";
+
+    PartForm {
+        fields = Collections.unmodifiableMap(fields);
+    }
+
+    static PartForm blank(String kind, String currency) {
+        return new PartForm(kind, "", "", "", currency, "", Map.of(), null);
+    }
+
+    static PartForm sent(MultiValueMap<String, String> sent) {
+        Map<BuildField, FieldValues.Typed> fields = new EnumMap<>(BuildField.class);
+        for (BuildField field : BuildField.values()) {
+            if (sent.containsKey(field.key())) {
+                Provenance from = provenance(first(sent, field.key() + FROM)).orElse(usual(field));
+                fields.put(field, new FieldValues.Typed(first(sent, field.key()), from));
+            }
+        }
+        String version = first(sent, "version");
+        return new PartForm(
+                first(sent, "kind"),
+                first(sent, "name"),
+                first(sent, "reference"),
+                first(sent, "price"),
+                first(sent, "currency").toUpperCase(Locale.ROOT),
+                first(sent, "stock"),
+                fields,
+                version.matches("\\d{1,9}") ? Integer.valueOf(version) : null);
+    }
+
+    PartForm withVersion(int newVersion) {
+        return new PartForm(kind, name, reference, price, currency, stock, fields, newVersion);
+    }
+
+    PartForm withCurrency(String other) {
+        return new PartForm(kind, name, reference, price, other, stock, fields, version);
+    }
+
+    PartForm withKind(PartKind other) {
+        return new PartForm(other.name(), name, reference, price, currency, stock, fields, version);
+    }
+
+    FieldValues.Typed field(BuildField field) {
+        return fields.getOrDefault(field, new FieldValues.Typed("", usual(field)));
+    }
+
+    /** Where a value of a part usually comes from: the flow of a fan is an advertisement until somebody shows a curve. */
+    static Provenance usual(BuildField field) {
+        return field == BuildField.FAN_FLOW ? Provenance.ADVERTISED : Provenance.DATASHEET;
+    }
+
+    static Optional<Provenance> provenance(String token) {
+        return Arrays.stream(Provenance.values())
+                .filter(p -> p.name().equals(token))
+                .findFirst();
+    }
+
+    private static String first(MultiValueMap<String, String> sent, String name) {
+        String value = sent.getFirst(name);
+        return value == null ? "" : value.strip();
+    }
+}

@@ -1,0 +1,2 @@
+/** The shop's own catalogue of parts, and which revision of which car names which part. */
+package headertank.app.part;
