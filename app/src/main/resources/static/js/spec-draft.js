@@ -205,6 +205,6 @@
     }
   });
 
+  // Not before htmx listens: what is put back must reach the preview.
   document.addEventListener('htmx:load', look);
-  look();
 })();

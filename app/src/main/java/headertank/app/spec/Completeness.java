@@ -8,17 +8,19 @@ import headertank.calc.build.Build;
 import headertank.calc.build.BuildField;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.quantity.Chosen;
+import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Spread;
 import headertank.calc.quantity.Stated;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.springframework.stereotype.Component;
 
 /**
@@ -64,18 +66,26 @@ class Completeness {
     }
 
     State of(SpecReader.Reading reading, Preview.Draft draft) {
-        Set<BuildField> stated = EnumSet.noneOf(BuildField.class);
-        reading.entries().keySet().stream().filter(BuildField::essential).forEach(stated::add);
-        Set<BuildField> open = EnumSet.noneOf(BuildField.class);
-        for (BuildField field : BuildField.values()) {
-            boolean needed = draft.assumed().isEmpty()
-                    || draft.assumed().containsKey(field)
-                    || reading.faults().containsKey(field.key());
-            if (field.essential() && !stated.contains(field) && needed) {
-                open.add(field);
-            }
-        }
-        return new State(stated.size(), stated.size() + open.size(), next(reading, draft));
+        List<BuildField> needed = Arrays.stream(BuildField.values())
+                .filter(f -> f.essential() && !withoutUse(f, reading.entries()))
+                .toList();
+        long stated = needed.stream().filter(reading.entries()::containsKey).count();
+        return new State(stated, needed.size(), next(reading, draft));
+    }
+
+    /** A car without fans has no fan to measure, a fan on a clutch draws no current, water holds no glycol. */
+    private static boolean withoutUse(BuildField field, Map<BuildField, Entry> entries) {
+        String drive = token(entries, BuildField.FAN_DRIVE);
+        return switch (field) {
+            case FAN_COUNT, FAN_DIAMETER, FAN_FLOW, FAN_COVER -> drive.equals("NONE");
+            case FAN_CURRENT -> drive.equals("NONE") || drive.equals("CLUTCH");
+            case COOLANT_GLYCOL -> token(entries, BuildField.COOLANT_BASE).equals("WATER");
+            default -> false;
+        };
+    }
+
+    private static String token(Map<BuildField, Entry> entries, BuildField field) {
+        return entries.get(field) instanceof Chosen chosen ? chosen.token() : "";
     }
 
     private List<Next> next(SpecReader.Reading reading, Preview.Draft draft) {
