@@ -126,9 +126,10 @@
 
   function unsent(text) {
     const box = byId('unsent');
-    if (box) {
+    if (box && (box.hidden || box.textContent !== text)) {
       box.textContent = text;
       box.hidden = false;
+      box.scrollIntoView({ block: 'nearest' });
     }
   }
 
@@ -146,6 +147,7 @@
       put(state.form, stored(state.form).fields);
       state.paused = false;
       byId('draft-bar').hidden = true;
+      byId('started').hidden = true;
     } else if (id === 'draft-drop') {
       drop(state.form);
       location.assign(location.pathname);
@@ -200,7 +202,7 @@
 
   // Whoever hears the page rather than sees it goes on where the new one begins.
   document.addEventListener('htmx:afterSettle', event => {
-    if (event.target === document.body && !document.querySelector('[autofocus]')) {
+    if (event.detail.target === document.body && !document.querySelector('[autofocus]')) {
       byId('content').focus();
     }
   });
