@@ -133,6 +133,13 @@
     }
   }
 
+  // Signing out has dropped the draft: nothing writes it again while the page goes away.
+  document.addEventListener('submit', event => {
+    if (state && event.target.classList.contains('out') && !event.defaultPrevented) {
+      state.paused = true;
+    }
+  });
+
   document.addEventListener('input', later);
   document.addEventListener('change', later);
   window.addEventListener('pagehide', () => state && write(state));

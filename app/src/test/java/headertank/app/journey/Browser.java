@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.TimeoutException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
@@ -152,7 +153,9 @@ public final class Browser implements AutoCloseable {
 
     public void waitUntil(BooleanSupplier condition) {
         try {
-            new WebDriverWait(driver, Duration.ofSeconds(20)).until(d -> condition.getAsBoolean());
+            new WebDriverWait(driver, Duration.ofSeconds(20))
+                    .ignoring(StaleElementReferenceException.class)
+                    .until(d -> condition.getAsBoolean());
         } catch (TimeoutException e) {
             throw new AssertionError("this never came true on " + path() + ", which shows:\n" + text(), e);
         }

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -104,7 +105,7 @@ class FrontDeskJourneyIT {
     }
 
     @Test
-    void theDriftCarIsLoggedFromItsSheetWithinThreeMinutesByKeyboardAlone() {
+    void theDriftCarIsLoggedFromItsSheetWithinThreeMinutesByKeyboardAlone(TestReporter report) {
         try (Browser browser = Browser.at(port)) {
             browser.signIn(desk, People.PASSWORD);
             browser.open("/intake");
@@ -116,6 +117,7 @@ class FrontDeskJourneyIT {
             typist.waitForPage(".notice.done");
             assertThat(format.read(saved()).build()).isEqualTo(spec().build());
             assertThat(format.read(saved()).dutyIds()).containsExactly("drift");
+            report.publishEntry("sheet of the drift car", typist.toString());
             assertThat(typist.seconds()).as("%s", typist).isBetween(60.0, 180.0);
             assertThat(browser.stored()).isEmpty();
             assertThat(browser.complaints()).isEmpty();
