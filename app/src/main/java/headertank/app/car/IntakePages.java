@@ -52,7 +52,7 @@ class IntakePages {
             faults.rejectValue("newCustomerName", "customer.name.missing");
         }
         LookAlikes.Found alike = lookAlikes.of(sent);
-        if (faults.hasErrors() || !alike.isEmpty() && !alike.sign().equals(warned)) {
+        if (faults.hasErrors() || alike.isMoreThan(warned)) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return page(model, sent, "", alike);
         }

@@ -1,7 +1,6 @@
 package headertank.app.car;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
@@ -19,16 +18,21 @@ class LookAlikes {
 
         static final Found NOTHING = new Found(List.of(), List.of());
 
-        boolean isEmpty() {
-            return cars.isEmpty() && people.isEmpty();
+        /** Whether there is more than what was warned of before. */
+        boolean isMoreThan(String warned) {
+            return !List.of(warned.split("-")).containsAll(tokens());
         }
 
         /** Stands for exactly these, so that a warning is given once, and anew when something else is alike. */
         public String sign() {
+            return String.join("-", tokens());
+        }
+
+        private List<String> tokens() {
             return Stream.concat(
                             cars.stream().map(c -> "c" + c.id()),
                             people.stream().map(p -> "p" + p.id()))
-                    .collect(Collectors.joining("-"));
+                    .toList();
         }
     }
 

@@ -146,8 +146,12 @@ class IntakeIT {
                                 containsString("belongs to Jo Example"), not(containsString("newCustomerName")))));
         mvc.perform(add("NEW 2", "Jo E.", "000 555 01").param("customerId", Long.toString(owner)))
                 .andExpect(redirectedUrlPattern("/cars/*/spec"));
+        mvc.perform(add("ab12cd", "Jo E.", "000 555 01")
+                        .param("customerId", Long.toString(owner))
+                        .param("warned", "c" + car + "-p" + owner))
+                .andExpect(redirectedUrlPattern("/cars/*/spec"));
         assertThat(count("customer")).isEqualTo(1);
-        assertThat(count("car")).isEqualTo(2);
+        assertThat(count("car")).isEqualTo(3);
     }
 
     @Test
