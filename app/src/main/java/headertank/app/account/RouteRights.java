@@ -54,6 +54,8 @@ public final class RouteRights {
             row(POST, "/accounts/{id}/switch", OWNER),
             row(POST, "/accounts/{id}/password", OWNER),
             // customers and cars
+            row(GET, "/intake", FRONT_DESK),
+            row(POST, "/intake", FRONT_DESK),
             row(GET, "/cars", EVERY_MEMBER),
             row(GET, "/cars/{id}", EVERY_MEMBER),
             row(GET, "/cars/new", FRONT_DESK),
@@ -64,6 +66,7 @@ public final class RouteRights {
             row(GET, "/cars/{id}/spec", FRONT_DESK, TECHNICIAN),
             row(POST, "/cars/{id}/spec", FRONT_DESK, TECHNICIAN),
             row(POST, "/cars/{id}/spec/preview", FRONT_DESK, TECHNICIAN),
+            row(GET, "/cars/{id}/spec/similar", FRONT_DESK, TECHNICIAN),
             row(GET, "/cars/{id}/revisions/{number}", EVERY_MEMBER),
             row(GET, "/cars/{id}/history", EVERY_MEMBER),
             row(GET, "/cars/{id}/compare", EVERY_MEMBER),

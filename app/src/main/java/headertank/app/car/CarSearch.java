@@ -109,6 +109,25 @@ public class CarSearch {
         return customers(text, "", 0).stream().limit(8).toList();
     }
 
+    /** Cars with this plate, however it is spaced and hyphenated. */
+    List<CarLine> withPlate(String plate) {
+        return jdbc.sql(CAR + " and :plate <> '' and c.plate_key = :plate order by c.id limit 5")
+                .param("shop", user.shopId())
+                .param("plate", Terms.plateKey(plate))
+                .query(CarSearch::carLine)
+                .list();
+    }
+
+    /** Customers with this phone number, however it is written; a few digits are no number. */
+    List<CustomerLine> withPhone(String phone) {
+        String digits = phone.replaceAll("[^0-9]", "");
+        return jdbc.sql(CUSTOMER + " and length(:digits) > 4 and u.phone_digits = :digits order by u.id limit 5")
+                .param("shop", user.shopId())
+                .param("digits", digits)
+                .query(CarSearch::customerLine)
+                .list();
+    }
+
     private static CarLine carLine(ResultSet row, int n) throws SQLException {
         return new CarLine(
                 row.getLong("id"),
@@ -137,12 +156,17 @@ public class CarSearch {
         static Terms of(String typed) {
             String text = typed == null ? "" : typed.strip();
             String digits = text.matches("[0-9+()/ .-]+") ? text.replaceAll("[^0-9]", "") : "";
-            String plate = text.replaceAll("[\\s.·-]", "").toUpperCase(Locale.ROOT);
+            String plate = plateKey(text);
             return new Terms(
                     text,
                     "%" + escaped(text.toLowerCase(Locale.ROOT)) + "%",
                     plate.isEmpty() ? "" : "%" + escaped(plate) + "%",
                     digits);
+        }
+
+        /** As the column {@code plate_key} keeps it. */
+        static String plateKey(String plate) {
+            return plate.replaceAll("[\\s.·-]", "").toUpperCase(Locale.ROOT);
         }
 
         private static String escaped(String text) {

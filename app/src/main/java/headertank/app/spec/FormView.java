@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
 /** Lays the form out: the essential fields first, the rest by part. */
@@ -28,6 +29,8 @@ class FormView {
      * @param id name for labels and for the fragment that renews the hint
      * @param unit what a bare number means
      * @param choices options, empty for a number
+     * @param shown the value in the shop's unit where it was typed in another, or why it cannot be read; else empty
+     * @param unread whether {@code shown} says why it cannot be read
      * @param assumed what stands in while it is unknown, empty when nothing does
      * @param fault sentence, empty when there is none
      * @param theirs what somebody else saved where both changed it, empty otherwise
@@ -42,6 +45,8 @@ class FormView {
             List<Choice> choices,
             String text,
             List<Choice> from,
+            String shown,
+            boolean unread,
             String assumed,
             String fault,
             String theirs) {}
@@ -56,6 +61,15 @@ class FormView {
             parts.forEach(p -> all.addAll(p.rows()));
             return all;
         }
+
+        /** Name of the first faulty field as the page has them, {@code none} without a fault. */
+        String firstFault(Map<String, String> faults) {
+            return Stream.of(Stream.of("carClass", "duties"), rows().stream().map(Row::key), Stream.of("reason"))
+                    .flatMap(names -> names)
+                    .filter(faults::containsKey)
+                    .findFirst()
+                    .orElse("none");
+        }
     }
 
     private final Rater rater;
@@ -66,12 +80,21 @@ class FormView {
         this.text = text;
     }
 
-    /** @param theirs what somebody else saved, by the name of the field, where both changed it */
-    Page page(SpecForm form, Preview.Draft draft, Map<String, String> faults, Map<String, String> theirs) {
+    /**
+     * @param reading of the form
+     * @param faults those to show at the fields
+     * @param theirs what somebody else saved, by the name of the field, where both changed it
+     */
+    Page page(
+            SpecForm form,
+            SpecReader.Reading reading,
+            Preview.Draft draft,
+            Map<String, String> faults,
+            Map<String, String> theirs) {
         List<Row> essential = new ArrayList<>();
         Map<FieldGroup, List<Row>> parts = new LinkedHashMap<>();
         for (BuildField field : BuildField.values()) {
-            Row row = row(field, form, draft, faults, theirs);
+            Row row = row(field, form, reading, draft, faults, theirs);
             if (field.essential()) {
                 essential.add(row);
             } else {
@@ -107,9 +130,12 @@ class FormView {
     private Row row(
             BuildField field,
             SpecForm form,
+            SpecReader.Reading reading,
             Preview.Draft draft,
             Map<String, String> faults,
             Map<String, String> theirs) {
+        String fault = faults.getOrDefault(field.key(), "");
+        String unread = fault.isEmpty() ? reading.faults().getOrDefault(field.key(), "") : "";
         SpecForm.Typed typed = form.field(field);
         return new Row(
                 field.name(),
@@ -121,11 +147,33 @@ class FormView {
                 choices(field, typed.text()),
                 typed.text(),
                 Arrays.stream(Provenance.values())
-                        .map(p -> new Choice(p.name(), text.provenance(p), p == typed.from()))
+                        .map(p -> new Choice(p.name(), mark(p) + " " + text.provenance(p), p == typed.from()))
                         .toList(),
+                unread.isEmpty() ? shown(field, reading) : unread,
+                !unread.isEmpty(),
                 assumed(field, draft),
-                faults.getOrDefault(field.key(), ""),
+                fault,
                 theirs.getOrDefault(field.key(), ""));
+    }
+
+    /** The key that says where a value comes from while its field has the focus; no number and no unit holds it. */
+    static String mark(Provenance from) {
+        return switch (from) {
+            case MEASURED -> "=";
+            case DATASHEET -> "#";
+            case ADVERTISED -> "!";
+            case GUESSED -> "?";
+        };
+    }
+
+    /** What was typed in another unit than the shop's, in the shop's. */
+    private String shown(BuildField field, SpecReader.Reading reading) {
+        String typed = reading.typed().get(field);
+        if (typed == null || !reading.entries().containsKey(field) || typed.endsWith(text.unit(field))) {
+            return "";
+        }
+        String value = text.show(field, reading.entries().get(field));
+        return text.message("spec.shown", value, value);
     }
 
     private List<Choice> choices(BuildField field, String chosen) {

@@ -28,6 +28,8 @@ class SpecPages {
     private final FormView view;
     private final Differences differences;
     private final FieldText text;
+    private final StartFrom starts;
+    private final Completeness completeness;
 
     SpecPages(
             CarSearch cars,
@@ -36,7 +38,9 @@ class SpecPages {
             Preview preview,
             FormView view,
             Differences differences,
-            FieldText text) {
+            FieldText text,
+            StartFrom starts,
+            Completeness completeness) {
         this.cars = cars;
         this.revisions = revisions;
         this.reader = reader;
@@ -44,16 +48,35 @@ class SpecPages {
         this.view = view;
         this.differences = differences;
         this.text = text;
+        this.starts = starts;
+        this.completeness = completeness;
     }
 
+    /** @param from another car of the shop whose values the form starts from; null to start from the car's own */
     @GetMapping("/cars/{id}/spec")
-    String form(@PathVariable long id, Model model) {
+    String form(@PathVariable long id, @RequestParam(required = false) Long from, Model model) {
         model.addAttribute("car", cars.car(id));
         Optional<Revision> latest = revisions.latest(id);
-        SpecForm form =
-                latest.map(r -> SpecForm.of(r.spec(), "", r.number(), text)).orElseGet(SpecForm::blank);
+        SpecForm form;
+        if (from != null && from != id) {
+            StartFrom.Start start = starts.from(from, latest.map(Revision::number));
+            model.addAttribute("start", start);
+            form = start.form();
+        } else {
+            form = latest.map(r -> SpecForm.of(r.spec(), "", r.number(), text)).orElseGet(SpecForm::blank);
+        }
+        model.addAttribute("alike", starts.alike(id, "", StartFrom.FEW));
         SpecReader.Reading reading = reader.read(form, latest.map(Revision::spec), false);
         return page(model, form, reading, Map.of(), Map.of());
+    }
+
+    /** Cars to start from; a fragment of it renews while somebody searches. */
+    @GetMapping("/cars/{id}/spec/similar")
+    String similar(@PathVariable long id, @RequestParam(defaultValue = "") String q, Model model) {
+        model.addAttribute("car", cars.car(id));
+        model.addAttribute("q", q);
+        model.addAttribute("alike", starts.alike(id, q, StartFrom.MANY));
+        return "spec/similar";
     }
 
     /** A fragment while somebody types; the whole page for a browser without scripts. Nothing is kept. */
@@ -61,13 +84,15 @@ class SpecPages {
     String preview(
             @PathVariable long id,
             @RequestParam MultiValueMap<String, String> sent,
-            @RequestHeader(name = "HX-Request", required = false) String fragment,
+            @RequestHeader(name = "HX-Request", required = false) String byScript,
+            @RequestHeader(name = "HX-Boosted", required = false) String wholePage,
             Model model) {
+        boolean fragment = byScript != null && wholePage == null;
         model.addAttribute("car", cars.car(id));
         SpecForm form = SpecForm.sent(sent);
         SpecReader.Reading reading = reader.read(form, parent(id, form).map(Revision::spec), false);
-        page(model, form, reading, fragment == null ? reading.faults() : Map.of(), Map.of());
-        return fragment == null ? "spec/form" : "spec/preview :: renewed";
+        page(model, form, reading, fragment ? Map.of() : reading.faults(), Map.of());
+        return fragment ? "spec/preview :: renewed" : "spec/form";
     }
 
     @PostMapping("/cars/{id}/spec")
@@ -142,7 +167,10 @@ class SpecPages {
         Preview.Draft draft = preview.of(reading);
         model.addAttribute("form", form);
         model.addAttribute("draft", draft);
-        model.addAttribute("page", view.page(form, draft, faults, contested));
+        FormView.Page page = view.page(form, reading, draft, faults, contested);
+        model.addAttribute("page", page);
+        model.addAttribute("firstFault", page.firstFault(faults));
+        model.addAttribute("complete", completeness.of(reading, draft));
         model.addAttribute("faults", faults);
         model.addAttribute("contested", contested);
         return "spec/form";

@@ -14,8 +14,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.TimeoutException;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -73,6 +75,35 @@ public final class Browser implements AutoCloseable {
         return this;
     }
 
+    /** Closes the tab without a word and opens a page in a new one. */
+    public Browser inANewTab(String path) {
+        String old = driver.getWindowHandle();
+        driver.switchTo().newWindow(WindowType.TAB);
+        String tab = driver.getWindowHandle();
+        driver.switchTo().window(old).close();
+        driver.switchTo().window(tab);
+        return open(path);
+    }
+
+    /** Takes the network away, or gives it back. */
+    public void offline(boolean without) {
+        driver.executeCdpCommand("Network.enable", Map.of());
+        driver.executeCdpCommand(
+                "Network.emulateNetworkConditions",
+                Map.of("offline", without, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+    }
+
+    /** Keys of the browser's store for this site. */
+    public List<?> stored() {
+        return (List<?>) driver.executeScript("return Object.keys(localStorage)");
+    }
+
+    public void acceptQuestion() {
+        new WebDriverWait(driver, Duration.ofSeconds(10))
+                .until(d -> d.switchTo().alert())
+                .accept();
+    }
+
     public Browser width(int pixels) {
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
@@ -122,7 +153,9 @@ public final class Browser implements AutoCloseable {
 
     public void waitUntil(BooleanSupplier condition) {
         try {
-            new WebDriverWait(driver, Duration.ofSeconds(20)).until(d -> condition.getAsBoolean());
+            new WebDriverWait(driver, Duration.ofSeconds(20))
+                    .ignoring(StaleElementReferenceException.class)
+                    .until(d -> condition.getAsBoolean());
         } catch (TimeoutException e) {
             throw new AssertionError("this never came true on " + path() + ", which shows:\n" + text(), e);
         }

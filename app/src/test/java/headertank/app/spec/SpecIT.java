@@ -252,7 +252,7 @@ class SpecIT {
                         .string(allOf(
                                 containsString("values are assumed"),
                                 containsString("left out here: Core width"),
-                                containsString("id=\"CORE_WIDTH-assumed\""),
+                                containsString("id=\"CORE_WIDTH-live\""),
                                 not(containsString("<html")))));
         mvc.perform(form("/spec/preview", null, UUID.randomUUID()).param("radiator.coreWidthM", "wide"))
                 .andExpect(content()

@@ -1,0 +1,149 @@
+// The spec form by keyboard: Enter moves on, one key says where a value comes from, Ctrl+Enter saves. Without this file
+// Tab, the lists and the buttons do the same.
+(() => {
+  'use strict';
+  const MARKS = { '=': 'MEASURED', '#': 'DATASHEET', '!': 'ADVERTISED', '?': 'GUESSED' };
+  const STOPS = 'input[type=radio], input[type=checkbox], .typed, details.part > summary, #reason';
+  const QUIET_MS = 1500;
+
+  const specOf = element => element instanceof Element ? element.closest('form.spec') : null;
+  const isTyped = element => specOf(element) !== null && element.classList.contains('typed');
+
+  function say(text) {
+    const said = document.getElementById('said');
+    if (said && said.textContent !== text) {
+      said.textContent = text;
+    }
+  }
+
+  function setFrom(field, mark) {
+    const from = field.closest('.value').querySelector('select.from');
+    from.value = MARKS[mark];
+    from.dispatchEvent(new Event('change', { bubbles: true }));
+    say(from.selectedOptions[0].textContent);
+  }
+
+  /** One stop for a group of buttons, none inside a folded part. */
+  function stops(form, current) {
+    const groups = new Set();
+    return Array.from(form.querySelectorAll(STOPS)).filter(element => {
+      const part = element.closest('details.part');
+      const folded = part && !part.open && element.tagName !== 'SUMMARY';
+      if (folded || element.getClientRects().length === 0) {
+        return false;
+      }
+      if (element.type !== 'radio' && element.type !== 'checkbox') {
+        return true;
+      }
+      if (groups.has(element.name)) {
+        return false;
+      }
+      const members = Array.from(form.querySelectorAll('[name="' + element.name + '"]'));
+      const best = members.includes(current) ? current : members.find(m => m.checked) || members[0];
+      if (element === best) {
+        groups.add(element.name);
+      }
+      return element === best;
+    });
+  }
+
+  function goTo(element) {
+    if (element) {
+      element.focus();
+      if (element.tagName === 'INPUT' && element.type === 'text') {
+        element.select();
+      }
+    }
+  }
+
+  function move(form, current, step) {
+    const all = stops(form, current);
+    goTo(all[all.indexOf(current) + step]);
+  }
+
+  function enter(event, form) {
+    const element = event.target;
+    if (element.tagName === 'SUMMARY' && element.parentElement.classList.contains('part')) {
+      event.preventDefault();
+      element.parentElement.open = true;
+      goTo(element.parentElement.querySelector('.typed'));
+    } else if (element.matches('input, select')) {
+      event.preventDefault();
+      const field = element.classList.contains('from') ? element.closest('.value').querySelector('.typed') : element;
+      move(form, field, event.shiftKey ? -1 : 1);
+    }
+  }
+
+  function arrow(event) {
+    const heads = Array.from(document.querySelectorAll('details.part > summary'));
+    const at = heads.indexOf(event.target);
+    const to = at < 0 ? null : heads[at + (event.key === 'ArrowDown' ? 1 : -1)];
+    if (to) {
+      event.preventDefault();
+      to.focus();
+    }
+  }
+
+  document.addEventListener('keydown', event => {
+    const form = specOf(event.target);
+    if (!form || event.isComposing) {
+      return;
+    }
+    if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) {
+      event.preventDefault();
+      form.requestSubmit(form.querySelector('#finish button[type=submit]'));
+    } else if (event.ctrlKey || event.metaKey) {
+      return;
+    } else if (event.key === 'Enter') {
+      enter(event, form);
+    } else if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
+      arrow(event);
+    } else if (event.key === 'Escape') {
+      const part = event.target.closest('details.part');
+      goTo(part && part.querySelector('summary'));
+    } else if (MARKS[event.key] && event.target.tagName === 'SELECT' && isTyped(event.target)) {
+      event.preventDefault();
+      setFrom(event.target, event.key);
+    }
+  });
+
+  // By what is put in, not by what is pressed: keyboards on a screen and other layouts work too.
+  document.addEventListener('beforeinput', event => {
+    if (MARKS[event.data] && isTyped(event.target)) {
+      event.preventDefault();
+      setFrom(event.target, event.data);
+    }
+  });
+
+  // A link to a field opens the part that it is folded into.
+  document.addEventListener('click', event => {
+    const link = event.target instanceof Element ? event.target.closest('#preview a[href^="#"]') : null;
+    const field = link && document.getElementById(link.getAttribute('href').slice(1));
+    if (field) {
+      event.preventDefault();
+      const part = field.closest('details.part');
+      if (part) {
+        part.open = true;
+      }
+      goTo(field);
+    }
+  });
+
+  // The verdict is read out once it has changed and typing pauses, in one line.
+  let pause = 0;
+  let last = '';
+  document.addEventListener('htmx:afterSettle', event => {
+    if (event.target.id !== 'preview') {
+      return;
+    }
+    clearTimeout(pause);
+    pause = setTimeout(() => {
+      const bar = document.getElementById('bar');
+      const line = bar ? bar.textContent.replace(/\s+/g, ' ').trim() : '';
+      if (line !== last) {
+        last = line;
+        say(line);
+      }
+    }, QUIET_MS);
+  });
+})();

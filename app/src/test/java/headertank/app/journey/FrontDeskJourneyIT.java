@@ -1,0 +1,277 @@
+package headertank.app.journey;
+
+import static headertank.calc.quantity.Provenance.DATASHEET;
+import static headertank.calc.quantity.Provenance.GUESSED;
+import static headertank.calc.quantity.Provenance.MEASURED;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import headertank.app.account.People;
+import headertank.app.database.ServedTest;
+import headertank.app.shop.Role;
+import headertank.app.spec.Spec;
+import headertank.app.spec.SpecBuilder;
+import headertank.app.spec.SpecFormat;
+import headertank.calc.build.BuildField;
+import headertank.calc.build.CarClass;
+import headertank.calc.quantity.Provenance;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** The counter: a drift car from a sheet of paper by keyboard within three minutes, and nothing typed is ever lost. */
+@ServedTest
+class FrontDeskJourneyIT {
+
+    private record Entry(String text, Provenance from) {}
+
+    /** The sheet, as it was written at the car: the invented drift car of the demo shop. */
+    private static final Map<BuildField, Entry> SHEET = sheet();
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    People people;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    @Autowired
+    SpecFormat format;
+
+    long shop;
+    String desk;
+
+    @BeforeEach
+    void aCounter() {
+        shop = people.aShop();
+        desk = people.anAccount(shop, Role.FRONT_DESK);
+    }
+
+    private static Map<BuildField, Entry> sheet() {
+        Map<BuildField, Entry> sheet = new LinkedHashMap<>();
+        sheet.put(BuildField.ENGINE_CLASS, new Entry("PETROL_TURBO", MEASURED));
+        sheet.put(BuildField.ENGINE_DISPLACEMENT, new Entry("2998 cc", DATASHEET));
+        sheet.put(BuildField.ENGINE_POWER, new Entry("330 kW", MEASURED));
+        sheet.put(BuildField.ENGINE_SPEED, new Entry("6800 rpm", MEASURED));
+        sheet.put(BuildField.FUEL, new Entry("E85", MEASURED));
+        sheet.put(BuildField.AMBIENT, new Entry("35 C", GUESSED));
+        sheet.put(BuildField.CORE_CLASS, new Entry("two-row-aluminium", MEASURED));
+        sheet.put(BuildField.CORE_WIDTH, new Entry("600 mm", MEASURED));
+        sheet.put(BuildField.CORE_HEIGHT, new Entry("400 mm", MEASURED));
+        sheet.put(BuildField.CORE_DEPTH, new Entry("52 mm", MEASURED));
+        sheet.put(BuildField.CORE_TILT, new Entry("20", MEASURED));
+        sheet.put(BuildField.FAN_DRIVE, new Entry("ELECTRIC", MEASURED));
+        sheet.put(BuildField.FAN_COUNT, new Entry("2", MEASURED));
+        sheet.put(BuildField.FAN_DIAMETER, new Entry("14 in", DATASHEET));
+        sheet.put(BuildField.FAN_MOUNTING, new Entry("PULLING", MEASURED));
+        sheet.put(BuildField.FAN_FLOW, new Entry("1900 cfm", DATASHEET));
+        sheet.put(BuildField.FAN_CURRENT, new Entry("25 A", MEASURED));
+        sheet.put(BuildField.FAN_START_CURRENT, new Entry("30 A", MEASURED));
+        sheet.put(BuildField.FAN_COVER, new Entry("90 %", MEASURED));
+        sheet.put(BuildField.CONTROL_KIND, new Entry("RAMP", MEASURED));
+        sheet.put(BuildField.CONTROL_SET, new Entry("85 C", MEASURED));
+        sheet.put(BuildField.CONTROL_BAND, new Entry("15 K", MEASURED));
+        sheet.put(BuildField.COOLANT_BASE, new Entry("ETHYLENE_GLYCOL", MEASURED));
+        sheet.put(BuildField.COOLANT_GLYCOL, new Entry("30 %", MEASURED));
+        sheet.put(BuildField.CAP_PRESSURE, new Entry("1.3 bar", DATASHEET));
+        sheet.put(BuildField.THERMOSTAT, new Entry("FITTED", MEASURED));
+        sheet.put(BuildField.THERMOSTAT_OPENING, new Entry("78 C", DATASHEET));
+        sheet.put(BuildField.GAUGE_SENSOR, new Entry("HEAD", MEASURED));
+        sheet.put(BuildField.AIR_EXIT, new Entry("HOOD_VENT", MEASURED));
+        sheet.put(BuildField.ALTERNATOR, new Entry("110 A", DATASHEET));
+        return sheet;
+    }
+
+    private static Spec spec() {
+        SpecBuilder spec = SpecBuilder.of(CarClass.DRIFT, "drift");
+        SHEET.forEach((field, entry) -> {
+            if (field.isChoice()) {
+                spec.seen(field, entry.text());
+            } else {
+                spec.set(field, entry.text(), entry.from());
+            }
+        });
+        return spec.spec();
+    }
+
+    @Test
+    void theDriftCarIsLoggedFromItsSheetWithinThreeMinutesByKeyboardAlone(TestReporter report) {
+        try (Browser browser = Browser.at(port)) {
+            browser.signIn(desk, People.PASSWORD);
+            browser.open("/intake");
+            Typist typist = new Typist(browser);
+            takeIn(browser, typist);
+            fillIn(browser, typist);
+            typist.think().pressWithControl(Keys.ENTER);
+            browser.waitUntil(() -> browser.path().endsWith("/revisions/1"));
+            typist.waitForPage(".notice.done");
+            assertThat(format.read(saved()).build()).isEqualTo(spec().build());
+            assertThat(format.read(saved()).dutyIds()).containsExactly("drift");
+            report.publishEntry("sheet of the drift car", typist.toString());
+            assertThat(typist.seconds()).as("%s", typist).isBetween(60.0, 180.0);
+            assertThat(browser.stored()).isEmpty();
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    private static void takeIn(Browser browser, Typist typist) {
+        typist.think().type("DEMO 02");
+        browser.waitUntil(() -> browser.find("#found").getText().contains("Nothing found"));
+        typist.press(Keys.ENTER);
+        browser.waitUntil(() -> browser.path().contains("q="));
+        typist.waitForPage("#make:focus");
+        for (String part : List.of("Oskelle", "K6 saloon", "2003", "Bo Sample", "000 555 0102")) {
+            typist.think().type(part).press(Keys.TAB);
+        }
+        typist.think().press(Keys.TAB).press(Keys.ENTER);
+        typist.waitForPage("form.spec input:focus");
+    }
+
+    private static void fillIn(Browser browser, Typist typist) {
+        typist.think();
+        while (!"DRIFT".equals(browser.focused().getAttribute("value"))
+                || !browser.focused().isSelected()) {
+            typist.press(Keys.ARROW_DOWN);
+        }
+        typist.press(Keys.ENTER).think().press(Keys.SPACE);
+        for (BuildField field : onThePage(browser)) {
+            Entry entry = SHEET.get(field);
+            goTo(browser, typist.think(), field);
+            if (field.isChoice()) {
+                typist.choose(entry.text());
+            } else {
+                typist.type(entry.text());
+            }
+            String from =
+                    browser.find("select[name='" + field.key() + ".from']").getAttribute("value");
+            if (!from.equals(entry.from().name())) {
+                typist.type(mark(entry.from()));
+            }
+        }
+    }
+
+    private static String mark(Provenance from) {
+        return switch (from) {
+            case MEASURED -> "=";
+            case DATASHEET -> "#";
+            case ADVERTISED -> "!";
+            case GUESSED -> "?";
+        };
+    }
+
+    /** The fields of the sheet in the order in which the page has them. */
+    private static List<BuildField> onThePage(Browser browser) {
+        return browser.all(".typed").stream()
+                .map(e -> BuildField.ofKey(e.getAttribute("name")).orElseThrow())
+                .filter(SHEET::containsKey)
+                .toList();
+    }
+
+    /** Enter to the next field; over the heads of folded parts by arrow, in by Enter. */
+    private static void goTo(Browser browser, Typist typist, BuildField field) {
+        WebElement head = browser.all("details.part").stream()
+                .filter(d -> !d.findElements(By.name(field.key())).isEmpty())
+                .map(d -> d.findElement(By.tagName("summary")))
+                .findFirst()
+                .orElse(null);
+        for (int keys = 0; !field.key().equals(browser.focused().getAttribute("name")); keys++) {
+            assertThat(keys).as("keys on the way to %s", field).isLessThan(40);
+            WebElement here = browser.focused();
+            boolean onAHead = here.getTagName().equals("summary");
+            boolean inAnotherPart = head != null
+                    && !onAHead
+                    && browser.all("details.part[open] :focus").size() > 0
+                    && !head.findElement(By.xpath("..")).equals(here.findElement(By.xpath("ancestor::details[1]")));
+            typist.press(onAHead && !here.equals(head) ? Keys.ARROW_DOWN : inAnotherPart ? Keys.ESCAPE : Keys.ENTER);
+        }
+    }
+
+    private String saved() {
+        return jdbc.sql("select spec_text from revision where shop_id = :shop")
+                .param("shop", shop)
+                .query(String.class)
+                .single();
+    }
+
+    private String aCar(Browser browser) {
+        browser.signIn(desk, People.PASSWORD);
+        browser.open("/intake").type("plate", "KEPT 1").type("newCustomerName", "Ina Invented");
+        browser.press("#new-car button[type=submit]");
+        browser.waitFor("form.spec");
+        browser.find("input[name=carClass][value=DRIFT]").click();
+        browser.find("input[name=duties][value=drift]").click();
+        browser.type("engine.ratedPowerW", "350 hp");
+        browser.waitUntil(() -> browser.find("#ENGINE_POWER-live").getText().contains("261"));
+        return browser.path();
+    }
+
+    @Test
+    void aClosedTabLosesNothingAndSigningOutLeavesNothing() {
+        try (Browser browser = Browser.at(port)) {
+            String form = aCar(browser);
+            browser.inANewTab(form).waitFor("#draft-bar:not([hidden])");
+            assertThat(browser.find("#draft-bar").getText()).contains("Unsaved work from");
+            assertThat(value(browser, "engine.ratedPowerW")).isEqualTo("350 hp");
+            browser.waitUntil(() -> browser.find("#preview").getText().contains("decided by"));
+
+            browser.press("#draft-drop");
+            browser.waitUntil(() -> value(browser, "engine.ratedPowerW").isEmpty());
+            assertThat(browser.stored()).isEmpty();
+
+            browser.type("fan.count", "2");
+            browser.waitUntil(() -> browser.stored().size() == 1);
+            browser.press("form.out button");
+            browser.acceptQuestion();
+            browser.waitFor("#username");
+            assertThat(browser.stored()).isEmpty();
+        }
+    }
+
+    private static String value(Browser browser, String field) {
+        return browser.find("[name='" + field + "']").getAttribute("value");
+    }
+
+    @Test
+    void aLostConnectionKeepsTheWorkAndSendsItOnceWhenItIsBack() {
+        try (Browser browser = Browser.at(port)) {
+            aCar(browser);
+            browser.offline(true);
+            browser.type("radiator.coreWidthM", "25 in");
+            browser.waitFor("#resting:not([hidden])");
+            browser.focused().sendKeys(Keys.chord(Keys.CONTROL, Keys.ENTER));
+            browser.waitFor("#unsent:not([hidden])");
+            assertThat(browser.find("#unsent").getText()).contains("Not sent");
+            assertThat(value(browser, "radiator.coreWidthM")).isEqualTo("25 in");
+            assertThat(browser.stored()).hasSize(1);
+
+            browser.offline(false);
+            browser.waitUntil(() -> browser.path().contains("/revisions/1"));
+            assertThat(browser.stored()).isEmpty();
+            assertThat(format.read(saved()).typed()).containsEntry(BuildField.CORE_WIDTH, "25 in");
+        }
+    }
+
+    @Test
+    void theFirstFaultHasTheFocusAfterSaving() {
+        try (Browser browser = Browser.at(port)) {
+            aCar(browser);
+            browser.type("fan.diameterM", "14 furlongs").type("electric.alternatorA", "many");
+            browser.focused().sendKeys(Keys.chord(Keys.CONTROL, Keys.ENTER));
+            browser.waitFor("[role=alert] p");
+            browser.waitUntil(() -> "fan.diameterM".equals(browser.focused().getAttribute("name")));
+            assertThat(value(browser, "electric.alternatorA")).isEqualTo("many");
+            browser.inANewTab(browser.path()).waitFor("#draft-bar:not([hidden])");
+            assertThat(value(browser, "fan.diameterM")).isEqualTo("14 furlongs");
+        }
+    }
+}
