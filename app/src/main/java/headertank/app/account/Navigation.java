@@ -16,6 +16,8 @@ public class Navigation {
     private static final List<Entry> ENTRIES = List.of(
             new Entry("nav.cars", "/cars"),
             new Entry("nav.customers", "/customers"),
+            new Entry("nav.duties", "/duties"),
+            new Entry("nav.settings", "/settings"),
             new Entry("nav.accounts", "/accounts"));
 
     private final CurrentUser user;
