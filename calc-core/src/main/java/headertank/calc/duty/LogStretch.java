@@ -27,6 +27,9 @@ final class LogStretch {
     /** Width of a band of road speed [m/s]; 60 km/h. */
     private static final double BAND_M_PER_S = 60 / 3.6;
 
+    /** A speed on the edge of two bands belongs to the upper one, whatever its sum was rounded to [-]. */
+    private static final double ROUNDING = 1e-6;
+
     /** Lower edges of the modes in power: below the first one the fuel counts as cut [-]. */
     private static final double[] EDGES = {0.02, 0.25, 0.5, 0.75};
 
@@ -103,7 +106,7 @@ final class LogStretch {
     }
 
     private int band() {
-        return kind() == Kind.OFF || kind() == Kind.IDLE ? 0 : (int) (meanSpeedMPerS() / BAND_M_PER_S);
+        return kind() == Kind.OFF || kind() == Kind.IDLE ? 0 : (int) (meanSpeedMPerS() / BAND_M_PER_S + ROUNDING);
     }
 
     /** Name of the point that all stretches of this kind and band share. */
