@@ -40,9 +40,12 @@ class ArchitectureTest {
             .layer("audit")
             .definedBy("headertank.app.audit..")
             .layer("account")
-            .definedBy("headertank.app.account..", "headertank.app.language..", "headertank.app.job..")
+            .definedBy(
+                    "headertank.app.account..",
+                    "headertank.app.language..",
+                    "headertank.app.settings..")
             .layer("car")
-            .definedBy("headertank.app.car..", "headertank.app.part..")
+            .definedBy("headertank.app.car..", "headertank.app.part..", "headertank.app.duty..")
             .layer("spec")
             .definedBy("headertank.app.spec..")
             .layer("check")

@@ -35,6 +35,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.ServiceLoader;
 import java.util.Set;
+import java.util.StringJoiner;
 import java.util.TreeMap;
 import java.util.function.Function;
 
@@ -60,13 +61,16 @@ public final class Rater {
     private final List<VerdictPolicy> policies;
     private final Map<String, Duty> duties;
     private final Map<String, CoreClass> coreClasses;
-    private final List<PlugIn> sources;
+    private final List<DutySource> dutySources;
+    private final List<CoreClassSource> coreSources;
+    private final Map<BuildField, Double> standIns;
 
     private Rater(
             List<RiskRule> rules,
             List<VerdictPolicy> policies,
             List<DutySource> dutySources,
-            List<CoreClassSource> coreSources) {
+            List<CoreClassSource> coreSources,
+            Map<BuildField, Double> standIns) {
         this.rules = sorted(rules, RiskRule::id);
         this.policies = sorted(policies, VerdictPolicy::id);
         if (policies.isEmpty()) {
@@ -74,18 +78,18 @@ public final class Rater {
         }
         Map<String, Duty> known = new LinkedHashMap<>();
         Map<String, CoreClass> cores = new TreeMap<>();
-        List<PlugIn> suppliers = new ArrayList<>();
-        for (DutySource s : sorted(dutySources, DutySource::id)) {
-            s.duties().forEach(d -> unique(known, d.id(), d, "duty"));
-            suppliers.add(new PlugIn("DutySource", s.id(), s.version(), s.source(), ""));
-        }
-        for (CoreClassSource s : sorted(coreSources, CoreClassSource::id)) {
-            s.classes().forEach(c -> unique(cores, c.id(), c, "core class"));
-            suppliers.add(new PlugIn("CoreClassSource", s.id(), s.version(), s.source(), ""));
-        }
+        this.dutySources = sorted(dutySources, DutySource::id);
+        this.coreSources = sorted(coreSources, CoreClassSource::id);
+        this.dutySources.forEach(s -> s.duties().forEach(d -> unique(known, d.id(), d, "duty")));
+        this.coreSources.forEach(s -> s.classes().forEach(c -> unique(cores, c.id(), c, "core class")));
+        standIns.forEach((field, value) -> {
+            if (!field.allowed().contains(value)) {
+                throw new IllegalArgumentException(field.key() + " = " + value + ": allowed is " + field.allowed());
+            }
+        });
+        this.standIns = Collections.unmodifiableMap(new TreeMap<>(standIns));
         this.duties = Collections.unmodifiableMap(known);
         this.coreClasses = Collections.unmodifiableMap(cores);
-        this.sources = List.copyOf(suppliers);
     }
 
     /** @return a rater with every rule, policy and source that the class path offers, in the order of their ids */
@@ -107,7 +111,30 @@ public final class Rater {
             List<VerdictPolicy> policies,
             List<DutySource> dutySources,
             List<CoreClassSource> coreSources) {
-        return new Rater(rules, policies, dutySources, coreSources);
+        return new Rater(rules, policies, dutySources, coreSources, Map.of());
+    }
+
+    /** @return this rater with the duties of one more source, its id and theirs new here */
+    public Rater with(DutySource more) {
+        List<DutySource> all = new ArrayList<>(dutySources);
+        all.add(more);
+        return new Rater(rules, policies, all, coreSources, standIns);
+    }
+
+    /** @return this rater with the policy in place of the one of the same id, or beside the others when there is none */
+    public Rater with(VerdictPolicy instead) {
+        List<VerdictPolicy> all = new ArrayList<>(policies);
+        all.removeIf(p -> p.id().equals(instead.id()));
+        all.add(instead);
+        return new Rater(rules, all, dutySources, coreSources, standIns);
+    }
+
+    /**
+     * @param figures a shop's own figures for numbers that a build may leave open, within {@link BuildField#allowed} [SI]
+     * @return this rater, filling gaps with these before it takes the defaults of the class
+     */
+    public Rater with(Map<BuildField, Double> figures) {
+        return new Rater(rules, policies, dutySources, coreSources, figures);
     }
 
     private static <T> List<T> load(Class<T> type, ClassLoader loader) {
@@ -144,7 +171,7 @@ public final class Rater {
 
     /** @return the build with every gap filled */
     public Resolved resolve(Build build) {
-        return Resolved.of(build, coreClasses);
+        return Resolved.of(build, coreClasses, standIns);
     }
 
     /** @return a full rating: verdicts with uncertainty, and flags; the seed follows from the values of the build */
@@ -169,7 +196,7 @@ public final class Rater {
         Resolved resolved = resolve(build);
         long seed = seedOf(resolved);
         Plant plant = Plant.of(resolved);
-        List<PlugIn> plugIns = new ArrayList<>(sources);
+        List<PlugIn> plugIns = sources(asked);
         List<Note> notes = new ArrayList<>();
         List<DutyOutcome> outcomes = new ArrayList<>();
         for (Duty duty : asked) {
@@ -188,6 +215,23 @@ public final class Rater {
         List<Improvement> improvements = samples > 0 ? improvements(resolved, asked) : List.of();
         return new Rating(
                 build, resolved, capped, flags, improvements, notes, plugIns, seed, samples, Version.CALC_CORE);
+    }
+
+    /** Who supplied the duties asked for, the classes of core, and what fills gaps. */
+    private List<PlugIn> sources(List<Duty> asked) {
+        List<PlugIn> took = new ArrayList<>();
+        for (DutySource s : dutySources) {
+            if (s.duties().stream().anyMatch(asked::contains)) {
+                took.add(new PlugIn("DutySource", s.id(), s.version(), s.source(), ""));
+            }
+        }
+        coreSources.forEach(s -> took.add(new PlugIn("CoreClassSource", s.id(), s.version(), s.source(), "")));
+        if (!standIns.isEmpty()) {
+            StringJoiner figures = new StringJoiner(" ");
+            standIns.forEach((f, v) -> figures.add(f.key() + "=" + v));
+            took.add(new PlugIn("ShopFigures", "shop-figures", figures.toString(), "the shop's own settings", ""));
+        }
+        return took;
     }
 
     private static List<Improvement> improvements(Resolved resolved, List<Duty> asked) {

@@ -18,6 +18,8 @@ public class Navigation {
             new Entry("nav.cars", "/cars"),
             new Entry("nav.customers", "/customers"),
             new Entry("nav.parts", "/parts"),
+            new Entry("nav.duties", "/duties"),
+            new Entry("nav.settings", "/settings"),
             new Entry("nav.accounts", "/accounts"));
 
     private final CurrentUser user;

@@ -53,6 +53,17 @@ public final class RouteRights {
             row(POST, "/accounts/{id}/roles", OWNER),
             row(POST, "/accounts/{id}/switch", OWNER),
             row(POST, "/accounts/{id}/password", OWNER),
+            // settings and duties of the shop
+            row(GET, "/settings", OWNER),
+            row(POST, "/settings", OWNER),
+            row(GET, "/duties", EVERY_MEMBER),
+            row(GET, "/duties/{id}/csv", EVERY_MEMBER),
+            row(GET, "/duties/new", OWNER),
+            row(POST, "/duties", OWNER),
+            row(GET, "/duties/{id}/edit", OWNER),
+            row(POST, "/duties/{id}/switch", OWNER),
+            row(GET, "/duties/from-log", OWNER),
+            row(POST, "/duties/from-log", OWNER),
             // customers and cars
             row(GET, "/intake", FRONT_DESK),
             row(POST, "/intake", FRONT_DESK),

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param verdicts one for each duty, in the order asked for
  * @param newerRevision number of a revision saved since, 0 when there is none
  * @param newerCalcCore whether a newer version of the physics has run since
+ * @param changedPolicy whether the shop judges by other thresholds or limits now
  */
 public record CheckLine(
         long id,
@@ -23,6 +24,7 @@ public record CheckLine(
         String calcCoreVersion,
         int newerRevision,
         boolean newerCalcCore,
+        boolean changedPolicy,
         Optional<SignOff> signOff) {
 
     public CheckLine {
@@ -34,6 +36,6 @@ public record CheckLine(
 
     /** Whether something has changed since that the check does not know of. */
     public boolean outOfDate() {
-        return newerRevision > 0 || newerCalcCore;
+        return newerRevision > 0 || newerCalcCore || changedPolicy;
     }
 }

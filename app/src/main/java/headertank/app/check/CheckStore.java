@@ -20,7 +20,7 @@ class CheckStore {
 
     private static final String LINE = """
             select c.id, y.car_id, c.revision_id, y.revision_number, c.created_at, a.name as author,
-                   c.calc_core_version, y.newer_revision, y.newest_revision_number, y.newer_calc_core,
+                   c.calc_core_version, y.newer_revision, y.newest_revision_number, y.newer_calc_core, y.changed_policy,
                    s.signer_id, b.name as signer, s.decision, s.remark, s.conditions, s.signed_sha256, s.signed_at,
                    (select string_agg(concat_ws('|', d ->> 'id', d ->> 'verdict', d ->> 'label'), chr(10) order by n)
                     from jsonb_array_elements(c.result_text::jsonb -> 'duties') with ordinality as x (d, n)) as verdicts
@@ -137,6 +137,7 @@ class CheckStore {
                 row.getString("calc_core_version"),
                 row.getBoolean("newer_revision") ? row.getInt("newest_revision_number") : 0,
                 row.getBoolean("newer_calc_core"),
+                row.getBoolean("changed_policy"),
                 signOff(row));
     }
 

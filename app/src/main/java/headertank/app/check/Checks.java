@@ -2,6 +2,7 @@ package headertank.app.check;
 
 import headertank.app.audit.AuditTrail;
 import headertank.app.car.CarSearch;
+import headertank.app.duty.Duties;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.CurrentUser;
 import headertank.app.spec.Revision;
@@ -12,6 +13,7 @@ import headertank.calc.duty.Duty;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -23,7 +25,8 @@ import org.springframework.transaction.annotation.Transactional;
 public class Checks {
 
     private final Revisions revisions;
-    private final Rater rater;
+    private final Supplier<Rater> rater;
+    private final Duties duties;
     private final CheckStore store;
     private final CarSearch cars;
     private final CurrentUser user;
@@ -33,7 +36,8 @@ public class Checks {
 
     Checks(
             Revisions revisions,
-            Rater rater,
+            Supplier<Rater> rater,
+            Duties duties,
             CheckStore store,
             CarSearch cars,
             CurrentUser user,
@@ -42,6 +46,7 @@ public class Checks {
             ApplicationEventPublisher events) {
         this.revisions = revisions;
         this.rater = rater;
+        this.duties = duties;
         this.store = store;
         this.cars = cars;
         this.user = user;
@@ -54,20 +59,22 @@ public class Checks {
     @Transactional
     public long run(long carId, int revisionNumber) {
         Revision revision = revisions.of(carId, revisionNumber);
-        Rating rating = rater.rate(revision.spec().build(), duties(revision));
+        Rater here = rater.get();
+        Rating rating = here.rate(revision.spec().build(), duties(revision, here));
         long id = store.insert(
                 user.shopId(),
                 user.accountId(),
                 Freezing.input(rating, revision.id(), revision.number()),
-                Freezing.result(rating, rater));
+                Freezing.result(rating, here));
         audit.record("check.run", "check_run", id, "revision " + revision.id());
         return id;
     }
 
-    private List<Duty> duties(Revision revision) {
+    private List<Duty> duties(Revision revision, Rater here) {
         return revision.spec().dutyIds().stream()
-                .map(id -> Optional.ofNullable(rater.duties().get(id))
-                        .orElseThrow(() -> new ConflictException("check.duty-unknown", id)))
+                .map(id -> Optional.ofNullable(here.duties().get(id))
+                        .orElseThrow(() -> new ConflictException(
+                                duties.isSwitchedOff(id) ? "check.duty-off" : "check.duty-unknown", id)))
                 .toList();
     }
 

@@ -17,6 +17,7 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -35,7 +36,7 @@ class IncidentPages {
     private final SinceLastGood sinceLastGood;
     private final Revisions revisions;
     private final CarSearch cars;
-    private final Rater rater;
+    private final Supplier<Rater> rater;
     private final Shops shops;
     private final ShopFigures figures;
 
@@ -44,7 +45,7 @@ class IncidentPages {
             SinceLastGood sinceLastGood,
             Revisions revisions,
             CarSearch cars,
-            Rater rater,
+            Supplier<Rater> rater,
             Shops shops,
             ShopFigures figures) {
         this.incidents = incidents;
@@ -60,8 +61,8 @@ class IncidentPages {
     String blank(@PathVariable long id, Model model) {
         cars.car(id);
         Optional<Revision> latest = revisions.latest(id);
-        SensorPlacement gauge = latest.map(
-                        r -> rater.resolve(r.spec().build()).option(BuildField.GAUGE_SENSOR, SensorPlacement.class))
+        SensorPlacement gauge = latest.map(r ->
+                        rater.get().resolve(r.spec().build()).option(BuildField.GAUGE_SENSOR, SensorPlacement.class))
                 .orElse(null);
         IncidentForm form = new IncidentForm(
                 LocalDateTime.now(ZoneId.systemDefault())
@@ -90,7 +91,7 @@ class IncidentPages {
         if (revisions.latest(id).isEmpty()) {
             throw new ConflictException("incident.no-revision");
         }
-        if (!form.duty().isEmpty() && !rater.duties().containsKey(form.duty())) {
+        if (!form.duty().isEmpty() && !rater.get().duties().containsKey(form.duty())) {
             faults.rejectValue("duty", "incident.duty.unknown");
         }
         Optional<IncidentEntry> entry =
@@ -107,7 +108,7 @@ class IncidentPages {
     private String form(long carId, Model model) {
         model.addAttribute("car", cars.car(carId));
         model.addAttribute("revisions", revisions.all(carId));
-        model.addAttribute("duties", List.copyOf(rater.duties().keySet()));
+        model.addAttribute("duties", List.copyOf(rater.get().duties().keySet()));
         model.addAttribute("places", SensorPlacement.values());
         model.addAttribute("gauge", BuildField.GAUGE_SENSOR);
         model.addAttribute("shown", figures.current());

@@ -27,6 +27,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
@@ -37,11 +38,11 @@ class SinceLastGood {
 
     private final Checks checks;
     private final Revisions revisions;
-    private final Rater rater;
+    private final Supplier<Rater> rater;
     private final FieldText words;
     private final MessageSource messages;
 
-    SinceLastGood(Checks checks, Revisions revisions, Rater rater, FieldText words, MessageSource messages) {
+    SinceLastGood(Checks checks, Revisions revisions, Supplier<Rater> rater, FieldText words, MessageSource messages) {
         this.checks = checks;
         this.revisions = revisions;
         this.rater = rater;
@@ -59,8 +60,8 @@ class SinceLastGood {
         Optional<Build> inThatAir =
                 incident.ambientK().flatMap(k -> withAmbient(thatDay.spec().build(), k));
         Build after = inThatAir.orElse(thatDay.spec().build());
-        Attribution shares = rater.compare(before, after, duty);
-        Rating now = rater.preview(after, List.of(duty));
+        Attribution shares = rater.get().compare(before, after, duty);
+        Rating now = rater.get().preview(after, List.of(duty));
         DutyOutcome outcome = now.duties().get(0).outcome();
         Optional<DutyResult> predicted = good.flatMap(g -> g.result().duty(duty.id()));
         double coolant = predicted
@@ -79,14 +80,14 @@ class SinceLastGood {
                 shares.beforeK(),
                 shares.afterK(),
                 limitThatDay - shares.afterK() + offsetK(incident.place(), outcome),
-                changes(shares, rater.resolve(before), now.resolved(), inThatAir.isPresent()),
+                changes(shares, rater.get().resolve(before), now.resolved(), inThatAir.isPresent()),
                 now.flags(),
                 inThatAir.isPresent());
     }
 
     /** The reported duty; else the hardest of the good check; else the first of the revision. */
     private Duty duty(Incident incident, Optional<StoredCheck> good, Revision thatDay) {
-        Map<String, Duty> known = rater.duties();
+        Map<String, Duty> known = rater.get().duties();
         if (known.containsKey(incident.duty())) {
             return known.get(incident.duty());
         }

@@ -1,10 +1,45 @@
 package headertank.app.shop;
 
 import headertank.app.unit.UnitSystem;
+import headertank.calc.build.BuildField;
+import headertank.calc.verdict.Thresholds;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
- * A shop.
+ * A shop and what its owner decided for it.
  *
  * @param invented true for the demo shop
+ * @param language of its pages by default, {@code en} or {@code de}
+ * @param recheckDays after how many days a check asks to be made again
+ * @param thresholdsText what differs from the usual thresholds of a verdict, empty for nothing
+ * @param figuresText the shop's own figures for fields that a car leaves open, empty for none
+ * @param settingsVersion rises with each change
  */
-public record Shop(long id, String name, UnitSystem unitSystem, boolean invented) {}
+public record Shop(
+        long id,
+        String name,
+        UnitSystem unitSystem,
+        boolean invented,
+        String language,
+        Paper paper,
+        int recheckDays,
+        String thresholdsText,
+        String figuresText,
+        int settingsVersion) {
+
+    /** What verdicts are judged by here. */
+    public Thresholds thresholds() {
+        return Thresholds.read(thresholdsText);
+    }
+
+    /** The shop's own figures for fields that a car leaves open [SI]. */
+    public Map<BuildField, Double> figures() {
+        Map<BuildField, Double> figures = new TreeMap<>();
+        for (String item : figuresText.isEmpty() ? new String[0] : figuresText.split(" ")) {
+            String[] parts = item.split("=", 2);
+            figures.put(BuildField.ofKey(parts[0]).orElseThrow(), Double.valueOf(parts[1]));
+        }
+        return figures;
+    }
+}

@@ -28,13 +28,20 @@ public class Shops {
     }
 
     public Shop byId(long id) {
-        return jdbc.sql("select id, name, unit_system, invented from shop where id = :id")
+        return jdbc.sql("select id, name, unit_system, invented, language, paper, recheck_days, thresholds, figures, "
+                        + "settings_version from shop where id = :id")
                 .param("id", id)
                 .query((row, n) -> new Shop(
                         row.getLong("id"),
                         row.getString("name"),
                         UnitSystem.valueOf(row.getString("unit_system")),
-                        row.getBoolean("invented")))
+                        row.getBoolean("invented"),
+                        row.getString("language"),
+                        Paper.valueOf(row.getString("paper")),
+                        row.getInt("recheck_days"),
+                        row.getString("thresholds"),
+                        row.getString("figures"),
+                        row.getInt("settings_version")))
                 .single();
     }
 

@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 
@@ -73,11 +74,11 @@ public class Comparison {
         }
     }
 
-    private final Rater rater;
+    private final Supplier<Rater> rater;
     private final FieldText text;
     private final Differences differences;
 
-    Comparison(Rater rater, FieldText text, Differences differences) {
+    Comparison(Supplier<Rater> rater, FieldText text, Differences differences) {
         this.rater = rater;
         this.text = text;
         this.differences = differences;
@@ -90,8 +91,8 @@ public class Comparison {
         Set<String> ids = new TreeSet<>(before.dutyIds());
         ids.addAll(after.dutyIds());
         return ids.stream()
-                .filter(id -> rater.duties().containsKey(id))
-                .map(id -> duty(rater.duties().get(id), before.build(), after.build(), lines))
+                .filter(id -> rater.get().duties().containsKey(id))
+                .map(id -> duty(rater.get().duties().get(id), before.build(), after.build(), lines))
                 .toList();
     }
 
@@ -131,7 +132,7 @@ public class Comparison {
     }
 
     private DutyCost cost(Duty duty, Build before, Build after, Map<String, Differences.Line> lines) {
-        Attribution found = rater.compare(before, after, duty);
+        Attribution found = rater.get().compare(before, after, duty);
         double widest = found.effects().stream()
                 .mapToDouble(e -> Math.abs(e.shareK()))
                 .max()
@@ -187,8 +188,11 @@ public class Comparison {
     }
 
     private boolean isBound(Build build, Duty duty) {
-        double margin =
-                rater.preview(build, List.of(duty)).duty(duty.id()).outcome().coolantMarginK();
+        double margin = rater.get()
+                .preview(build, List.of(duty))
+                .duty(duty.id())
+                .outcome()
+                .coolantMarginK();
         return Double.isInfinite(margin);
     }
 }

@@ -25,9 +25,9 @@ public final class FieldText {
 
     private final MessageSource messages;
     private final Supplier<UnitSystem> units;
-    private final Rater rater;
+    private final Supplier<Rater> rater;
 
-    FieldText(MessageSource messages, Supplier<UnitSystem> units, Rater rater) {
+    FieldText(MessageSource messages, Supplier<UnitSystem> units, Supplier<Rater> rater) {
         this.messages = messages;
         this.units = units;
         this.rater = rater;
@@ -52,7 +52,7 @@ public final class FieldText {
 
     /** Name of a duty; its id when no such duty is installed any more. */
     public String duty(String dutyId) {
-        Duty duty = rater.duties().get(dutyId);
+        Duty duty = rater.get().duties().get(dutyId);
         return message("duty." + dutyId, duty == null ? dutyId : duty.label());
     }
 
@@ -68,7 +68,7 @@ public final class FieldText {
 
     /** Name of a duty's operating point; its id when there is no such point any more. */
     public String point(String dutyId, String pointId) {
-        Duty duty = rater.duties().get(dutyId);
+        Duty duty = rater.get().duties().get(dutyId);
         String known = duty == null
                 ? pointId
                 : duty.points().stream()
@@ -103,7 +103,8 @@ public final class FieldText {
     }
 
     public String option(BuildField field, String token) {
-        CoreClass core = field == BuildField.CORE_CLASS ? rater.coreClasses().get(token) : null;
+        CoreClass core =
+                field == BuildField.CORE_CLASS ? rater.get().coreClasses().get(token) : null;
         return message("option." + field.key() + "." + token, core == null ? token : core.label());
     }
 

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import java.util.function.Supplier;
 import org.springframework.stereotype.Component;
 
 /** Lays the form out: the essential fields first, the rest by part. */
@@ -72,10 +73,10 @@ class FormView {
         }
     }
 
-    private final Rater rater;
+    private final Supplier<Rater> rater;
     private final FieldText text;
 
-    FormView(Rater rater, FieldText text) {
+    FormView(Supplier<Rater> rater, FieldText text) {
         this.rater = rater;
         this.text = text;
     }
@@ -121,9 +122,14 @@ class FormView {
     }
 
     private List<Choice> duties(SpecForm form) {
-        Set<String> ids = new TreeSet<>(rater.duties().keySet());
+        Set<String> installed = rater.get().duties().keySet();
+        Set<String> ids = new TreeSet<>(installed);
+        ids.addAll(form.duties());
         return ids.stream()
-                .map(id -> new Choice(id, text.duty(id), form.duties().contains(id)))
+                .map(id -> new Choice(
+                        id,
+                        installed.contains(id) ? text.duty(id) : text.message("spec.duties.off", id, id),
+                        form.duties().contains(id)))
                 .toList();
     }
 
@@ -178,7 +184,7 @@ class FormView {
 
     private List<Choice> choices(BuildField field, String chosen) {
         List<String> tokens = new ArrayList<>(
-                field == BuildField.CORE_CLASS ? rater.coreClasses().keySet() : field.options());
+                field == BuildField.CORE_CLASS ? rater.get().coreClasses().keySet() : field.options());
         if (field.isChoice() && !chosen.isEmpty() && !tokens.contains(chosen)) {
             tokens.add(chosen);
         }

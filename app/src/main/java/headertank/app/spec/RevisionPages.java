@@ -11,6 +11,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -30,10 +31,10 @@ class RevisionPages {
 
     private final CarSearch cars;
     private final Revisions revisions;
-    private final Rater rater;
+    private final Supplier<Rater> rater;
     private final FieldText text;
 
-    RevisionPages(CarSearch cars, Revisions revisions, Rater rater, FieldText text) {
+    RevisionPages(CarSearch cars, Revisions revisions, Supplier<Rater> rater, FieldText text) {
         this.cars = cars;
         this.revisions = revisions;
         this.rater = rater;
@@ -70,7 +71,7 @@ class RevisionPages {
     private Map<BuildField, Assumption> assumed(Spec spec) {
         Map<BuildField, Assumption> assumed = new EnumMap<>(BuildField.class);
         try {
-            rater.resolve(spec.build()).assumptions().forEach(a -> assumed.put(a.field(), a));
+            rater.get().resolve(spec.build()).assumptions().forEach(a -> assumed.put(a.field(), a));
         } catch (InputException partIsGone) {
             assumed.clear();
         }

@@ -20,6 +20,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 import org.springframework.stereotype.Component;
 
 /** Turns what was typed into a spec, or into a sentence for each fault: all of them at once. */
@@ -29,10 +31,10 @@ class SpecReader {
     static final int LONGEST_TEXT = 60;
     static final int LONGEST_REASON = 500;
 
-    private final Rater rater;
+    private final Supplier<Rater> rater;
     private final FieldText text;
 
-    SpecReader(Rater rater, FieldText text) {
+    SpecReader(Supplier<Rater> rater, FieldText text) {
         this.rater = rater;
         this.text = text;
     }
@@ -78,12 +80,17 @@ class SpecReader {
         if (carClass.isEmpty()) {
             faults.put("carClass", text.message("spec.class.missing", ""));
         }
+        Set<String> installed = rater.get().duties().keySet();
         List<String> duties = form.duties().stream()
-                .filter(d -> rater.duties().containsKey(d))
+                .filter(installed::contains)
                 .distinct()
                 .sorted()
                 .toList();
-        if (duties.isEmpty()) {
+        List<String> gone =
+                form.duties().stream().filter(d -> !installed.contains(d)).toList();
+        if (!gone.isEmpty()) {
+            faults.put("duties", text.message("spec.duties.gone", "", String.join(", ", gone)));
+        } else if (duties.isEmpty()) {
             faults.put("duties", text.message("spec.duties.missing", ""));
         }
         Map<BuildField, Entry> entries = new EnumMap<>(BuildField.class);
@@ -124,7 +131,7 @@ class SpecReader {
             return;
         }
         if (field.isChoice()) {
-            if (field == BuildField.CORE_CLASS && !rater.coreClasses().containsKey(sent.text())) {
+            if (field == BuildField.CORE_CLASS && !rater.get().coreClasses().containsKey(sent.text())) {
                 faults.put(field.key(), text.message("spec.fault.option", "", sent.text()));
             } else {
                 entries.put(field, new Chosen(sent.text(), sent.from()));

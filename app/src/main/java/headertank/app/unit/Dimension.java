@@ -129,7 +129,13 @@ public enum Dimension {
     FRACTION("%", "%", of("%", 0.01, 0, "percent", "pct"), of("of 1", 1.0, 3)),
     ANGLE("°", "°", of("°", Math.PI / 180.0, 0, "degree", "degrees"), of("rad", 1.0, 3)),
     SPEED("km/h", "mph", of("km/h", 1.0 / 3.6, 0, "kmh", "kph"), of("mph", 0.44704, 0, "mi/h"), of("m/s", 1.0, 1)),
-    DURATION("s", "s", of("s", 1.0, 0, "sec"), of("min", 60.0, 1), of("h", 3600.0, 2, "hr")),
+    DURATION(
+            "s",
+            "s",
+            of("s", 1.0, 0, "sec", "seconds"),
+            of("ms", 1e-3, 0),
+            of("min", 60.0, 1),
+            of("h", 3600.0, 2, "hr")),
     /** How close fins stand [1/m]. */
     FINS_PER_LENGTH(
             "fins/dm",

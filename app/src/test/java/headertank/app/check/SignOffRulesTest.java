@@ -84,8 +84,8 @@ class SignOffRulesTest {
                 List.of(),
                 conditions,
                 Optional.empty());
-        CheckLine line =
-                new CheckLine(1, 1, 1, 1, Instant.EPOCH, "P", List.of(), "0.1.0", newer, false, Optional.empty());
+        CheckLine line = new CheckLine(
+                1, 1, 1, 1, Instant.EPOCH, "P", List.of(), "0.1.0", newer, false, false, Optional.empty());
         return new StoredCheck(line, result, "", "");
     }
 }

@@ -19,7 +19,7 @@ class ComparisonTest {
 
     private final Rater rater = Rater.standard();
     private final FieldText text = Texts.metric(rater);
-    private final Comparison comparison = new Comparison(rater, text, new Differences(text));
+    private final Comparison comparison = new Comparison(() -> rater, text, new Differences(text));
 
     private final Spec before = SpecBuilder.of(CarClass.DRIFT, "drift", "street")
             .set(BuildField.ENGINE_POWER, "300 kW", GUESSED)

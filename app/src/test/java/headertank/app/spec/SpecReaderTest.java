@@ -34,7 +34,7 @@ class SpecReaderTest {
 
     private final Rater rater = Rater.standard();
     private final FieldText text = Texts.metric(rater);
-    private final SpecReader reader = new SpecReader(rater, text);
+    private final SpecReader reader = new SpecReader(() -> rater, text);
 
     private static MultiValueMap<String, String> sent(String... namesAndValues) {
         MultiValueMap<String, String> sent = new LinkedMultiValueMap<>();

@@ -50,6 +50,15 @@ public final class Resolved {
      * @throws headertank.calc.quantity.InputException when the build names a core class that is not installed
      */
     public static Resolved of(Build build, Map<String, CoreClass> coreClasses) {
+        return of(build, coreClasses, Map.of());
+    }
+
+    /**
+     * Fills the gaps of a build with a shop's own figures, and the rest with the defaults of its class.
+     *
+     * @param standIns the shop's figures for numbers that a build may leave open [SI]
+     */
+    public static Resolved of(Build build, Map<String, CoreClass> coreClasses, Map<BuildField, Double> standIns) {
         double[] values = new double[FIELDS.length];
         String[] tokens = new String[FIELDS.length];
         Spread[] spreads = new Spread[FIELDS.length];
@@ -73,7 +82,9 @@ public final class Resolved {
             if (build.entries().containsKey(f)) {
                 continue;
             }
-            Optional<Assumption> assumed = defaults.assume(f);
+            Optional<Assumption> assumed = standIns.containsKey(f)
+                    ? Optional.of(new Assumption(f, standIns.get(f), "", Spread.relative(0), "the shop's own figure"))
+                    : defaults.assume(f);
             if (assumed.isPresent()) {
                 Assumption a = assumed.get();
                 values[i] = a.value();

@@ -1,7 +1,6 @@
 package headertank.calc.verdict;
 
 import headertank.calc.coolant.BoilingMargin;
-import headertank.calc.oil.OilBalance;
 import headertank.calc.quantity.Note;
 import headertank.calc.rating.Balance;
 import headertank.calc.rating.PointRating;
@@ -12,18 +11,10 @@ import java.util.Locale;
 
 /**
  * The default thresholds. The bulk boiling margin of 10 K and 5 K is {@code common practice, no source}; the accepted
- * probabilities are a policy, not physics: a shop with another view installs its own {@link VerdictPolicy}.
+ * probabilities are a policy, not physics: a shop with another view moves the {@link Thresholds}, or installs its own
+ * {@link VerdictPolicy}.
  */
 public final class StandardPolicy implements VerdictPolicy {
-
-    /** Highest probability of passing the coolant limit that still is a go [-]. */
-    public static final double GO_PROBABILITY = 0.05;
-
-    /** Highest probability of passing the coolant limit that may go with conditions [-]. */
-    public static final double CONDITIONS_PROBABILITY = 0.30;
-
-    /** Coolant margin for a go when no uncertainty was asked for [K]. */
-    public static final double GO_MARGIN_K = 10;
 
     /** Bulk boiling margin for a go [K]. */
     public static final double GO_BOILING_K = BoilingMargin.GO_K;
@@ -31,11 +22,24 @@ public final class StandardPolicy implements VerdictPolicy {
     /** Bulk boiling margin below which it is a no-go [K]. */
     public static final double LEAST_BOILING_K = BoilingMargin.NO_GO_K;
 
-    /** Oil this far above its caution limit is a no-go [K]. */
-    public static final double OIL_OVER_CAUTION_K = OilBalance.NO_GO_K - OilBalance.CAUTION_K;
-
     /** Current that a battery may give while idling for a go [A]. */
-    public static final double GO_DEFICIT_A = 10;
+    public static final double GO_DEFICIT_A = Threshold.GO_DEFICIT_A.standard();
+
+    private final Thresholds limits;
+
+    /** Judges by the usual thresholds; found by {@link java.util.ServiceLoader}. */
+    public StandardPolicy() {
+        this(Thresholds.STANDARD);
+    }
+
+    /** Judges by a shop's own thresholds, which its version then names. */
+    public StandardPolicy(Thresholds limits) {
+        this.limits = limits;
+    }
+
+    private double limit(Threshold threshold) {
+        return limits.value(threshold);
+    }
 
     @Override
     public String id() {
@@ -44,7 +48,7 @@ public final class StandardPolicy implements VerdictPolicy {
 
     @Override
     public String version() {
-        return "1";
+        return limits.moved().isEmpty() ? "1" : "1+" + limits.moved();
     }
 
     @Override
@@ -64,7 +68,7 @@ public final class StandardPolicy implements VerdictPolicy {
         return findings;
     }
 
-    private static void coolant(DutyOutcome o, List<Finding> findings) {
+    private void coolant(DutyOutcome o, List<Finding> findings) {
         double margin = o.coolantMarginK();
         if (margin == Double.NEGATIVE_INFINITY) {
             String why = o.deciding().balance() instanceof Balance.None none ? none.explanation() : "no steady state";
@@ -81,7 +85,9 @@ public final class StandardPolicy implements VerdictPolicy {
                 ? "at the peak of the run"
                 : "at \"" + o.deciding().point().label() + "\"";
         if (o.marginSpread().isEmpty()) {
-            Verdict v = margin >= GO_MARGIN_K ? Verdict.GO : margin >= 0 ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
+            Verdict v = margin >= limit(Threshold.GO_MARGIN_K)
+                    ? Verdict.GO
+                    : margin >= 0 ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
             findings.add(new Finding(
                     Code.COOLANT_MARGIN,
                     v,
@@ -92,9 +98,11 @@ public final class StandardPolicy implements VerdictPolicy {
             return;
         }
         double p = o.probabilityTooHot();
-        Verdict v = p <= GO_PROBABILITY
+        Verdict v = p <= limit(Threshold.GO_PROBABILITY)
                 ? Verdict.GO
-                : p <= CONDITIONS_PROBABILITY && margin >= 0 ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
+                : p <= limit(Threshold.CONDITIONS_PROBABILITY) && margin >= 0
+                        ? Verdict.GO_WITH_CONDITIONS
+                        : Verdict.NO_GO;
         String doThis =
                 switch (v) {
                     case GO -> "";
@@ -119,14 +127,14 @@ public final class StandardPolicy implements VerdictPolicy {
                 doThis));
     }
 
-    private static void boiling(DutyOutcome o, List<Finding> findings) {
+    private void boiling(DutyOutcome o, List<Finding> findings) {
         double margin = o.boilingMarginK();
         if (Double.isInfinite(margin)) {
             return;
         }
-        Verdict v = margin >= GO_BOILING_K
+        Verdict v = margin >= limit(Threshold.GO_BOILING_K)
                 ? Verdict.GO
-                : margin >= LEAST_BOILING_K ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
+                : margin >= limit(Threshold.LEAST_BOILING_K) ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
         findings.add(
                 new Finding(
                         Code.BOILING_MARGIN,
@@ -139,13 +147,14 @@ public final class StandardPolicy implements VerdictPolicy {
                                 : "Fit a stronger cap that radiator and hoses are rated for, or more glycol, or more cooling."));
     }
 
-    private static void oil(DutyOutcome o, List<Finding> findings) {
+    private void oil(DutyOutcome o, List<Finding> findings) {
         double margin = o.oilMarginK();
         if (Double.isInfinite(margin) || Double.isNaN(margin)) {
             return;
         }
-        Verdict v =
-                margin >= 0 ? Verdict.GO : margin >= -OIL_OVER_CAUTION_K ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
+        Verdict v = margin >= 0
+                ? Verdict.GO
+                : margin >= -limit(Threshold.OIL_OVER_CAUTION_K) ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
         findings.add(new Finding(
                 Code.OIL_MARGIN,
                 v,
@@ -157,7 +166,7 @@ public final class StandardPolicy implements VerdictPolicy {
                         : "Fit or enlarge an oil cooler with air of its own, and watch the oil temperature."));
     }
 
-    private static void electric(DutyOutcome o, List<Finding> findings) {
+    private void electric(DutyOutcome o, List<Finding> findings) {
         double worst = 0;
         PointRating at = null;
         for (PointRating p : o.points()) {
@@ -170,7 +179,7 @@ public final class StandardPolicy implements VerdictPolicy {
             findings.add(
                     new Finding(
                             Code.ALTERNATOR,
-                            worst > GO_DEFICIT_A ? Verdict.GO_WITH_CONDITIONS : Verdict.GO,
+                            worst > limit(Threshold.GO_DEFICIT_A) ? Verdict.GO_WITH_CONDITIONS : Verdict.GO,
                             worst,
                             "A",
                             text(

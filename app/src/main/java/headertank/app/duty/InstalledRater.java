@@ -1,15 +1,15 @@
-package headertank.app.spec;
+package headertank.app.duty;
 
 import headertank.calc.Rater;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
-/** One rater for the whole service: it is immutable. */
+/** What is installed, the same for every shop. What a shop rates with comes from {@link ShopRater}. */
 @Configuration(proxyBeanMethods = false)
-class RaterBean {
+class InstalledRater {
 
     @Bean
     Rater rater() {
-        return Rater.standard();
+        return Rater.standard().with(new DutyFiles());
     }
 }

@@ -1,0 +1,143 @@
+package headertank.app.duty;
+
+import headertank.app.audit.AuditTrail;
+import headertank.app.problem.ConflictException;
+import headertank.app.problem.NotFoundException;
+import headertank.app.shop.CurrentUser;
+import headertank.calc.Rater;
+import headertank.calc.duty.Duty;
+import headertank.calc.duty.ScheduleCsv;
+import headertank.calc.quantity.InputException;
+import headertank.calc.quantity.InputProblem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.dao.DuplicateKeyException;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The duties of the shop: those that are installed, and its own as text files. */
+@Service
+public class Duties {
+
+    /** Longest text of a duty. */
+    static final int LONGEST = 1_000_000;
+
+    private final Rater installed;
+    private final ShopRater rater;
+    private final DutyStore store;
+    private final CurrentUser user;
+    private final AuditTrail audit;
+
+    Duties(Rater installed, ShopRater rater, DutyStore store, CurrentUser user, AuditTrail audit) {
+        this.installed = installed;
+        this.rater = rater;
+        this.store = store;
+        this.user = user;
+        this.audit = audit;
+    }
+
+    /**
+     * A duty on the list.
+     *
+     * @param duty empty when its text is not read any more
+     * @param own its version when it is the shop's own
+     * @param covered whether an installed duty of the same name stands in its way
+     */
+    record Listed(String id, Optional<Duty> duty, Optional<DutyVersion> own, boolean covered) {
+
+        boolean active() {
+            return own.map(DutyVersion::active).orElse(true);
+        }
+    }
+
+    /** The shop's own first, then what is installed. */
+    @Transactional(readOnly = true)
+    List<Listed> list() {
+        List<Listed> all = new ArrayList<>();
+        for (DutyVersion v : store.newest(user.shopId())) {
+            all.add(new Listed(
+                    v.dutyId(), v.duty(), Optional.of(v), installed.duties().containsKey(v.dutyId())));
+        }
+        installed.duties().forEach((id, duty) -> all.add(new Listed(id, Optional.of(duty), Optional.empty(), false)));
+        return all;
+    }
+
+    /** Whether the shop has the duty but does not offer it now. */
+    @Transactional(readOnly = true)
+    public boolean isSwitchedOff(String dutyId) {
+        return store.newest(user.shopId(), dutyId).map(v -> !v.active()).orElse(false);
+    }
+
+    /** The newest version of the shop's own duty. */
+    @Transactional(readOnly = true)
+    DutyVersion own(String dutyId) {
+        return store.newest(user.shopId(), dutyId).orElseThrow(() -> new NotFoundException("duty", dutyId));
+    }
+
+    /** A duty as text: the shop's own as it was written, an installed one in the same form. */
+    @Transactional(readOnly = true)
+    String csv(String dutyId) {
+        return store.newest(user.shopId(), dutyId)
+                .map(DutyVersion::csv)
+                .or(() -> Optional.ofNullable(installed.duties().get(dutyId)).map(ScheduleCsv::write))
+                .orElseThrow(() -> new NotFoundException("duty", dutyId));
+    }
+
+    /**
+     * Keeps a duty.
+     *
+     * @param text the duty as comma-separated text
+     * @param editedId the duty that was opened for a change, empty for a new one
+     * @param editedNumber its version that was opened
+     * @return its id
+     * @throws InputException with every fault of the text
+     * @throws ConflictException when somebody else has changed it meanwhile
+     */
+    @Transactional
+    String save(String text, String editedId, int editedNumber) {
+        Duty duty = ScheduleCsv.parse(text);
+        if (installed.duties().containsKey(duty.id())) {
+            throw taken(duty.id(), "an id that no installed duty has");
+        }
+        Optional<DutyVersion> newest = store.newest(user.shopId(), duty.id());
+        boolean edited = duty.id().equals(editedId);
+        if (newest.isPresent() && !edited) {
+            throw taken(duty.id(), "an id that no other duty of the shop has; to change that one, open it");
+        }
+        if (newest.isPresent() && newest.get().number() != editedNumber) {
+            throw new ConflictException("duties.overtaken", duty.id());
+        }
+        if (newest.isPresent()
+                && newest.get().csv().equals(text)
+                && newest.get().active()) {
+            return duty.id();
+        }
+        insert(duty.id(), newest.map(DutyVersion::number).orElse(0) + 1, text, true, "duty.saved");
+        return duty.id();
+    }
+
+    /** Offers a duty, or offers it no longer; what was rated for it stays. */
+    @Transactional
+    void switchTo(String dutyId, boolean on) {
+        DutyVersion now = own(dutyId);
+        if (now.active() != on) {
+            insert(dutyId, now.number() + 1, now.csv(), on, on ? "duty.switched-on" : "duty.switched-off");
+        }
+    }
+
+    private void insert(String dutyId, int number, String csv, boolean active, String action) {
+        try {
+            long id = store.insert(user.shopId(), user.accountId(), dutyId, number, csv, active);
+            audit.record(action, "duty_version", id, dutyId + ", version " + number);
+        } catch (DuplicateKeyException e) {
+            throw new ConflictException("duties.overtaken", dutyId);
+        }
+        rater.forget();
+    }
+
+    private static InputException taken(String id, String allowed) {
+        return new InputException(
+                List.of(new InputProblem("line 1, # id", id, allowed, InputProblem.Code.CONTRADICTION)));
+    }
+}

@@ -1,0 +1,2 @@
+/** What the owner decides for the whole shop. */
+package headertank.app.settings;
