@@ -130,7 +130,9 @@
       const field = one?.querySelector(`[name="${name}"]`);
       if (field && value !== '') {
         field.value = value;
-        one.querySelector('details').open = true;
+        for (let hides = field.closest('details'); hides; hides = hides.parentElement.closest('details')) {
+          hides.open = true;
+        }
       }
     });
   };

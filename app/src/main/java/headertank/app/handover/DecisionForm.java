@@ -24,7 +24,8 @@ public record DecisionForm(
         if (open != null) {
             open.forEach((item, why) -> copy.put(item, why == null ? "" : why.strip()));
         }
-        open = Map.copyOf(copy);
+        // whoever fills in the form from a request writes into it once more
+        open = copy;
     }
 
     static DecisionForm empty() {

@@ -1,6 +1,7 @@
 package headertank.calc.transients;
 
 import headertank.calc.build.BuildField;
+import headertank.calc.coolant.Thermostat;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
@@ -21,7 +22,7 @@ import java.util.stream.IntStream;
  * a technician can read off it with a watch, the car's gauge, a clamp meter and a contact thermometer.
  *
  * <p>The run is that of {@link RunSolver} with every mass at ambient temperature; 1.5 kW at the crank stand for alternator and
- * steering pump, the thermostat counts as open from a lift of 0.05, readings with the fans on are means from 5 s to two
+ * steering pump, the thermostat counts as open from twice the lift that it leaks with when shut, readings with the fans on are means from 5 s to two
  * minutes after they start (modelling choices).
  *
  * @param figures what happens within an hour; a figure that the car does not have, or does not reach, is absent
@@ -53,7 +54,7 @@ public record IdleWarmUp(Map<Figure, Double> figures) {
     public static final OperatingPoint POINT =
             new OperatingPoint("workshop", "Idle in the workshop", 0, 0, 0, new Demand.Idle(1500, 0, 0), 0.10);
 
-    private static final double OPEN_LIFT = 0.05;
+    private static final double OPEN_LIFT = 2 * Thermostat.LEAK_LIFT;
     private static final double OUTPUT_HZ = 2;
     private static final double FIRST_READING_S = 5;
     private static final double LAST_READING_S = 120;
