@@ -35,7 +35,9 @@ final class CheckList {
                 work.quantity(),
                 field.map(BuildField::key).orElse(""),
                 field.map(facts::token).orElse(""),
-                field.map(facts::value).orElse(Double.NaN),
+                work == Work.FANS_START
+                        ? facts.fansStartK()
+                        : field.map(facts::value).orElse(Double.NaN),
                 field.map(facts::assumed).orElse(false),
                 work.cautions(),
                 Optional.empty());

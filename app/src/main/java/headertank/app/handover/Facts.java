@@ -43,6 +43,12 @@ record Facts(CheckInput input) {
         return electricFans() && !is(BuildField.CONTROL_KIND, "ALWAYS_ON");
     }
 
+    /** What the sensor of the fans feels when they start: a ramp begins a band below its set point [K]. */
+    double fansStartK() {
+        double band = is(BuildField.CONTROL_KIND, "RAMP") ? value(BuildField.CONTROL_BAND) : 0;
+        return value(BuildField.CONTROL_SET) - band;
+    }
+
     boolean hasCap() {
         return value(BuildField.CAP_PRESSURE) >= LEAST_CAP_PA;
     }

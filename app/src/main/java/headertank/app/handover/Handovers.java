@@ -123,6 +123,9 @@ public class Handovers {
     /** Keeps a picture. The same key a second time changes nothing. */
     @Transactional
     public void addPhoto(long checkId, String item, String caption, Picture picture, UUID key) {
+        if (photos.has(user.shopId(), key)) {
+            return;
+        }
         requireOpen(checkId, item);
         photos.insert(user.shopId(), checkId, user.accountId(), item, caption, picture, key)
                 .ifPresent(id -> audit.record("handover.photo-added", "handover_photo", id, item));

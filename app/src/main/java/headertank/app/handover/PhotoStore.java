@@ -42,6 +42,14 @@ class PhotoStore {
                 .optional();
     }
 
+    boolean has(long shop, UUID key) {
+        return jdbc.sql("select exists (select 1 from handover_photo where shop_id = :shop and entry_key = :key)")
+                .param("shop", shop)
+                .param("key", key)
+                .query(Boolean.class)
+                .single();
+    }
+
     /** Pictures by item, oldest first. */
     Map<String, List<PhotoLine>> lines(long shop, long check) {
         return jdbc

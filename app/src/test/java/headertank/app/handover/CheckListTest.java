@@ -93,6 +93,20 @@ class CheckListTest {
     }
 
     @Test
+    void aRampStartsItsFansABandBelowItsSetPoint() {
+        Build.Builder build = Specs.easy()
+                .seen(BuildField.FAN_DRIVE, "ELECTRIC")
+                .set(BuildField.CONTROL_SET, Stated.measured(363.15))
+                .set(BuildField.CONTROL_BAND, Stated.measured(15));
+        assertThat(item(build.seen(BuildField.CONTROL_KIND, "RAMP"), "fans-start")
+                        .value())
+                .isEqualTo(348.15);
+        assertThat(item(build.seen(BuildField.CONTROL_KIND, "SWITCH"), "fans-start")
+                        .value())
+                .isEqualTo(363.15);
+    }
+
+    @Test
     void thePressureTestGoesUpToTheRatingAsItWasStated() {
         CheckItem test = item(Specs.easy().set(BuildField.CAP_PRESSURE, Stated.advertised(1.1e5)), "pressure-test");
         assertThat(test.value()).isEqualTo(1.1e5);
