@@ -50,6 +50,8 @@ class ArchitectureTest {
             .definedBy("headertank.app.spec..")
             .layer("check")
             .definedBy("headertank.app.check..")
+            .layer("handover")
+            .definedBy("headertank.app.handover..")
             .layer("advice")
             .definedBy("headertank.app.advice..", "headertank.app.logimport..")
             .layer("incident")
@@ -66,14 +68,16 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("outermost")
             .whereLayer("advice")
             .mayOnlyBeAccessedByLayers("outermost", "incident")
+            .whereLayer("handover")
+            .mayOnlyBeAccessedByLayers("outermost")
             .whereLayer("check")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice")
+            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "handover")
             .whereLayer("spec")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "check")
+            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "handover", "check")
             .whereLayer("car")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "check", "spec")
+            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "handover", "check", "spec")
             .whereLayer("account")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "check", "spec", "car");
+            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "handover", "check", "spec", "car");
 
     @ArchTest
     static final ArchRule REPOSITORIES_STAY_IN_THEIR_FEATURE =

@@ -9,7 +9,9 @@ import headertank.calc.build.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.DutySource;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.Stated;
 import headertank.calc.quantity.WorkingSection;
 import headertank.calc.radiator.CoreClass;
 import headertank.calc.radiator.CoreClassSource;
@@ -56,6 +58,7 @@ public final class Rater {
     public static final int SAMPLES = 256;
 
     private static final int MOST_IMPROVEMENTS = 6;
+    private static final int IDLE_SAMPLES = 48;
 
     private final List<RiskRule> rules;
     private final List<VerdictPolicy> policies;
@@ -358,6 +361,21 @@ public final class Rater {
     /** @return how many degrees of margin each difference of the two builds cost or gained for the duty */
     public Attribution compare(Build before, Build after, Duty duty) {
         return Attribution.between(before, after, b -> marginK(b, duty));
+    }
+
+    /**
+     * What a technician should read off this car when it is started cold and left idling in the workshop.
+     *
+     * @param build what is known of the car
+     * @param ambientK air in the workshop, within what {@link BuildField#AMBIENT} allows [K]
+     * @return expected readings with their tolerances, the same for the same values
+     * @throws headertank.calc.quantity.InputException for an ambient outside that
+     */
+    public IdleExpectation idleInWorkshop(Build build, double ambientK) {
+        Map<BuildField, Entry> entries = new LinkedHashMap<>(build.entries());
+        entries.put(BuildField.AMBIENT, Stated.measured(ambientK));
+        Resolved here = resolve(new Build(build.carClass(), entries));
+        return IdleExpectation.of(here, IDLE_SAMPLES, seedOf(here));
     }
 
     /** The same values give the same seed: FNV-1a over the bits of every value and option. */

@@ -3,6 +3,7 @@ package headertank.calc;
 import headertank.calc.build.BuildField;
 import headertank.calc.build.Resolved;
 import headertank.calc.duty.Duty;
+import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Spread;
 import headertank.calc.rating.ModelFactors;
@@ -13,6 +14,7 @@ import headertank.calc.verdict.DutyOutcome;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -56,6 +58,19 @@ final class Sampling {
         }
         return nominal.sampled(
                 Distribution.of(coolant), Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0));
+    }
+
+    /** @return what each sampled car answers; a car outside what a model accepts is left out */
+    <T> List<T> each(Function<Plant, T> question) {
+        List<T> answers = new ArrayList<>();
+        for (double[] z : deviates) {
+            try {
+                answers.add(question.apply(plant(z)));
+            } catch (OutOfRangeException outside) {
+                continue;
+            }
+        }
+        return answers;
     }
 
     private Plant plant(double[] z) {

@@ -109,6 +109,16 @@ public final class RouteRights {
             row(GET, "/checks/{id}", EVERY_MEMBER),
             row(POST, "/checks/{id}/sign-off", TECHNICIAN),
             row(GET, "/checks/{id}/sheet.pdf", EVERY_MEMBER),
+            // handing over
+            row(GET, "/checks/{id}/handover", EVERY_MEMBER),
+            row(GET, "/checks/{id}/handover/day", TECHNICIAN),
+            row(POST, "/checks/{id}/handover/day", TECHNICIAN),
+            row(POST, "/checks/{id}/handover/entries", TECHNICIAN),
+            row(POST, "/checks/{id}/handover/photos", TECHNICIAN),
+            row(GET, "/checks/{id}/handover/decision", EVERY_MEMBER),
+            row(POST, "/checks/{id}/handover/decision", TECHNICIAN),
+            row(GET, "/handover-photos/{id}", EVERY_MEMBER),
+            row(GET, "/handover-photos/{id}/small", EVERY_MEMBER),
             // a car came back hot
             row(GET, "/cars/{id}/incidents/new", FRONT_DESK, TECHNICIAN),
             row(POST, "/cars/{id}/incidents", FRONT_DESK, TECHNICIAN),

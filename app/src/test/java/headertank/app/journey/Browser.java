@@ -111,6 +111,23 @@ public final class Browser implements AutoCloseable {
         return this;
     }
 
+    /** A phone in somebody's hand: what is clicked is touched. */
+    public Browser touch() {
+        driver.executeCdpCommand("Emulation.setTouchEmulationEnabled", Map.of("enabled", true, "maxTouchPoints", 1));
+        driver.executeCdpCommand(
+                "Emulation.setEmitTouchEventsForMouse", Map.of("enabled", true, "configuration", "mobile"));
+        return this;
+    }
+
+    /** Takes the connection away, or gives it back. */
+    public Browser offline(boolean away) {
+        driver.executeCdpCommand("Network.enable", Map.of());
+        driver.executeCdpCommand(
+                "Network.emulateNetworkConditions",
+                Map.of("offline", away, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+        return this;
+    }
+
     public void signIn(String login, String password) {
         open("/login");
         type("username", login);

@@ -1,0 +1,80 @@
+package headertank.app.handover;
+
+import headertank.calc.IdleExpectation;
+import headertank.calc.IdleExpectation.Band;
+import headertank.calc.transients.IdleWarmUp.Figure;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Rows of days with their expected readings. Every question names the shop. */
+@Component
+@Transactional(propagation = Propagation.MANDATORY)
+class DayStore {
+
+    private final JdbcClient jdbc;
+
+    DayStore(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** Empty when a day with this key is stored already. */
+    Optional<Long> insert(long shop, long check, long author, IdleExpectation expected, String version, UUID key) {
+        Optional<Long> id = jdbc.sql("""
+                        insert into handover_day (shop_id, check_run_id, ambient_k, calc_core_version, author_id, form_key)
+                        values (:shop, :check, :ambient, :version, :author, :key)
+                        on conflict (shop_id, form_key) do nothing returning id""")
+                .param("shop", shop)
+                .param("check", check)
+                .param("ambient", expected.ambientK())
+                .param("version", version)
+                .param("author", author)
+                .param("key", key)
+                .query(Long.class)
+                .optional();
+        id.ifPresent(day -> expected.bands().forEach((figure, band) -> insert(day, figure, band)));
+        return id;
+    }
+
+    private void insert(long day, Figure figure, Band band) {
+        jdbc.sql("insert into expected_reading (handover_day_id, figure, expected, low, high) "
+                        + "values (:day, :figure, :expected, :low, :high)")
+                .param("day", day)
+                .param("figure", figure.name())
+                .param("expected", band.expected())
+                .param("low", band.low())
+                .param("high", band.high())
+                .update();
+    }
+
+    Optional<Day> newest(long shop, long check) {
+        return jdbc.sql("""
+                        select d.id, d.ambient_k, d.set_at, a.name from handover_day d join account a on a.id = d.author_id
+                        where d.shop_id = :shop and d.check_run_id = :check order by d.id desc limit 1""")
+                .param("shop", shop)
+                .param("check", check)
+                .query((row, n) -> new Day(
+                        row.getLong("id"),
+                        row.getDouble("ambient_k"),
+                        bands(row.getLong("id")),
+                        row.getString("name"),
+                        row.getTimestamp("set_at").toInstant()))
+                .optional();
+    }
+
+    private Map<Figure, Band> bands(long day) {
+        Map<Figure, Band> bands = new EnumMap<>(Figure.class);
+        jdbc.sql("select figure, expected, low, high from expected_reading where handover_day_id = :day")
+                .param("day", day)
+                .query(row -> {
+                    Figure figure = Figure.valueOf(row.getString("figure"));
+                    bands.put(figure, new Band(row.getDouble("expected"), row.getDouble("low"), row.getDouble("high")));
+                });
+        return bands;
+    }
+}

@@ -1,0 +1,4 @@
+package headertank.app.handover;
+
+/** A car leaves the shop. */
+public record Delivered(long carId, long checkId) {}

@@ -1,0 +1,69 @@
+package headertank.app.handover;
+
+import headertank.app.check.CheckLine;
+import headertank.app.check.Decision;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A check list as it stands.
+ *
+ * @param day the workshop's air and what is expected there; empty until somebody says how warm it is
+ * @param lines every item of the list
+ * @param decisions last words, newest first
+ */
+public record Handover(CheckLine check, Optional<Day> day, List<Line> lines, List<HandoverDecision> decisions) {
+
+    public Handover {
+        lines = List.copyOf(lines);
+        decisions = List.copyOf(decisions);
+    }
+
+    public Optional<HandoverDecision> last() {
+        return decisions.stream().findFirst();
+    }
+
+    public boolean isDelivered() {
+        return last().filter(HandoverDecision::isDelivered).isPresent();
+    }
+
+    public boolean isSentBack() {
+        return last().filter(d -> !d.isDelivered()).isPresent();
+    }
+
+    /** Whether somebody has signed the check for delivery. */
+    public boolean isSignedForDelivery() {
+        return check.signOff().filter(s -> s.decision() != Decision.HOLD_BACK).isPresent();
+    }
+
+    public List<Line> open() {
+        return lines.stream().filter(Line::isOpen).toList();
+    }
+
+    /** Open items that a reason may excuse. */
+    public List<Line> excusable() {
+        return lines.stream().filter(l -> l.isOpen() && !l.isFault()).toList();
+    }
+
+    public List<Line> faults() {
+        return lines.stream().filter(Line::isFault).toList();
+    }
+
+    public long entered() {
+        return lines.stream().filter(l -> !l.isMissing()).count();
+    }
+
+    /** Stages that have items, in the order of the work. */
+    public List<Stage> stages() {
+        return Stream.of(Stage.values()).filter(s -> !of(s).isEmpty()).toList();
+    }
+
+    public List<Line> of(Stage stage) {
+        return lines.stream().filter(l -> l.item().stage() == stage).toList();
+    }
+
+    public Optional<Line> line(String item) {
+        return lines.stream().filter(l -> l.item().key().equals(item)).findFirst();
+    }
+}

@@ -1,0 +1,72 @@
+package headertank.app.handover;
+
+import java.sql.Types;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Rows of what was entered. Every question names the shop. */
+@Component
+@Transactional(propagation = Propagation.MANDATORY)
+class MeasurementStore {
+
+    private final JdbcClient jdbc;
+
+    MeasurementStore(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** Empty when an entry with this key is stored already. */
+    Optional<Long> insert(long shop, long check, long author, EntryForm form, Optional<Double> valueSi, String typed) {
+        return jdbc.sql("""
+                        insert into measurement (shop_id, check_run_id, item, outcome, value_si, typed, note, author_id, entry_key)
+                        values (:shop, :check, :item, :outcome, :value, :typed, :note, :author, :key)
+                        on conflict (shop_id, entry_key) do nothing returning id""")
+                .param("shop", shop)
+                .param("check", check)
+                .param("item", form.item())
+                .param("outcome", form.outcome().name())
+                .param("value", valueSi.orElse(null), Types.DOUBLE)
+                .param("typed", typed)
+                .param("note", form.note())
+                .param("author", author)
+                .param("key", form.key())
+                .query(Long.class)
+                .optional();
+    }
+
+    boolean has(long shop, UUID key) {
+        return jdbc.sql("select exists (select 1 from measurement where shop_id = :shop and entry_key = :key)")
+                .param("shop", shop)
+                .param("key", key)
+                .query(Boolean.class)
+                .single();
+    }
+
+    /** The newest entry of each item. */
+    Map<String, Measurement> newest(long shop, long check) {
+        List<Measurement> rows = jdbc.sql("""
+                        select distinct on (m.item) m.id, m.item, m.outcome, m.value_si, m.typed, m.note, m.stored_at, a.name
+                        from measurement m join account a on a.id = m.author_id
+                        where m.shop_id = :shop and m.check_run_id = :check order by m.item, m.id desc""")
+                .param("shop", shop)
+                .param("check", check)
+                .query((row, n) -> new Measurement(
+                        row.getLong("id"),
+                        row.getString("item"),
+                        Outcome.valueOf(row.getString("outcome")),
+                        Optional.ofNullable(row.getObject("value_si", Double.class)),
+                        row.getString("typed"),
+                        row.getString("note"),
+                        row.getString("name"),
+                        row.getTimestamp("stored_at").toInstant()))
+                .list();
+        return rows.stream().collect(Collectors.toMap(Measurement::item, m -> m));
+    }
+}

@@ -1,0 +1,156 @@
+package headertank.calc.transients;
+
+import headertank.calc.build.BuildField;
+import headertank.calc.coolant.Thermostat;
+import headertank.calc.duty.Demand;
+import headertank.calc.duty.Duty;
+import headertank.calc.duty.OperatingPoint;
+import headertank.calc.duty.Schedule;
+import headertank.calc.rating.Plant;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+
+/**
+ * A car that is started cold in the workshop and left idling, air conditioning off, until its fans have run for a while: what
+ * a technician can read off it with a watch, the car's gauge, a clamp meter and a contact thermometer.
+ *
+ * <p>The run is that of {@link RunSolver} with every mass at ambient temperature; 1.5 kW at the crank stand for alternator and
+ * steering pump, the thermostat counts as open from twice the lift that it leaks with when shut, readings with the fans on are means from 5 s to two
+ * minutes after they start (modelling choices).
+ *
+ * @param figures what happens within an hour; a figure that the car does not have, or does not reach, is absent
+ */
+public record IdleWarmUp(Map<Figure, Double> figures) {
+
+    /** What can be read. */
+    public enum Figure {
+        /** Time from the cold start until the thermostat opens [s]. */
+        THERMOSTAT_OPENS_S,
+        /** Time from the cold start until the electric fans start by themselves [s]. */
+        FANS_START_S,
+        /** What the gauge shows at that moment [K]. */
+        GAUGE_AT_FAN_START_K,
+        /** Current of all electric fans at their start [A]. */
+        FAN_START_A,
+        /** Current of all electric fans once they turn steadily [A]. */
+        FAN_RUNNING_A,
+        /** Coolant into the radiator less coolant out of it, hot, with the fans turning [K]. */
+        CORE_DROP_K,
+        /** Voltage at the battery, hot, with the fans turning [V]. */
+        VOLTAGE_V
+    }
+
+    /** Longest time looked at [s]; modelling choice. */
+    public static final double HORIZON_S = 3600;
+
+    /** Idling in the workshop; brake power of accessories 1.5 kW, one standard deviation of the heat 0.10: modelling choices. */
+    public static final OperatingPoint POINT =
+            new OperatingPoint("workshop", "Idle in the workshop", 0, 0, 0, new Demand.Idle(1500, 0, 0), 0.10);
+
+    private static final double OPEN_LIFT = 2 * Thermostat.LEAK_LIFT;
+    private static final double OUTPUT_HZ = 2;
+    private static final double FIRST_READING_S = 5;
+    private static final double LAST_READING_S = 120;
+
+    public IdleWarmUp {
+        Map<Figure, Double> copy = new EnumMap<>(Figure.class);
+        copy.putAll(figures);
+        figures = Collections.unmodifiableMap(copy);
+    }
+
+    /** @return the figure, if the car has it and reaches it within the hour */
+    public OptionalDouble figure(Figure figure) {
+        Double value = figures.get(figure);
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    /**
+     * @param plant the car; its ambient is that of the workshop
+     * @return what it does when it is started cold
+     */
+    public static IdleWarmUp of(Plant plant) {
+        RunResult run = RunSolver.run(plant, duty(plant), RunSettings.STANDARD.at(OUTPUT_HZ));
+        return read(plant, run.trace());
+    }
+
+    /** @return a cold start and an hour of idling for this car */
+    static Duty duty(Plant plant) {
+        Schedule schedule = new Schedule(
+                plant.resolved().value(BuildField.AMBIENT), List.of(new Schedule.Phase(POINT.id(), HORIZON_S)));
+        return new Duty("workshop", POINT.label(), List.of(POINT), Optional.of(schedule), "modelling choice");
+    }
+
+    private static IdleWarmUp read(Plant plant, List<RunResult.Sample> trace) {
+        Map<Figure, Double> figures = new EnumMap<>(Figure.class);
+        if (plant.thermostat().fitted()) {
+            first(trace, s -> s.thermostatLift() >= OPEN_LIFT)
+                    .ifPresent(i ->
+                            figures.put(Figure.THERMOSTAT_OPENS_S, trace.get(i).timeS()));
+        }
+        boolean electric = plant.fanDrive() == Plant.FanDrive.ELECTRIC;
+        OptionalInt start = electric ? first(trace, s -> s.fanCurrentA() > 0) : OptionalInt.empty();
+        if (start.isPresent()) {
+            withFansOn(plant, trace, start.getAsInt(), figures);
+        } else {
+            double end = trace.get(trace.size() - 1).timeS();
+            hot(trace.stream().filter(s -> s.timeS() > end - LAST_READING_S).toList(), figures);
+        }
+        return new IdleWarmUp(figures);
+    }
+
+    private static void withFansOn(Plant plant, List<RunResult.Sample> trace, int start, Map<Figure, Double> figures) {
+        double startS = trace.get(start).timeS();
+        if (plant.control().startK().isPresent()) {
+            figures.put(Figure.FANS_START_S, startS);
+            figures.put(Figure.GAUGE_AT_FAN_START_K, trace.get(start).gaugeK());
+        }
+        List<RunResult.Sample> on = trace.subList(start, trace.size()).stream()
+                .filter(s -> s.fanCurrentA() > 0)
+                .toList();
+        List<RunResult.Sample> starting =
+                on.stream().filter(s -> s.timeS() <= startS + FIRST_READING_S).toList();
+        List<RunResult.Sample> after = on.stream()
+                .filter(s -> s.timeS() > startS + FIRST_READING_S && s.timeS() <= startS + LAST_READING_S)
+                .toList();
+        List<RunResult.Sample> steady = after.isEmpty() ? starting : after;
+        figures.put(
+                Figure.FAN_START_A,
+                starting.stream()
+                        .mapToDouble(RunResult.Sample::fanCurrentA)
+                        .max()
+                        .orElseThrow());
+        figures.put(
+                Figure.FAN_RUNNING_A,
+                steady.stream()
+                        .mapToDouble(RunResult.Sample::fanCurrentA)
+                        .average()
+                        .orElseThrow());
+        double end = trace.get(trace.size() - 1).timeS();
+        boolean always = plant.control().startK().isEmpty();
+        hot(always ? on.stream().filter(s -> s.timeS() > end - LAST_READING_S).toList() : steady, figures);
+    }
+
+    private static void hot(List<RunResult.Sample> samples, Map<Figure, Double> figures) {
+        samples.stream()
+                .mapToDouble(s -> s.coolantK() - s.radiatorK())
+                .average()
+                .ifPresent(v -> figures.put(Figure.CORE_DROP_K, v));
+        samples.stream()
+                .mapToDouble(RunResult.Sample::voltageV)
+                .average()
+                .ifPresent(v -> figures.put(Figure.VOLTAGE_V, v));
+    }
+
+    private static OptionalInt first(List<RunResult.Sample> trace, Predicate<RunResult.Sample> holds) {
+        return IntStream.range(0, trace.size())
+                .filter(i -> holds.test(trace.get(i)))
+                .findFirst();
+    }
+}
