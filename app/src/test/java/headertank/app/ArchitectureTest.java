@@ -51,6 +51,8 @@ class ArchitectureTest {
             .definedBy("headertank.app.advice..", "headertank.app.logimport..")
             .layer("incident")
             .definedBy("headertank.app.incident..")
+            .layer("drawing")
+            .definedBy("headertank.app.drawing..")
             .layer("outermost")
             .definedBy(
                     "headertank.app.print..",
@@ -59,18 +61,20 @@ class ArchitectureTest {
                     "headertank.app.demo..")
             .whereLayer("outermost")
             .mayNotBeAccessedByAnyLayer()
+            .whereLayer("drawing")
+            .mayOnlyBeAccessedByLayers("outermost")
             .whereLayer("incident")
             .mayOnlyBeAccessedByLayers("outermost")
             .whereLayer("advice")
             .mayOnlyBeAccessedByLayers("outermost", "incident")
             .whereLayer("check")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice")
+            .mayOnlyBeAccessedByLayers("outermost", "drawing", "incident", "advice")
             .whereLayer("spec")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "check")
+            .mayOnlyBeAccessedByLayers("outermost", "drawing", "incident", "advice", "check")
             .whereLayer("car")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "check", "spec")
+            .mayOnlyBeAccessedByLayers("outermost", "drawing", "incident", "advice", "check", "spec")
             .whereLayer("account")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "check", "spec", "car");
+            .mayOnlyBeAccessedByLayers("outermost", "drawing", "incident", "advice", "check", "spec", "car");
 
     @ArchTest
     static final ArchRule REPOSITORIES_STAY_IN_THEIR_FEATURE =

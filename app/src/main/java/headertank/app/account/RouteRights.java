@@ -79,6 +79,8 @@ public final class RouteRights {
             row(GET, "/checks/{id}", EVERY_MEMBER),
             row(POST, "/checks/{id}/sign-off", TECHNICIAN),
             row(GET, "/checks/{id}/sheet.pdf", EVERY_MEMBER),
+            row(GET, "/checks/{id}/drawing", EVERY_MEMBER),
+            row(GET, "/cars/{id}/label.pdf", EVERY_MEMBER),
             // a car came back hot
             row(GET, "/cars/{id}/incidents/new", FRONT_DESK, TECHNICIAN),
             row(POST, "/cars/{id}/incidents", FRONT_DESK, TECHNICIAN),
