@@ -87,9 +87,15 @@ final class AirSide {
                 : words.say("core");
         all.add(new Plate("core", CORE_X, thick, "#9fbcc5", car.assumed(CORE_WIDTH, CORE_HEIGHT, CORE_DEPTH), tilted));
         if (car.hasFans() && !car.pushing()) {
-            all.add(fan(CORE_X + 0.5 * thick / Math.cos(tilt) + 20));
+            double clear = onEngine() ? HALF * Math.sin(tilt) : 0;
+            all.add(fan(CORE_X + clear + 0.5 * thick / Math.cos(tilt) + 20 - 0.2 * clear));
         }
         return all;
+    }
+
+    /** A clutch fan behind the core sits on the engine, upright however the core leans. */
+    private boolean onEngine() {
+        return car.is(FAN_DRIVE, "CLUTCH") && !car.pushing();
     }
 
     private void cooler(List<Plate> before, String part, BuildField field, boolean present) {
@@ -107,7 +113,7 @@ final class AirSide {
 
     /** A plate that leans back with the core, its top towards the engine; a fan on the engine stays upright. */
     private void plate(Plate p) {
-        double lean = p.part().equals("fan-side") && car.is(FAN_DRIVE, "CLUTCH") ? 0 : tilt;
+        double lean = p.part().equals("fan-side") && onEngine() ? 0 : tilt;
         double half = p.part().equals("fan-side") ? HALF - 8 : HALF;
         double ex = half * Math.sin(lean);
         double ey = half * Math.cos(lean);
@@ -129,7 +135,7 @@ final class AirSide {
                 midY + ey - ny);
         if (p.part().equals("fan-side")) {
             double away = car.pushing() ? -6 : 6;
-            if (car.is(FAN_DRIVE, "CLUTCH")) {
+            if (onEngine()) {
                 away = BAY_X + 14 - p.x();
                 pen.box("clutch", Pen.FAINT, p.x() + 6, midY - 7, 9, 14, p.assumed());
             }
@@ -142,7 +148,7 @@ final class AirSide {
         double y = 16;
         for (Plate p : plates) {
             double x = Math.max(8, p.x() + (HALF - 4) * Math.sin(tilt));
-            boolean upright = p.part().equals("fan-side") && car.is(FAN_DRIVE, "CLUTCH");
+            boolean upright = p.part().equals("fan-side") && onEngine();
             double topX = upright ? p.x() : x;
             double textX = Math.min(
                     topX - 3, WIDTH - 10 - TextWidth.of(p.name(), 13, p.part().equals("core")));

@@ -77,11 +77,11 @@ public record CurveChart(
         return BOTTOM + 56 + ROW * row;
     }
 
-    public double paperWidth() {
-        return 0.69 * width();
+    public long paperWidth() {
+        return Math.round(Panel.ON_PAPER * width());
     }
 
-    public double paperHeight() {
-        return 0.69 * height();
+    public long paperHeight() {
+        return Math.round(Panel.ON_PAPER * height());
     }
 }

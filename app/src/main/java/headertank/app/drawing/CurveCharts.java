@@ -167,7 +167,8 @@ final class CurveCharts {
 
         CurveChart chart(String id, List<Curve> curves, double at, double value, String note, String alternative) {
             double width = TextWidth.of(note, 13, true);
-            double noteX = Math.min(x(at) + 12, CurveChart.RIGHT - width - 4);
+            double noteX = Math.min(x(at) + 18, CurveChart.RIGHT - width - 4);
+            double noteY = y(value) + (id.equals("air-curves") ? 5 : 24);
             return new CurveChart(
                     id,
                     words.say("curve." + id),
@@ -178,7 +179,7 @@ final class CurveCharts {
                     curves,
                     x(at),
                     y(value),
-                    new Label("note", noteX, y(value) + (id.equals("air-curves") ? 22 : 24), note, 13, true),
+                    new Label("note", noteX, noteY, note, 13, true),
                     alternative);
         }
     }

@@ -6,7 +6,7 @@ import java.util.List;
 public record Panel(String id, int width, int height, List<Stroke> strokes, List<Label> labels) {
 
     /** Pixels of paper for a pixel of the drawing: two panels fill the width of a sheet. */
-    private static final double ON_PAPER = 0.69;
+    static final double ON_PAPER = 0.69;
 
     public Panel {
         strokes = List.copyOf(strokes);
@@ -14,12 +14,12 @@ public record Panel(String id, int width, int height, List<Stroke> strokes, List
     }
 
     /** Width on paper; a page stretches it to its column. */
-    public double paperWidth() {
-        return width * ON_PAPER;
+    public long paperWidth() {
+        return Math.round(width * ON_PAPER);
     }
 
-    public double paperHeight() {
-        return height * ON_PAPER;
+    public long paperHeight() {
+        return Math.round(height * ON_PAPER);
     }
 
     /** The strokes of one part. */

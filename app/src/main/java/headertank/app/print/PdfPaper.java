@@ -30,6 +30,8 @@ class PdfPaper {
                     .useSVGDrawer(new BatikSVGDrawer())
                     .useFont(() -> resource("fonts/DejaVuSans.ttf"), "Sheet", 400, FontStyle.NORMAL, true)
                     .useFont(() -> resource("fonts/DejaVuSans-Bold.ttf"), "Sheet", 700, FontStyle.NORMAL, true)
+                    // Drawings know a font by its family alone.
+                    .useFont(() -> resource("fonts/DejaVuSans-Bold.ttf"), "SheetBold", 400, FontStyle.NORMAL, true)
                     .useProtocolsStreamImplementation(uri -> new OwnFile(uri.substring(SCHEME.length() + 1)), SCHEME)
                     .withHtmlContent(xhtml, SCHEME + ":")
                     .toStream(out)

@@ -4,14 +4,37 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.unit.UnitSystem;
 import headertank.calc.build.Build;
+import java.awt.geom.Line2D;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Whatever the car, no text lies on another or leaves the drawing, and nothing is drawn outside. */
 class LabelsTest {
 
     private static final int CARS = 150;
+    private static final Set<String> LINES = Set.of(
+            "hose-out",
+            "hose-hot",
+            "hose-cold",
+            "hose-pump",
+            "header-hose",
+            "header-tank",
+            "thermostat",
+            "bypass",
+            "bypass-blocked",
+            "belt",
+            "block",
+            "head",
+            "tank",
+            "leader",
+            "duct",
+            "exit",
+            "hood",
+            "floor",
+            "core-face",
+            "shroud");
 
     @Test
     void noTextTouchesAnotherInAnyOfManyRandomCars() {
@@ -41,7 +64,31 @@ class LabelsTest {
                 assertThat(a.touches(b)).as(seed + ": " + a + " on " + b).isFalse();
             }
         }
+        for (Stroke stroke : panel.strokes()) {
+            if (LINES.contains(stroke.part())) {
+                labels.forEach(l -> assertThat(crosses(stroke, l))
+                        .as(seed + ": " + stroke + " through " + l)
+                        .isFalse());
+            }
+        }
         assertThat(panel.strokes()).allSatisfy(s -> assertThat(s.d()).as(seed).doesNotContain("NaN", "Inf"));
+    }
+
+    private static boolean crosses(Stroke line, Label label) {
+        String[] points = line.d().replace("M", "").replace("z", "").split("L");
+        for (int i = 1; i < points.length; i++) {
+            String[] a = points[i - 1].split(" ");
+            String[] b = points[i].split(" ");
+            Line2D piece = new Line2D.Double(
+                    Double.parseDouble(a[0]),
+                    Double.parseDouble(a[1]),
+                    Double.parseDouble(b[0]),
+                    Double.parseDouble(b[1]));
+            if (piece.intersects(label.x(), label.top(), label.width(), label.bottom() - label.top())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static void inside(CurveChart chart, String seed) {

@@ -191,6 +191,19 @@ class SheetIT {
     }
 
     @Test
+    void theLongestNamesStillFitOnOneLabel() throws Exception {
+        jdbc.sql("update car set plate = :plate, make = :make, model = :model where id = :car")
+                .param("plate", "WWWWW WWWWW WWWWW WW")
+                .param("make", "Wanderwerke Nimbraxia")
+                .param("model", "Grand Coupe with the long tail 3.5")
+                .param("car", car)
+                .update();
+        try (PDDocument document = Loader.loadPDF(bytes("/cars/" + car + "/label.pdf"))) {
+            assertThat(document.getNumberOfPages()).isEqualTo(1);
+        }
+    }
+
+    @Test
     void theLabelOfACarWithoutSpecSaysSo() throws Exception {
         car = specs.aCar();
         assertThat(text(bytes("/cars/" + car + "/label.pdf"))).contains("No spec yet", "Not checked yet");
