@@ -1,6 +1,29 @@
 package headertank.app.drawing;
 
-import static headertank.calc.build.BuildField.*;
+import static headertank.calc.build.BuildField.AIR_DUCT;
+import static headertank.calc.build.BuildField.AIR_EXIT;
+import static headertank.calc.build.BuildField.AIR_INLET;
+import static headertank.calc.build.BuildField.CAP_PRESSURE;
+import static headertank.calc.build.BuildField.CHARGE_COOLER;
+import static headertank.calc.build.BuildField.CONDENSER;
+import static headertank.calc.build.BuildField.CORE_DEPTH;
+import static headertank.calc.build.BuildField.CORE_HEIGHT;
+import static headertank.calc.build.BuildField.CORE_PASSES;
+import static headertank.calc.build.BuildField.CORE_TANKS;
+import static headertank.calc.build.BuildField.CORE_WIDTH;
+import static headertank.calc.build.BuildField.FAN_COUNT;
+import static headertank.calc.build.BuildField.FAN_COVER;
+import static headertank.calc.build.BuildField.FAN_DIAMETER;
+import static headertank.calc.build.BuildField.FAN_DRIVE;
+import static headertank.calc.build.BuildField.FAN_FLAPS;
+import static headertank.calc.build.BuildField.FAN_MOUNTING;
+import static headertank.calc.build.BuildField.FAN_SENSOR;
+import static headertank.calc.build.BuildField.GAUGE_SENSOR;
+import static headertank.calc.build.BuildField.HOSE_DIAMETER;
+import static headertank.calc.build.BuildField.OIL_COOLER;
+import static headertank.calc.build.BuildField.PUMP_DRIVE;
+import static headertank.calc.build.BuildField.THERMOSTAT;
+import static headertank.calc.build.BuildField.THERMOSTAT_BYPASS;
 
 import headertank.app.unit.Dimension;
 import headertank.calc.build.BuildField;
