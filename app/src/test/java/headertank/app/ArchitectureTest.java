@@ -56,6 +56,8 @@ class ArchitectureTest {
             .definedBy("headertank.app.advice..", "headertank.app.logimport..")
             .layer("incident")
             .definedBy("headertank.app.incident..")
+            .layer("drawing")
+            .definedBy("headertank.app.drawing..")
             .layer("outermost")
             .definedBy(
                     "headertank.app.print..",
@@ -64,6 +66,8 @@ class ArchitectureTest {
                     "headertank.app.demo..")
             .whereLayer("outermost")
             .mayNotBeAccessedByAnyLayer()
+            .whereLayer("drawing")
+            .mayOnlyBeAccessedByLayers("outermost")
             .whereLayer("incident")
             .mayOnlyBeAccessedByLayers("outermost")
             .whereLayer("advice")
@@ -71,13 +75,13 @@ class ArchitectureTest {
             .whereLayer("handover")
             .mayOnlyBeAccessedByLayers("outermost")
             .whereLayer("check")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "handover")
+            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "drawing", "handover")
             .whereLayer("spec")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "handover", "check")
+            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "drawing", "handover", "check")
             .whereLayer("car")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "handover", "check", "spec")
+            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "drawing", "handover", "check", "spec")
             .whereLayer("account")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "handover", "check", "spec", "car");
+            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "drawing", "handover", "check", "spec", "car");
 
     @ArchTest
     static final ArchRule REPOSITORIES_STAY_IN_THEIR_FEATURE =

@@ -119,6 +119,8 @@ public final class RouteRights {
             row(POST, "/checks/{id}/handover/decision", TECHNICIAN),
             row(GET, "/handover-photos/{id}", EVERY_MEMBER),
             row(GET, "/handover-photos/{id}/small", EVERY_MEMBER),
+            row(GET, "/checks/{id}/drawing", EVERY_MEMBER),
+            row(GET, "/cars/{id}/label.pdf", EVERY_MEMBER),
             // a car came back hot
             row(GET, "/cars/{id}/incidents/new", FRONT_DESK, TECHNICIAN),
             row(POST, "/cars/{id}/incidents", FRONT_DESK, TECHNICIAN),

@@ -2,6 +2,7 @@ package headertank.app.print;
 
 import com.openhtmltopdf.extend.FSStream;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.PageSizeUnits;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import java.io.ByteArrayOutputStream;
@@ -20,14 +21,17 @@ class PdfPaper {
     /** Scheme by which a page names a file of this program: {@code sheet:print/sheet.css}. */
     private static final String SCHEME = "sheet";
 
-    byte[] of(String xhtml) {
+    byte[] of(String xhtml, Paper paper) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
             new PdfRendererBuilder()
                     .useFastMode()
+                    .useDefaultPageSize(paper.widthMm(), paper.heightMm(), PageSizeUnits.MM)
                     .useSVGDrawer(new BatikSVGDrawer())
                     .useFont(() -> resource("fonts/DejaVuSans.ttf"), "Sheet", 400, FontStyle.NORMAL, true)
                     .useFont(() -> resource("fonts/DejaVuSans-Bold.ttf"), "Sheet", 700, FontStyle.NORMAL, true)
+                    // Drawings know a font by its family alone.
+                    .useFont(() -> resource("fonts/DejaVuSans-Bold.ttf"), "SheetBold", 400, FontStyle.NORMAL, true)
                     .useProtocolsStreamImplementation(uri -> new OwnFile(uri.substring(SCHEME.length() + 1)), SCHEME)
                     .withHtmlContent(xhtml, SCHEME + ":")
                     .toStream(out)

@@ -7,20 +7,31 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
 
-/** The delivery sheet of a check. */
+/** The delivery sheet of a check and the bay label of a car. */
 @Controller
 class SheetPages {
 
     private final Sheets sheets;
+    private final Labels labels;
 
-    SheetPages(Sheets sheets) {
+    SheetPages(Sheets sheets, Labels labels) {
         this.sheets = sheets;
+        this.labels = labels;
     }
 
     @GetMapping("/checks/{id}/sheet.pdf")
-    ResponseEntity<byte[]> sheet(@PathVariable long id) {
-        Sheets.Sheet sheet = sheets.print(id);
+    ResponseEntity<byte[]> sheet(@PathVariable long id, @RequestParam(defaultValue = "a4") String paper) {
+        return file(sheets.print(id, Paper.ofSheet(paper)));
+    }
+
+    @GetMapping("/cars/{id}/label.pdf")
+    ResponseEntity<byte[]> label(@PathVariable long id) {
+        return file(labels.print(id));
+    }
+
+    private static ResponseEntity<byte[]> file(Sheets.Sheet sheet) {
         return ResponseEntity.ok()
                 .contentType(MediaType.APPLICATION_PDF)
                 .header(

@@ -1,5 +1,7 @@
 package headertank.app.print;
 
+import static java.util.Map.entry;
+
 import headertank.app.audit.AuditTrail;
 import headertank.app.car.CarLine;
 import headertank.app.car.CarSearch;
@@ -8,6 +10,7 @@ import headertank.app.check.Checks;
 import headertank.app.check.ShopFigures;
 import headertank.app.check.Shown;
 import headertank.app.check.StoredCheck;
+import headertank.app.drawing.Drawings;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Shops;
 import headertank.app.spec.Revisions;
@@ -35,7 +38,9 @@ public class Sheets {
     private final Shops shops;
     private final ShopFigures figures;
     private final SpringTemplateEngine templates;
-    private final PdfPaper paper;
+    private final PdfPaper pdf;
+    private final Drawings drawings;
+    private final PublicAddress address;
     private final CurrentUser user;
     private final AuditTrail audit;
     private final JdbcClient jdbc;
@@ -47,7 +52,9 @@ public class Sheets {
             Shops shops,
             ShopFigures figures,
             SpringTemplateEngine templates,
-            PdfPaper paper,
+            PdfPaper pdf,
+            Drawings drawings,
+            PublicAddress address,
             CurrentUser user,
             AuditTrail audit,
             JdbcClient jdbc) {
@@ -57,7 +64,9 @@ public class Sheets {
         this.shops = shops;
         this.figures = figures;
         this.templates = templates;
-        this.paper = paper;
+        this.pdf = pdf;
+        this.drawings = drawings;
+        this.address = address;
         this.user = user;
         this.audit = audit;
         this.jdbc = jdbc;
@@ -65,34 +74,37 @@ public class Sheets {
 
     /** Prints a check and notes that it was printed. */
     @Transactional
-    public Sheet print(long checkId) {
+    public Sheet print(long checkId, Paper paper) {
         StoredCheck check = checks.byId(checkId);
-        byte[] pdf = paper.of(xhtml(check));
+        byte[] sheet = pdf.of(xhtml(check), paper);
         jdbc.sql("insert into printed_sheet (shop_id, check_run_id, printed_by_id, sheet_sha256) "
                         + "values (:shop, :check, :person, :hash)")
                 .param("shop", user.shopId())
                 .param("check", checkId)
                 .param("person", user.accountId())
-                .param("hash", sha256(pdf))
+                .param("hash", sha256(sheet))
                 .update();
         audit.record("check.sheet-printed", "check_run", checkId, "");
-        return new Sheet("check-" + checkId + ".pdf", pdf);
+        return new Sheet("check-" + checkId + ".pdf", sheet);
     }
 
     private String xhtml(StoredCheck check) {
         CarLine car = cars.car(check.line().carId());
         Shown shown = figures.current();
         Context context = new Context(LocaleContextHolder.getLocale());
-        context.setVariables(Map.of(
-                "view", CheckView.of(check, car, shown),
-                "line", check.line(),
-                "result", check.result(),
-                "shown", shown,
-                "figures", figures,
-                "shop", shops.current(),
-                "revision", revisions.byId(check.line().revisionId()),
-                "printedAt", Clock.systemUTC().instant(),
-                "printedBy", user.require().displayName()));
+        context.setVariables(Map.ofEntries(
+                entry("view", CheckView.of(check, car, shown)),
+                entry("line", check.line()),
+                entry("result", check.result()),
+                entry("shown", shown),
+                entry("figures", figures),
+                entry("shop", shops.current()),
+                entry("revision", revisions.byId(check.line().revisionId())),
+                entry("drawing", drawings.deciding(check)),
+                entry("qr", QrCode.of(address.ofCar(car.id()))),
+                entry("address", address.ofCar(car.id())),
+                entry("printedAt", Clock.systemUTC().instant()),
+                entry("printedBy", user.require().displayName())));
         return templates.process("print/sheet", context);
     }
 

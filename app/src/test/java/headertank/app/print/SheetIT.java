@@ -1,6 +1,7 @@
 package headertank.app.print;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
@@ -13,6 +14,7 @@ import headertank.app.check.Specs;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +25,8 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
@@ -42,9 +46,6 @@ class SheetIT {
 
     @Autowired
     Checks checks;
-
-    @Autowired
-    Sheets sheets;
 
     @Autowired
     JdbcClient jdbc;
@@ -68,9 +69,9 @@ class SheetIT {
     }
 
     @Test
-    void anUnsignedSheetSaysSoAndCarriesTheWholeCheck() throws IOException {
+    void anUnsignedSheetSaysSoAndCarriesTheWholeCheck() throws Exception {
         CheckResult result = checks.byId(check).result();
-        String text = text(sheets.print(check).pdf());
+        String text = text(sheet("a4"));
         assertThat(text)
                 .contains("NOT SIGNED", "Jo Example", "Nimbrax Coupe 1999", "Street", "Drift", "Coolant margin")
                 .contains("Margin at the run’s peak", "coolant limit", "Battery voltage, V", "1 queue")
@@ -83,7 +84,7 @@ class SheetIT {
     }
 
     @Test
-    void aSignedSheetNamesTheSignerAndALaterRevisionMarksIt() throws IOException {
+    void aSignedSheetNamesTheSignerAndALaterRevisionMarksIt() throws Exception {
         checks.sign(
                 check,
                 new SignOffForm(
@@ -92,7 +93,7 @@ class SheetIT {
                         checks.byId(check).result().conditions().stream()
                                 .map(CheckResult.Condition::key)
                                 .toList()));
-        String signed = text(sheets.print(check).pdf());
+        String signed = text(sheet("a4"));
         assertThat(signed)
                 .contains("signed by Person", "Drift only with a spare belt")
                 .doesNotContain("NOT SIGNED");
@@ -100,16 +101,12 @@ class SheetIT {
                 car,
                 Specs.easy().unknown(headertank.calc.build.BuildField.FAN_FLOW).build(),
                 "street");
-        assertThat(text(sheets.print(check).pdf())).contains("Out of date.", "Revision 2 was saved after this check");
+        assertThat(text(sheet("a4"))).contains("Out of date.", "Revision 2 was saved after this check");
     }
 
     @Test
     void eachPrintIsNotedWithTheHashOfItsBytes() throws Exception {
-        byte[] pdf = mvc.perform(get("/checks/" + check + "/sheet.pdf").with(people.in(shop, Role.FRONT_DESK)))
-                .andExpect(status().isOk())
-                .andReturn()
-                .getResponse()
-                .getContentAsByteArray();
+        byte[] pdf = sheet("a4");
         byte[] noted = jdbc.sql("select sheet_sha256 from printed_sheet where check_run_id = :check")
                 .param("check", check)
                 .query(byte[].class)
@@ -118,9 +115,9 @@ class SheetIT {
     }
 
     @Test
-    void everyFontIsInsideTheFile() throws IOException {
+    void everyFontIsInsideTheFile() throws Exception {
         List<String> outside = new ArrayList<>();
-        try (PDDocument document = Loader.loadPDF(sheets.print(check).pdf())) {
+        try (PDDocument document = Loader.loadPDF(sheet("a4"))) {
             assertThat(document.getPage(0).getMediaBox().getWidth()).isBetween(595f, 596f);
             for (PDPage page : document.getPages()) {
                 for (var name : page.getResources().getFontNames()) {
@@ -132,6 +129,123 @@ class SheetIT {
             }
         }
         assertThat(outside).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"a4,595,842", "letter,612,792"})
+    void bothPapersCarryLayoutCurvesPageNumbersAndSignatures(String paper, double width, double height)
+            throws Exception {
+        byte[] pdf = sheet(paper);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            int pages = document.getNumberOfPages();
+            assertThat(pages).isGreaterThan(1);
+            for (PDPage page : document.getPages()) {
+                assertThat((double) page.getMediaBox().getWidth()).isCloseTo(width, within(1.0));
+                assertThat((double) page.getMediaBox().getHeight()).isCloseTo(height, within(1.0));
+            }
+            String text = text(pdf);
+            assertThat(text)
+                    .contains("Layout with flows and temperatures", "Out of the engine", "2 fans, pulling")
+                    .contains("Curves and the operating point", "what the core takes", "heat to get rid of")
+                    .contains("Verdict per duty", "Coolant margin", "For the shop", "Received, customer")
+                    .contains("1 / " + pages, pages + " / " + pages, "http://localhost/cars/" + car)
+                    .doesNotContain("Invented demonstration data");
+        }
+    }
+
+    @Test
+    void theCodeOnPaperOpensTheCarsPage() throws Exception {
+        assertThat(Scanned.firstPage(sheet("letter"))).isEqualTo("http://localhost/cars/" + car);
+    }
+
+    @Test
+    void theSheetOfAnInventedShopSaysSo() throws Exception {
+        jdbc.sql("update shop set invented = true where id = :shop")
+                .param("shop", shop)
+                .update();
+        assertThat(text(sheet("a4"))).contains("Invented demonstration data: no such car");
+    }
+
+    @Test
+    void unknownPaperIsRefused() throws Exception {
+        mvc.perform(get("/checks/" + check + "/sheet.pdf?paper=a3").with(people.in(shop, Role.FRONT_DESK)))
+                .andExpect(status().isUnprocessableContent());
+    }
+
+    @Test
+    void theLabelNamesTheCarAndNotItsOwner() throws Exception {
+        byte[] pdf = bytes("/cars/" + car + "/label.pdf");
+        String plate = jdbc.sql("select plate from car where id = :car")
+                .param("car", car)
+                .query(String.class)
+                .single();
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertThat(document.getNumberOfPages()).isEqualTo(1);
+            assertThat((double) document.getPage(0).getMediaBox().getWidth()).isCloseTo(283.5, within(0.5));
+        }
+        assertThat(text(pdf))
+                .contains(plate, "Nimbrax Coupe 1999", "Car " + car, "Revision 1", "Check " + check, "HOT SYSTEM")
+                .doesNotContain("Jo Example", "0199");
+        assertThat(Scanned.firstPage(pdf)).isEqualTo("http://localhost/cars/" + car);
+        mvc.perform(get("/cars/" + car + "/label.pdf").with(people.in(people.aShop(), Role.FRONT_DESK)))
+                .andExpect(status().isNotFound());
+    }
+
+    @Test
+    void theLongestNamesStillFitOnOneLabel() throws Exception {
+        jdbc.sql("update car set plate = :plate, make = :make, model = :model where id = :car")
+                .param("plate", "WWWWW WWWWW WWWWW WW")
+                .param("make", "Wanderwerke Nimbraxia")
+                .param("model", "Grand Coupe with the long tail 3.5")
+                .param("car", car)
+                .update();
+        try (PDDocument document = Loader.loadPDF(bytes("/cars/" + car + "/label.pdf"))) {
+            assertThat(document.getNumberOfPages()).isEqualTo(1);
+        }
+    }
+
+    @Test
+    void theLabelOfACarWithoutSpecSaysSo() throws Exception {
+        car = specs.aCar();
+        assertThat(text(bytes("/cars/" + car + "/label.pdf"))).contains("No spec yet", "Not checked yet");
+    }
+
+    @Test
+    void theDrawingPageShowsThePointAskedForAndRefusesAnUnknownOne() throws Exception {
+        String page = page("/checks/" + check + "/drawing?duty=street&point=");
+        assertThat(page).contains("data-panel=\"air\"", "data-panel=\"coolant\"", "data-panel=\"heat-curves\"");
+        String other = checks.byId(check).result().duty("street").orElseThrow().points().stream()
+                .filter(p -> !p.id().equals(checks.byId(check)
+                        .result()
+                        .duty("street")
+                        .orElseThrow()
+                        .decidingPoint()))
+                .findFirst()
+                .orElseThrow()
+                .id();
+        assertThat(page("/checks/" + check + "/drawing?duty=street&point=" + other))
+                .contains("point=" + other + "\" aria-current=\"true\"");
+        assertThat(page("/checks/" + check)).contains("data-panel=\"coolant\"", "/checks/" + check + "/drawing?");
+        mvc.perform(get("/checks/" + check + "/drawing?duty=none").with(people.in(shop, Role.FRONT_DESK)))
+                .andExpect(status().isNotFound());
+        mvc.perform(get("/checks/" + check + "/drawing?duty=street&point=none").with(people.in(shop, Role.FRONT_DESK)))
+                .andExpect(status().isNotFound());
+    }
+
+    private String page(String path) throws Exception {
+        return new String(bytes(path), StandardCharsets.UTF_8);
+    }
+
+    private byte[] sheet(String paper) throws Exception {
+        return bytes("/checks/" + check + "/sheet.pdf?paper=" + paper);
+    }
+
+    private byte[] bytes(String path) throws Exception {
+        return mvc.perform(get(path).with(people.in(shop, Role.FRONT_DESK)))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsByteArray();
     }
 
     private static String text(byte[] pdf) throws IOException {

@@ -15,6 +15,7 @@ public final class AirBalance {
     private static final double RELATIVE_WIDTH = 1e-14;
     private static final double FLOW_MAX_M3_PER_S = 1e4;
     private static final double FIRST_STEP = 1e-3;
+    private static final double PRESSURE_MAX_PA = 1e6;
     private static final Range SPEED_FACTOR = Range.of(0, 3);
 
     private final AirPath path;
@@ -100,6 +101,30 @@ public final class AirBalance {
                 drive(q1 + q2) - across,
                 fan == null ? 0 : q1 * cold / fan.density(cold, hot) / fan.count(),
                 fanRise(q1));
+    }
+
+    /**
+     * The curves whose crossing is the balance, at the temperatures and the fan speed of the last {@link #solve}.
+     *
+     * @param shroudedM3PerS flow through the face under the shroud [m3/s]
+     * @return both sides of the balance at this flow; where air passes beside the shroud too, it takes its part of the ram
+     */
+    public AirCurvePoint curveAt(double shroudedM3PerS) {
+        double fanPa = fanRise(shroudedM3PerS);
+        return new AirCurvePoint(
+                shroudedM3PerS,
+                heating * core.dropPa(shroudedM3PerS / shroudedM2),
+                fanPa,
+                fanPa + rammed(shroudedM3PerS));
+    }
+
+    /** Pressure between the car's front and the space behind the core while this much passes under the shroud [Pa]. */
+    private double rammed(double shrouded) {
+        if (bareM2 == 0) {
+            return drive(shrouded);
+        }
+        return BracketedRoot.falling(
+                d -> drive(shrouded + bare(d)) - d, -PRESSURE_MAX_PA, PRESSURE_MAX_PA, RELATIVE_WIDTH);
     }
 
     private double root() {

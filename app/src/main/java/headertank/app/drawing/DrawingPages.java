@@ -1,0 +1,38 @@
+package headertank.app.drawing;
+
+import headertank.app.car.CarSearch;
+import headertank.app.check.Checks;
+import headertank.app.check.StoredCheck;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** The drawings of a check, at the operating point that one chooses. */
+@Controller
+class DrawingPages {
+
+    private final Checks checks;
+    private final CarSearch cars;
+    private final Drawings drawings;
+
+    DrawingPages(Checks checks, CarSearch cars, Drawings drawings) {
+        this.checks = checks;
+        this.cars = cars;
+        this.drawings = drawings;
+    }
+
+    @GetMapping("/checks/{id}/drawing")
+    String drawing(
+            @PathVariable long id,
+            @RequestParam(defaultValue = "") String duty,
+            @RequestParam(defaultValue = "") String point,
+            Model model) {
+        StoredCheck check = checks.byId(id);
+        model.addAttribute("check", check);
+        model.addAttribute("car", cars.car(check.line().carId()));
+        model.addAttribute("drawing", drawings.at(check, duty, point));
+        return "drawing/drawing";
+    }
+}

@@ -1,0 +1,93 @@
+package headertank.app.drawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import headertank.app.check.CheckInput;
+import headertank.app.check.CheckResult;
+import headertank.app.check.Freezing;
+import headertank.app.check.PointResult;
+import headertank.app.unit.UnitSystem;
+import headertank.calc.Rating;
+import headertank.calc.build.Build;
+import headertank.calc.build.BuildField;
+import headertank.calc.build.CarClass;
+import headertank.calc.build.Resolved;
+import headertank.calc.quantity.Stated;
+import headertank.calc.rating.CoolingCurves;
+import headertank.calc.rating.Plant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The curves come out of the stored check and meet in its operating point. */
+class CurveChartsTest {
+
+    private final Build build = Build.forCar(CarClass.TRACK)
+            .set(BuildField.FAN_FLOW, Stated.advertised(0.9))
+            .set(BuildField.CORE_WIDTH, Stated.measured(0.66))
+            .build();
+
+    @Test
+    void theStoredInputsGiveBackTheValuesOfTheRating() {
+        Rating rating = Drawn.RATER.preview(build, List.of(Drawn.RATER.duties().get("track")));
+        Resolved back = new CarParts(Freezing.input(rating, 1, 1)).resolved(Drawn.RATER);
+        for (BuildField f : BuildField.values()) {
+            assertThat(Double.valueOf(back.value(f)))
+                    .as(f.key())
+                    .isEqualTo(Double.valueOf(rating.resolved().value(f)));
+            assertThat(back.token(f)).as(f.key()).isEqualTo(rating.resolved().token(f));
+        }
+    }
+
+    @Test
+    void theCurvesMeetWhereTheStoredCheckHasTheCar() {
+        Rating rating =
+                Drawn.RATER.preview(build, List.copyOf(Drawn.RATER.duties().values()));
+        CheckInput input = Freezing.input(rating, 1, 1);
+        CheckResult result = Freezing.result(rating, Drawn.RATER);
+        Plant plant = Plant.of(new CarParts(input).resolved(Drawn.RATER));
+        List<PointResult> points = result.duties().stream()
+                .flatMap(d -> d.points().stream())
+                .filter(p -> p.steady().isPresent())
+                .toList();
+        assertThat(points).hasSizeGreaterThan(4);
+        for (PointResult p : points) {
+            StateFigures state = new StateFigures(p);
+            CoolingCurves c = CoolingCurves.of(plant, state.state().orElseThrow());
+            assertThat(c.at().corePa()).as(p.id()).isCloseTo(c.at().offeredPa(), within(1e-3));
+            assertThat(c.heatAt().airMassKgPerS()).as(p.id()).isCloseTo(state.airKgPerS(), within(1e-6));
+            assertThat(c.heatAt().heatW()).as(p.id()).isCloseTo(state.radiatorW(), within(1e-4 * state.radiatorW()));
+            assertThat(state.askedW()).as(p.id()).isCloseTo(state.radiatorW(), within(1e-3 * state.radiatorW()));
+        }
+    }
+
+    @Test
+    void theOperatingPointLiesOnItsCurves() {
+        CheckDrawing d = Drawn.of(build, "street", UnitSystem.US);
+        CurveChart air = d.airCurves().orElseThrow();
+        assertThat(air.curves()).hasSizeBetween(2, 3);
+        assertThat(at(air.curves().get(0), air.x())).isCloseTo(air.y(), within(2.0));
+        assertThat(at(air.curves().get(1), air.x())).isCloseTo(air.y(), within(2.0));
+        CurveChart heat = d.heatCurves().orElseThrow();
+        assertThat(at(heat.curves().get(0), heat.x())).isCloseTo(heat.y(), within(2.0));
+        assertThat(at(heat.curves().get(2), heat.x())).isCloseTo(heat.y(), within(2.0));
+        assertThat(air.alternative() + heat.alternative()).contains("cfm", "hp", "inH2O");
+        assertThat(air.across()).hasSizeBetween(3, 8);
+        assertThat(air.up()).hasSizeBetween(3, 8);
+    }
+
+    private static double at(CurveChart.Curve curve, double x) {
+        String[] points = curve.points().split(" ");
+        for (int i = 1; i < points.length; i++) {
+            String[] a = points[i - 1].split(",");
+            String[] b = points[i].split(",");
+            double from = Double.parseDouble(a[0]);
+            double to = Double.parseDouble(b[0]);
+            if (from <= x && x <= to) {
+                double ya = Double.parseDouble(a[1]);
+                return ya + (Double.parseDouble(b[1]) - ya) * (x - from) / (to - from);
+            }
+        }
+        return Double.NaN;
+    }
+}

@@ -1,0 +1,108 @@
+package headertank.app.drawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import headertank.app.unit.UnitSystem;
+import headertank.calc.build.Build;
+import java.awt.geom.Line2D;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** Whatever the car, no text lies on another or leaves the drawing, and nothing is drawn outside. */
+class LabelsTest {
+
+    private static final int CARS = 150;
+    private static final Set<String> LINES = Set.of(
+            "hose-out",
+            "hose-hot",
+            "hose-cold",
+            "hose-pump",
+            "header-hose",
+            "header-tank",
+            "thermostat",
+            "bypass",
+            "bypass-blocked",
+            "belt",
+            "block",
+            "head",
+            "tank",
+            "leader",
+            "duct",
+            "exit",
+            "hood",
+            "floor",
+            "core-face",
+            "shroud");
+
+    @Test
+    void noTextTouchesAnotherInAnyOfManyRandomCars() {
+        long seed = new Random().nextLong();
+        List<String> duties = List.copyOf(Drawn.RATER.duties().keySet());
+        for (int i = 0; i < CARS; i++) {
+            Build build = Drawn.random(seed + i);
+            UnitSystem system = i % 2 == 0 ? UnitSystem.METRIC : UnitSystem.US;
+            CheckDrawing drawing = Drawn.of(build, duties.get(i % duties.size()), system);
+            for (Panel panel : drawing.panels()) {
+                clear(panel, "seed " + (seed + i) + ", " + system);
+            }
+            drawing.curves().forEach(c -> inside(c, "seed of the car"));
+        }
+    }
+
+    private static void clear(Panel panel, String seed) {
+        List<Label> labels = panel.labels();
+        assertThat(labels).hasSizeGreaterThan(10);
+        for (int i = 0; i < labels.size(); i++) {
+            Label a = labels.get(i);
+            assertThat(a.x()).as(seed + ": " + a).isGreaterThanOrEqualTo(0);
+            assertThat(a.x() + a.width()).as(seed + ": " + a).isLessThanOrEqualTo(panel.width());
+            assertThat(a.top()).as(seed + ": " + a).isGreaterThanOrEqualTo(0);
+            assertThat(a.bottom()).as(seed + ": " + a).isLessThanOrEqualTo(panel.height());
+            for (Label b : labels.subList(i + 1, labels.size())) {
+                assertThat(a.touches(b)).as(seed + ": " + a + " on " + b).isFalse();
+            }
+        }
+        for (Stroke stroke : panel.strokes()) {
+            if (LINES.contains(stroke.part())) {
+                labels.forEach(l -> assertThat(crosses(stroke, l))
+                        .as(seed + ": " + stroke + " through " + l)
+                        .isFalse());
+            }
+        }
+        assertThat(panel.strokes()).allSatisfy(s -> assertThat(s.d()).as(seed).doesNotContain("NaN", "Inf"));
+    }
+
+    private static boolean crosses(Stroke line, Label label) {
+        String[] points = line.d().replace("M", "").replace("z", "").split("L");
+        for (int i = 1; i < points.length; i++) {
+            String[] a = points[i - 1].split(" ");
+            String[] b = points[i].split(" ");
+            Line2D piece = new Line2D.Double(
+                    Double.parseDouble(a[0]),
+                    Double.parseDouble(a[1]),
+                    Double.parseDouble(b[0]),
+                    Double.parseDouble(b[1]));
+            if (piece.intersects(label.x(), label.top(), label.width(), label.bottom() - label.top())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static void inside(CurveChart chart, String seed) {
+        assertThat(chart.x()).as(seed).isBetween(chart.left(), chart.right());
+        assertThat(chart.y()).as(seed).isBetween(chart.top(), chart.bottom());
+        for (CurveChart.Curve curve : chart.curves()) {
+            double right = 62 + TextWidth.of(curve.name(), 13, false);
+            assertThat(right).as(curve.name()).isLessThan(chart.width());
+            for (String point : curve.points().split(" ")) {
+                if (!point.isEmpty()) {
+                    double y = Double.parseDouble(point.split(",")[1]);
+                    assertThat(y).as(seed).isBetween(chart.top() - 0.1, chart.bottom() + 0.1);
+                }
+            }
+        }
+    }
+}
