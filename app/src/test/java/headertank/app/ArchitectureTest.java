@@ -40,7 +40,7 @@ class ArchitectureTest {
             .layer("audit")
             .definedBy("headertank.app.audit..")
             .layer("account")
-            .definedBy("headertank.app.account..", "headertank.app.job..")
+            .definedBy("headertank.app.account..")
             .layer("car")
             .definedBy("headertank.app.car..", "headertank.app.part..")
             .layer("spec")
@@ -50,7 +50,7 @@ class ArchitectureTest {
             .layer("advice")
             .definedBy("headertank.app.advice..", "headertank.app.logimport..")
             .layer("incident")
-            .definedBy("headertank.app.incident..")
+            .definedBy("headertank.app.incident..", "headertank.app.job..")
             .layer("outermost")
             .definedBy(
                     "headertank.app.print..",

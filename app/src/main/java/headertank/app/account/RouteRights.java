@@ -79,6 +79,18 @@ public final class RouteRights {
             row(GET, "/checks/{id}", EVERY_MEMBER),
             row(POST, "/checks/{id}/sign-off", TECHNICIAN),
             row(GET, "/checks/{id}/sheet.pdf", EVERY_MEMBER),
+            // jobs
+            row(GET, "/jobs", EVERY_MEMBER),
+            row(GET, "/jobs/{id}", EVERY_MEMBER),
+            row(GET, "/jobs/unsigned", OWNER),
+            row(GET, "/jobs/overdue", OWNER),
+            row(GET, "/cars/{id}/jobs/new", FRONT_DESK, OWNER),
+            row(POST, "/cars/{id}/jobs", FRONT_DESK, OWNER),
+            row(GET, "/jobs/{id}/edit", FRONT_DESK, OWNER),
+            row(POST, "/jobs/{id}", FRONT_DESK, OWNER),
+            row(POST, "/jobs/{id}/stop", FRONT_DESK, OWNER),
+            row(POST, "/jobs/{id}/resume", FRONT_DESK, OWNER),
+            row(POST, "/jobs/{id}/hand-over", FRONT_DESK, OWNER),
             // a car came back hot
             row(GET, "/cars/{id}/incidents/new", FRONT_DESK, TECHNICIAN),
             row(POST, "/cars/{id}/incidents", FRONT_DESK, TECHNICIAN),

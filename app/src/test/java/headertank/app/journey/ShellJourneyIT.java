@@ -47,7 +47,7 @@ class ShellJourneyIT {
             }
             assertThat(browser.find("nav").findElements(By.tagName("a")))
                     .extracting(a -> a.getText())
-                    .containsExactly("Cars", "Customers");
+                    .containsExactly("Jobs", "Cars", "Customers");
             assertThat(browser.complaints()).isEmpty();
         }
     }
