@@ -52,6 +52,8 @@ public final class RouteRights {
             row(POST, "/accounts/{id}/roles", OWNER),
             row(POST, "/accounts/{id}/switch", OWNER),
             row(POST, "/accounts/{id}/password", OWNER),
+            row(GET, "/account/password", EVERY_MEMBER),
+            row(POST, "/account/password", EVERY_MEMBER),
             // customers and cars
             row(GET, "/cars", EVERY_MEMBER),
             row(GET, "/cars/{id}", EVERY_MEMBER),
