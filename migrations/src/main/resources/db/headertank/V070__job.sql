@@ -39,7 +39,7 @@ call make_append_only('job_event');
 -- Where each job stands, from the newest revision of its car, that revision's newest check and its signature. A signature
 -- older than the job answers an earlier question: the car is to be rated anew.
 create view job_stage as
-select j.id as job_id, j.shop_id, r.number as revision_number, c.id as check_run_id,
+select j.id, j.shop_id, j.car_id, j.asked, j.promised_on, j.closed_as, r.number as revision_number, c.id as check_run_id,
        case
          when j.closed_as is not null then j.closed_as
          when j.paused then 'PAUSED'

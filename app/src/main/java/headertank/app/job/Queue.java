@@ -23,9 +23,8 @@ class Queue {
 
     private static final String JOB = """
             select j.id, j.car_id, c.plate, c.make, c.model, c.model_year, u.name as customer, j.asked, j.promised_on,
-                   g.stage, g.revision_number, g.check_run_id
-            from job j
-            join job_stage g on g.job_id = j.id
+                   j.stage, j.revision_number, j.check_run_id
+            from job_stage j
             join car c on c.id = j.car_id
             join customer u on u.id = c.customer_id
             where j.shop_id = :shop
@@ -54,7 +53,7 @@ class Queue {
     List<JobLine> open(Choice choice, Place after, int limit) {
         Collection<Stage> stages = choice.stages().isEmpty() ? Arrays.asList(Stage.values()) : choice.stages();
         return jdbc.sql(JOB + """
-                         and j.closed_as is null and g.stage in (:stages)
+                         and j.closed_as is null and j.stage in (:stages)
                          and j.promised_on <= :until and (j.promised_on, j.id) > (:afterDay, :afterId)
                         order by j.promised_on, j.id limit :limit""")
                 .param("shop", user.shopId())

@@ -76,7 +76,7 @@ class EveryPageIT {
             }
             signIn(browser, Optional.of(Role.TECHNICIAN));
             browser.width(1100).open("/checks/" + ids.get("check"));
-            keep("checks-one-first-screen", browser.picture(false));
+            keep("check-first-screen", browser.picture(false));
         }
         report();
         removeOthers();
