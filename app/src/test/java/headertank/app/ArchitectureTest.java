@@ -55,7 +55,7 @@ class ArchitectureTest {
             .layer("advice")
             .definedBy("headertank.app.advice..", "headertank.app.logimport..")
             .layer("incident")
-            .definedBy("headertank.app.incident..")
+            .definedBy("headertank.app.incident..", "headertank.app.job..")
             .layer("drawing")
             .definedBy("headertank.app.drawing..")
             .layer("outermost")

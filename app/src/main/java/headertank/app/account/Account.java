@@ -13,9 +13,11 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.Version;
+import java.time.Instant;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 
 /** Somebody who may sign in. Never deleted, only switched off. */
@@ -31,6 +33,10 @@ class Account {
     private String name;
     private String passwordHash;
     private boolean active = true;
+
+    /** Written by a statement of its own: signing in is no change of the account. */
+    @Column(insertable = false, updatable = false)
+    private Instant lastSignInAt;
 
     @ElementCollection(fetch = FetchType.EAGER)
     @CollectionTable(name = "account_role", joinColumns = @JoinColumn(name = "account_id"))
@@ -78,6 +84,10 @@ class Account {
 
     boolean active() {
         return active;
+    }
+
+    Optional<Instant> lastSignInAt() {
+        return Optional.ofNullable(lastSignInAt);
     }
 
     Set<Role> roles() {

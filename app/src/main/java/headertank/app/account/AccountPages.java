@@ -1,5 +1,6 @@
 package headertank.app.account;
 
+import headertank.app.problem.ConflictException;
 import headertank.app.shop.Role;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
@@ -50,29 +51,65 @@ class AccountPages {
     }
 
     @PostMapping("/accounts/{id}/roles")
-    String roles(@PathVariable long id, @RequestParam(required = false) Set<Role> roles, RedirectAttributes redirect) {
+    String roles(
+            @PathVariable long id,
+            @RequestParam(required = false) Set<Role> roles,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
         if (roles == null || roles.isEmpty()) {
-            redirect.addFlashAttribute("refused", "account.roles.missing");
-            return "redirect:/accounts";
+            return refused(HttpStatus.UNPROCESSABLE_CONTENT, id, "roles", "account.roles.missing", model, response);
         }
-        accounts.setRoles(id, roles);
+        try {
+            accounts.setRoles(id, roles);
+        } catch (ConflictException e) {
+            return refused(HttpStatus.CONFLICT, id, "roles", e.messageKey(), model, response);
+        }
         return done(redirect, "account.roles.changed");
     }
 
     @PostMapping("/accounts/{id}/switch")
-    String switchTo(@PathVariable long id, @RequestParam boolean on, RedirectAttributes redirect) {
-        accounts.switchTo(id, on);
+    String switchTo(
+            @PathVariable long id,
+            @RequestParam boolean on,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        try {
+            accounts.switchTo(id, on);
+        } catch (ConflictException e) {
+            return refused(HttpStatus.CONFLICT, id, "switch", e.messageKey(), model, response);
+        }
         return done(redirect, on ? "account.switched-on" : "account.switched-off");
     }
 
     @PostMapping("/accounts/{id}/password")
-    String password(@PathVariable long id, @RequestParam String password, RedirectAttributes redirect) {
+    String password(
+            @PathVariable long id,
+            @RequestParam String password,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
         if (!AcceptablePassword.Check.accepts(password)) {
-            redirect.addFlashAttribute("refused", "account.password.size");
-            return "redirect:/accounts";
+            return refused(HttpStatus.UNPROCESSABLE_CONTENT, id, "password", "account.password.size", model, response);
         }
         accounts.setPassword(id, password);
         return done(redirect, "account.password.changed");
+    }
+
+    /** What was refused, to be shown beside the field of the account it was meant for. */
+    record Fault(long account, String field, String key) {
+        public boolean isAt(long other, String otherField) {
+            return account == other && field.equals(otherField);
+        }
+    }
+
+    private String refused(
+            HttpStatus status, long id, String field, String key, Model model, HttpServletResponse response) {
+        response.setStatus(status.value());
+        model.addAttribute("fault", new Fault(id, field, key));
+        model.addAttribute("form", NewAccountForm.empty());
+        return page(model);
     }
 
     private static String done(RedirectAttributes redirect, String key) {

@@ -6,12 +6,16 @@ import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Role;
 import headertank.app.shop.Shops;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.springframework.context.event.EventListener;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.security.authentication.event.InteractiveAuthenticationSuccessEvent;
 import org.springframework.security.core.userdetails.UserDetails;
 import org.springframework.security.core.userdetails.UserDetailsService;
 import org.springframework.security.core.userdetails.UsernameNotFoundException;
@@ -24,8 +28,12 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class Accounts implements UserDetailsService {
 
-    /** What pages show of an account. */
-    public record Line(long id, String login, String name, Set<Role> roles, boolean active) {}
+    /**
+     * What pages show of an account.
+     *
+     * @param lastSignIn on the clock of this place; null when the person has never signed in
+     */
+    public record Line(long id, String login, String name, Set<Role> roles, boolean active, LocalDateTime lastSignIn) {}
 
     private final AccountRepository accounts;
     private final Shops shops;
@@ -131,10 +139,43 @@ public class Accounts implements UserDetailsService {
         signOut(account);
     }
 
+    /** False when the old password is not right. The person's other sessions end. */
+    @Transactional
+    boolean changeOwnPassword(String old, String password, String sessionToKeep) {
+        Account account = find(user.accountId());
+        if (!passwords.matches(old, account.passwordHash())) {
+            return false;
+        }
+        account.changePassword(passwords.encode(password));
+        audit.record("account.own-password", "account", account.id(), "");
+        sessions.findByPrincipalName(account.login()).keySet().stream()
+                .filter(s -> !s.equals(sessionToKeep))
+                .forEach(sessions::deleteById);
+        return true;
+    }
+
+    @EventListener
+    @Transactional
+    public void remember(InteractiveAuthenticationSuccessEvent signIn) {
+        if (signIn.getAuthentication().getPrincipal() instanceof SignedIn person) {
+            jdbc.sql("update account set last_sign_in_at = now() where id = :id")
+                    .param("id", person.accountId())
+                    .update();
+        }
+    }
+
     @Transactional(readOnly = true)
     public List<Line> list() {
         return accounts.findByShopIdOrderByName(user.shopId()).stream()
-                .map(a -> new Line(a.id(), a.login(), a.name(), a.roles(), a.active()))
+                .map(a -> new Line(
+                        a.id(),
+                        a.login(),
+                        a.name(),
+                        a.roles(),
+                        a.active(),
+                        a.lastSignInAt()
+                                .map(t -> LocalDateTime.ofInstant(t, ZoneId.systemDefault()))
+                                .orElse(null)))
                 .toList();
     }
 

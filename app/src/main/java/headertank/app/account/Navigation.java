@@ -14,6 +14,7 @@ public class Navigation {
     public record Entry(String labelKey, String path) {}
 
     private static final List<Entry> ENTRIES = List.of(
+            new Entry("nav.jobs", "/jobs"),
             new Entry("nav.intake", "/intake"),
             new Entry("nav.cars", "/cars"),
             new Entry("nav.customers", "/customers"),

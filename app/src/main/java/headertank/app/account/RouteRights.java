@@ -64,6 +64,8 @@ public final class RouteRights {
             row(POST, "/duties/{id}/switch", OWNER),
             row(GET, "/duties/from-log", OWNER),
             row(POST, "/duties/from-log", OWNER),
+            row(GET, "/account/password", EVERY_MEMBER),
+            row(POST, "/account/password", EVERY_MEMBER),
             // customers and cars
             row(GET, "/intake", FRONT_DESK),
             row(POST, "/intake", FRONT_DESK),
@@ -121,6 +123,18 @@ public final class RouteRights {
             row(GET, "/handover-photos/{id}/small", EVERY_MEMBER),
             row(GET, "/checks/{id}/drawing", EVERY_MEMBER),
             row(GET, "/cars/{id}/label.pdf", EVERY_MEMBER),
+            // jobs
+            row(GET, "/jobs", EVERY_MEMBER),
+            row(GET, "/jobs/{id}", EVERY_MEMBER),
+            row(GET, "/jobs/unsigned", OWNER),
+            row(GET, "/jobs/overdue", OWNER),
+            row(GET, "/cars/{id}/jobs/new", FRONT_DESK, OWNER),
+            row(POST, "/cars/{id}/jobs", FRONT_DESK, OWNER),
+            row(GET, "/jobs/{id}/edit", FRONT_DESK, OWNER),
+            row(POST, "/jobs/{id}", FRONT_DESK, OWNER),
+            row(POST, "/jobs/{id}/stop", FRONT_DESK, OWNER),
+            row(POST, "/jobs/{id}/resume", FRONT_DESK, OWNER),
+            row(POST, "/jobs/{id}/hand-over", FRONT_DESK, OWNER),
             // a car came back hot
             row(GET, "/cars/{id}/incidents/new", FRONT_DESK, TECHNICIAN),
             row(POST, "/cars/{id}/incidents", FRONT_DESK, TECHNICIAN),

@@ -52,8 +52,7 @@ class SecurityRules {
                         .permitAll()
                         .anyRequest()
                         .access(new RouteGate()));
-        http.formLogin(
-                form -> form.loginPage("/login").defaultSuccessUrl("/cars").failureUrl("/login?failed"));
+        http.formLogin(form -> form.loginPage("/login").defaultSuccessUrl("/").failureUrl("/login?failed"));
         http.logout(logout -> logout.logoutSuccessUrl("/login?bye"));
         http.exceptionHandling(problem -> problem.authenticationEntryPoint(wayIn(problems))
                 .accessDeniedHandler((request, response, e) -> refuse(request, response, e, problems)));

@@ -21,11 +21,6 @@ class SignInPages {
         this.accounts = accounts;
     }
 
-    @GetMapping("/")
-    String start() {
-        return "redirect:/cars";
-    }
-
     @GetMapping("/login")
     String login() {
         return "account/login";

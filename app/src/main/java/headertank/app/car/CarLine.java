@@ -14,6 +14,11 @@ public record CarLine(
 
     /** Make, model and year in one piece, as far as known. */
     public String title() {
+        return title(make, model, modelYear);
+    }
+
+    /** The same for lists that hold no whole car. */
+    public static String title(String make, String model, Integer modelYear) {
         return (make + " " + model + (modelYear == null ? "" : " " + modelYear)).strip();
     }
 }

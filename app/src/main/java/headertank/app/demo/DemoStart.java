@@ -16,11 +16,13 @@ class DemoStart implements ApplicationRunner, StartLines {
 
     private final DemoShop shop;
     private final DemoRevisions revisions;
+    private final DemoJobs jobs;
     private volatile boolean present;
 
-    DemoStart(DemoShop shop, DemoRevisions revisions) {
+    DemoStart(DemoShop shop, DemoRevisions revisions, DemoJobs jobs) {
         this.shop = shop;
         this.revisions = revisions;
+        this.jobs = jobs;
     }
 
     @Override
@@ -28,6 +30,7 @@ class DemoStart implements ApplicationRunner, StartLines {
         present = shop.ensure();
         if (present) {
             revisions.ensure();
+            jobs.ensure();
         }
     }
 

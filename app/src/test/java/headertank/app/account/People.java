@@ -51,6 +51,11 @@ public class People {
         return ((SignedIn) authentication.getPrincipal()).accountId();
     }
 
+    /** The same as somebody there is. */
+    public void actAs(String login) {
+        SecurityContextHolder.getContext().setAuthentication(signedIn(login));
+    }
+
     public static void nobody() {
         SecurityContextHolder.clearContext();
     }

@@ -50,7 +50,7 @@ class SignInIT {
         String login = people.anAccount(shop, Role.TECHNICIAN);
         mvc.perform(formLogin().user(login.toUpperCase()).password(People.PASSWORD))
                 .andExpect(authenticated().withRoles("TECHNICIAN"))
-                .andExpect(redirectedUrl("/cars"));
+                .andExpect(redirectedUrl("/"));
         mvc.perform(formLogin().user(login).password("wrong-password"))
                 .andExpect(unauthenticated())
                 .andExpect(redirectedUrl("/login?failed"));

@@ -35,7 +35,8 @@ class AppendOnlyIT {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"revision", "check_run", "sign_off", "incident", "printed_sheet", "audit_entry"})
+    @ValueSource(
+            strings = {"revision", "check_run", "sign_off", "incident", "printed_sheet", "audit_entry", "job_event"})
     void recordsAreNeverChangedOrRemoved(String table) {
         oneRowInEach();
         refused("update " + table + " set shop_id = shop_id");
@@ -109,7 +110,11 @@ class AppendOnlyIT {
         long revision = revision(1, null);
         long check = check(revision, "0.1.0");
         String owner = shop + ", " + check + ", " + person;
+        long job = insert("insert into job (shop_id, car_id, asked, promised_on, opened_by) values (" + shop + ", "
+                + car + ", 'look', current_date, " + person + ") returning id");
         List.of(
+                        "insert into job_event (shop_id, job_id, kind, asked, promised_on, account_id) values (" + shop
+                                + ", " + job + ", 'OPENED', 'look', current_date, " + person + ") returning id",
                         "insert into sign_off (shop_id, check_run_id, signer_id, decision, signed_sha256) values ("
                                 + owner + ", 'GO', sha256('x')) returning id",
                         "insert into printed_sheet (shop_id, check_run_id, printed_by_id, sheet_sha256) values ("

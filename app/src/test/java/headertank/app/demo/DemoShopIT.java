@@ -24,6 +24,9 @@ class DemoShopIT {
     DemoRevisions revisions;
 
     @Autowired
+    DemoJobs jobs;
+
+    @Autowired
     People people;
 
     @Autowired
@@ -52,6 +55,16 @@ class DemoShopIT {
         assertThat(specs).isGreaterThan(DemoSpecs.ALL.size());
         revisions.ensure();
         assertThat(count("revision")).isEqualTo(specs);
+    }
+
+    @Test
+    void theInventedShopHasItsJobsOnce() {
+        demo.ensure();
+        jobs.ensure();
+        long opened = count("job");
+        assertThat(opened).isGreaterThanOrEqualTo(5);
+        jobs.ensure();
+        assertThat(count("job")).isEqualTo(opened);
     }
 
     @Test

@@ -152,6 +152,35 @@ public final class Browser implements AutoCloseable {
         return this;
     }
 
+    /** What a script on the page returns; scripts of tests are not bound by the page's own policy. */
+    public Object script(String script, Object... arguments) {
+        return driver.executeScript(script, arguments);
+    }
+
+    /** The same for a script that calls its last argument when it is done. */
+    public Object awaited(String script, Object... arguments) {
+        driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(2));
+        return driver.executeAsyncScript(script, arguments);
+    }
+
+    /** Tells pages that the person wants nothing to move. */
+    public Browser withoutMotion() {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "prefers-reduced-motion", "value", "reduce"))));
+        return this;
+    }
+
+    public void signOut() {
+        driver.manage().deleteAllCookies();
+    }
+
+    /** Presses a key wherever the focus is. */
+    public Browser key(Keys key) {
+        focused().sendKeys(key);
+        return this;
+    }
+
     public WebElement focused() {
         return driver.switchTo().activeElement();
     }
@@ -204,31 +233,20 @@ public final class Browser implements AutoCloseable {
                 .toList();
     }
 
-    /**
-     * Keeps a picture of the whole page in {@code target/screenshots}, and in the docs when those are written anew
-     * ({@code -Dheadertank.docs.write=true}).
-     */
+    /** Keeps a picture of the whole page in {@code target/screenshots}. */
     public void screenshot(String name) throws IOException {
-        picture(name, true);
+        keep(Path.of("target", "screenshots"), name, picture(true));
     }
 
-    /** The same of what the window shows. */
-    public void firstScreen(String name) throws IOException {
-        picture(name, false);
-    }
-
-    private void picture(String name, boolean whole) throws IOException {
+    /** A picture of the whole page, or of what the window shows, as PNG. */
+    public byte[] picture(boolean whole) {
         Object picture = driver.executeCdpCommand(
                         "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", whole))
                 .get("data");
-        byte[] png = Base64.getDecoder().decode((String) picture);
-        keep(Path.of("target", "screenshots"), name, png);
-        if (Boolean.getBoolean("headertank.docs.write")) {
-            keep(Path.of("..", "docs", "screenshots"), name, png);
-        }
+        return Base64.getDecoder().decode((String) picture);
     }
 
-    private static void keep(Path folder, String name, byte[] png) throws IOException {
+    static void keep(Path folder, String name, byte[] png) throws IOException {
         Files.write(Files.createDirectories(folder).resolve(name + ".png"), png);
     }
 

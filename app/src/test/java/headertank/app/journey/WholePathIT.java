@@ -15,7 +15,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 
 /**
  * The whole path in a real browser: log a car, rate it, sign it off, change it, compare, report that it ran hot. Pictures of
- * each page at three widths land in {@code target/screenshots}; with {@code -Dheadertank.docs.write=true} also in docs.
+ * each page at three widths land in {@code target/screenshots}.
  */
 @ServedTest
 class WholePathIT {
@@ -61,7 +61,6 @@ class WholePathIT {
             String check = rate(browser, car, 1);
             assertThat(browser.text()).contains("Drift", "Coolant margin", "Assumptions", "What buys the most margin");
             pictures(browser, check, "check");
-            browser.width(1100).open(check).firstScreen("check-first-screen");
             signOff(browser);
             assertThat(browser.text()).contains("Signed");
         }

@@ -1,0 +1,57 @@
+package headertank.app.demo;
+
+import headertank.app.job.Jobs;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Gives the invented shop its jobs, promised around the day of the first start; a shop that has one is left alone. */
+@Component
+@ConditionalOnProperty("headertank.demo")
+class DemoJobs {
+
+    private record DemoJob(String plate, int daysFromNow, String asked) {}
+
+    private static final List<DemoJob> ALL = List.of(
+            new DemoJob("DEMO 02", -2, "Runs hot since the new fans are on. Look at it before the next event."),
+            new DemoJob("DEMO 05", 0, "Just bought. Will the cooling do for a track day on petrol?"),
+            new DemoJob("DEMO 03", 1, "Tows in the mountains next month: clean or change the radiator?"),
+            new DemoJob("DEMO 06", 5, "Thermostat back in, and say whether the clutch fan is enough."),
+            new DemoJob("DEMO 04", 9, "First visit: write down what is fitted, then rate it for the street."));
+
+    private final JdbcClient jdbc;
+    private final Jobs jobs;
+
+    DemoJobs(JdbcClient jdbc, Jobs jobs) {
+        this.jdbc = jdbc;
+        this.jobs = jobs;
+    }
+
+    @Transactional
+    public void ensure() {
+        boolean some = jdbc.sql("select exists (select 1 from job)")
+                .query(Boolean.class)
+                .single();
+        if (!some) {
+            ALL.forEach(this::add);
+        }
+    }
+
+    private void add(DemoJob job) {
+        LocalDate promised = LocalDate.now(ZoneId.systemDefault()).plusDays(job.daysFromNow());
+        jdbc.sql("""
+                        select c.shop_id, a.id as account, c.id as car
+                        from car c join shop s on s.id = c.shop_id and s.invented
+                             join account a on a.shop_id = s.id and a.login = :login
+                        where c.plate = :plate order by c.id limit 1""")
+                .param("login", DemoShop.LOGINS.get(0).login())
+                .param("plate", job.plate())
+                .query((row, n) -> jobs.openFor(
+                        row.getLong("shop_id"), row.getLong("account"), row.getLong("car"), job.asked(), promised))
+                .optional();
+    }
+}

@@ -1,0 +1,177 @@
+package headertank.app.job;
+
+import headertank.app.car.CarSearch;
+import headertank.app.check.ShopFigures;
+import headertank.app.problem.ConflictException;
+import jakarta.servlet.http.HttpServletResponse;
+import jakarta.validation.Valid;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Optional;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** A job: its form, its page, and what is done with it. */
+@Controller
+class JobPages {
+
+    private final Jobs jobs;
+    private final CarSearch cars;
+    private final ShopFigures figures;
+
+    JobPages(Jobs jobs, CarSearch cars, ShopFigures figures) {
+        this.jobs = jobs;
+        this.cars = cars;
+        this.figures = figures;
+    }
+
+    @GetMapping("/cars/{id}/jobs/new")
+    String blank(@PathVariable long id, Locale locale, Model model) {
+        model.addAttribute("form", JobForm.empty());
+        return newForm(id, locale, model);
+    }
+
+    @PostMapping("/cars/{id}/jobs")
+    String open(
+            @PathVariable long id,
+            @Valid @ModelAttribute("form") JobForm form,
+            BindingResult faults,
+            Locale locale,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        Optional<LocalDate> promised = promised(form, null, Days.of(locale), faults);
+        if (faults.hasErrors()) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            return newForm(id, locale, model);
+        }
+        long job = jobs.open(id, form.asked(), promised.orElseThrow());
+        redirect.addFlashAttribute("done", "job.opened");
+        return "redirect:/jobs/" + job;
+    }
+
+    @GetMapping("/jobs/{id}")
+    String job(@PathVariable long id, Locale locale, Model model) {
+        Job job = jobs.byId(id);
+        model.addAttribute("form", StopForm.empty(job.version()));
+        return page(job, locale, model);
+    }
+
+    @GetMapping("/jobs/{id}/edit")
+    String edit(@PathVariable long id, Locale locale, Model model) {
+        Job job = jobs.byId(id);
+        model.addAttribute("form", JobForm.of(job));
+        return editForm(job, locale, model);
+    }
+
+    @PostMapping("/jobs/{id}")
+    String change(
+            @PathVariable long id,
+            @Valid @ModelAttribute("form") JobForm form,
+            BindingResult faults,
+            Locale locale,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        Job job = jobs.byId(id);
+        Optional<LocalDate> promised = promised(form, job.line().promisedOn(), Days.of(locale), faults);
+        if (faults.hasErrors()) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            return editForm(job, locale, model);
+        }
+        try {
+            jobs.change(id, form.asked(), promised.orElseThrow(), form.version() == null ? -1 : form.version());
+        } catch (ConflictException e) {
+            Job now = jobs.byId(id);
+            response.setStatus(HttpStatus.CONFLICT.value());
+            model.addAttribute("form", form.withVersion(now.version()));
+            model.addAttribute("theirs", JobForm.of(now));
+            return editForm(now, locale, model);
+        }
+        redirect.addFlashAttribute("done", "job.changed");
+        return "redirect:/jobs/" + id;
+    }
+
+    @PostMapping("/jobs/{id}/stop")
+    String stop(
+            @PathVariable long id,
+            @Valid @ModelAttribute("form") StopForm form,
+            BindingResult faults,
+            Locale locale,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        Job job = jobs.byId(id);
+        if (faults.hasErrors()) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            return page(job, locale, model);
+        }
+        boolean forGood = form.how() == StopForm.How.CALL_OFF;
+        if (forGood) {
+            jobs.callOff(id, form.reason(), form.version());
+        } else {
+            jobs.pause(id, form.reason(), form.version());
+        }
+        redirect.addFlashAttribute("done", forGood ? "job.called-off" : "job.paused");
+        return "redirect:/jobs/" + id;
+    }
+
+    @PostMapping("/jobs/{id}/resume")
+    String resume(@PathVariable long id, @RequestParam int version, RedirectAttributes redirect) {
+        jobs.resume(id, version);
+        redirect.addFlashAttribute("done", "job.resumed");
+        return "redirect:/jobs/" + id;
+    }
+
+    @PostMapping("/jobs/{id}/hand-over")
+    String handOver(@PathVariable long id, @RequestParam int version, RedirectAttributes redirect) {
+        jobs.handOver(id, version);
+        redirect.addFlashAttribute("done", "job.handed-over");
+        return "redirect:/jobs/" + id;
+    }
+
+    /** The promised date; a date that stood before may stay, however old it is. */
+    private static Optional<LocalDate> promised(JobForm form, LocalDate before, Days days, BindingResult faults) {
+        Optional<LocalDate> promised = form.promisedOn();
+        if (promised.isEmpty()) {
+            if (!form.promised().isEmpty()) {
+                faults.rejectValue("promised", "job.promised.unreadable", new Object[] {form.promised()}, null);
+            }
+        } else if (!promised.get().equals(before) && !JobForm.isSensible(promised.get(), days.today())) {
+            faults.rejectValue(
+                    "promised",
+                    "job.promised.outside",
+                    new Object[] {form.promised(), days.show(days.today()), days.show(days.last())},
+                    null);
+        }
+        return promised;
+    }
+
+    private String newForm(long carId, Locale locale, Model model) {
+        model.addAttribute("car", cars.car(carId));
+        model.addAttribute("days", Days.of(locale));
+        return "job/form";
+    }
+
+    private String editForm(Job job, Locale locale, Model model) {
+        model.addAttribute("job", job);
+        return newForm(job.line().carId(), locale, model);
+    }
+
+    private String page(Job job, Locale locale, Model model) {
+        model.addAttribute("job", job);
+        model.addAttribute("car", cars.car(job.line().carId()));
+        model.addAttribute("days", Days.of(locale));
+        model.addAttribute("shown", figures.current());
+        model.addAttribute("hows", StopForm.How.values());
+        return "job/job";
+    }
+}

@@ -1,0 +1,163 @@
+package headertank.app.job;
+
+import headertank.app.audit.AuditTrail;
+import headertank.app.car.CarSearch;
+import headertank.app.problem.ConflictException;
+import headertank.app.problem.NotFoundException;
+import headertank.app.shop.CurrentUser;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Opens jobs, changes them and closes them; each deed leaves a row that stays. */
+@Service
+public class Jobs {
+
+    private final JdbcClient jdbc;
+    private final Queue queue;
+    private final CarSearch cars;
+    private final CurrentUser user;
+    private final AuditTrail audit;
+
+    Jobs(JdbcClient jdbc, Queue queue, CarSearch cars, CurrentUser user, AuditTrail audit) {
+        this.jdbc = jdbc;
+        this.queue = queue;
+        this.cars = cars;
+        this.user = user;
+        this.audit = audit;
+    }
+
+    /** Opens a job for a car; returns its id. */
+    @Transactional
+    public long open(long carId, String asked, LocalDate promisedOn) {
+        cars.car(carId);
+        long id = insert(user.shopId(), user.accountId(), carId, asked, promisedOn);
+        audit.record("job.opened", "job", id, "car " + carId);
+        return id;
+    }
+
+    /** For the demo shop. */
+    @Transactional
+    public long openFor(long shop, long account, long carId, String asked, LocalDate promisedOn) {
+        long id = insert(shop, account, carId, asked, promisedOn);
+        audit.recordByProgram(shop, "job.opened", "job", id, "car " + carId);
+        return id;
+    }
+
+    private long insert(long shop, long account, long carId, String asked, LocalDate promisedOn) {
+        long id = jdbc.sql("""
+                        insert into job (shop_id, car_id, asked, promised_on, opened_by)
+                        values (:shop, :car, :asked, :promised, :who) returning id""")
+                .param("shop", shop)
+                .param("car", carId)
+                .param("asked", asked)
+                .param("promised", promisedOn)
+                .param("who", account)
+                .query(Long.class)
+                .single();
+        remember(shop, account, id, Job.Kind.OPENED, "");
+        return id;
+    }
+
+    /** A job of this shop with its history. */
+    @Transactional(readOnly = true)
+    Job byId(long id) {
+        JobLine line = queue.line(id).orElseThrow(() -> new NotFoundException("job", id));
+        int version = jdbc.sql("select version from job where id = :id and shop_id = :shop")
+                .param("id", id)
+                .param("shop", user.shopId())
+                .query(Integer.class)
+                .single();
+        List<Job.Event> events = jdbc.sql("""
+                        select e.kind, e.asked, e.promised_on, e.reason, a.name, e.at
+                        from job_event e join account a on a.id = e.account_id
+                        where e.job_id = :id and e.shop_id = :shop order by e.id""")
+                .param("id", id)
+                .param("shop", user.shopId())
+                .query(Jobs::event)
+                .list();
+        return new Job(line, version, events);
+    }
+
+    /** @throws ConflictException when somebody else has changed the job since the form was filled, or closed it */
+    @Transactional
+    void change(long id, String asked, LocalDate promisedOn, int version) {
+        deed(
+                id,
+                version,
+                Job.Kind.CHANGED,
+                "",
+                "asked = :asked, promised_on = :promised",
+                Map.of("asked", asked, "promised", promisedOn));
+    }
+
+    /** Something has to be waited for. */
+    @Transactional
+    void pause(long id, String reason, int version) {
+        deed(id, version, Job.Kind.PAUSED, reason, "paused = true", Map.of());
+    }
+
+    @Transactional
+    void resume(long id, int version) {
+        deed(id, version, Job.Kind.RESUMED, "", "paused = false", Map.of());
+    }
+
+    /** Nothing more is done. */
+    @Transactional
+    void callOff(long id, String reason, int version) {
+        deed(id, version, Job.Kind.CALLED_OFF, reason, "paused = false, closed_as = 'CALLED_OFF'", Map.of());
+    }
+
+    /** The customer has the car; only after a signature that lets it leave. */
+    @Transactional
+    void handOver(long id, int version) {
+        if (byId(id).line().stage() != Stage.READY) {
+            throw new ConflictException("job.not-ready");
+        }
+        deed(id, version, Job.Kind.HANDED_OVER, "", "paused = false, closed_as = 'HANDED_OVER'", Map.of());
+    }
+
+    private void deed(long id, int version, Job.Kind kind, String reason, String set, Map<String, Object> values) {
+        queue.line(id).orElseThrow(() -> new NotFoundException("job", id));
+        int changed = jdbc.sql("update job set version = version + 1, " + set
+                        + " where id = :id and shop_id = :shop and version = :version and closed_as is null")
+                .param("id", id)
+                .param("shop", user.shopId())
+                .param("version", version)
+                .params(values)
+                .update();
+        if (changed == 0) {
+            throw new ConflictException("job.changed-meanwhile");
+        }
+        remember(user.shopId(), user.accountId(), id, kind, reason);
+        audit.record("job." + kind.name().toLowerCase(Locale.ROOT).replace('_', '-'), "job", id, "");
+    }
+
+    private void remember(long shop, long account, long id, Job.Kind kind, String reason) {
+        jdbc.sql("""
+                        insert into job_event (shop_id, job_id, kind, asked, promised_on, reason, account_id)
+                        select shop_id, id, :kind, asked, promised_on, :reason, :who from job where id = :id and shop_id = :shop""")
+                .param("kind", kind.name())
+                .param("reason", reason)
+                .param("who", account)
+                .param("id", id)
+                .param("shop", shop)
+                .update();
+    }
+
+    private static Job.Event event(ResultSet row, int n) throws SQLException {
+        return new Job.Event(
+                Job.Kind.valueOf(row.getString("kind")),
+                row.getString("asked"),
+                row.getObject("promised_on", LocalDate.class),
+                row.getString("reason"),
+                row.getString("name"),
+                row.getTimestamp("at").toInstant());
+    }
+}

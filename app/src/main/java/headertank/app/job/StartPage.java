@@ -1,0 +1,55 @@
+package headertank.app.job;
+
+import headertank.app.check.ShopFigures;
+import headertank.app.shop.CurrentUser;
+import headertank.app.shop.Role;
+import java.time.Instant;
+import java.util.Locale;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+
+/** The page that a day begins with: for each role that somebody holds, what waits for it. */
+@Controller
+class StartPage {
+
+    /** Lines of each list; the rest is on the list's own page. */
+    private static final int SHOWN = 12;
+
+    private final Queue queue;
+    private final Unfinished unfinished;
+    private final CurrentUser user;
+    private final ShopFigures figures;
+
+    StartPage(Queue queue, Unfinished unfinished, CurrentUser user, ShopFigures figures) {
+        this.queue = queue;
+        this.unfinished = unfinished;
+        this.user = user;
+        this.figures = figures;
+    }
+
+    @GetMapping("/")
+    String start(Locale locale, Model model) {
+        Days days = Days.of(locale);
+        model.addAttribute("days", days);
+        model.addAttribute("shown", figures.current());
+        if (user.has(Role.FRONT_DESK)) {
+            model.addAttribute("due", jobs(Show.DUE, days));
+        }
+        if (user.has(Role.TECHNICIAN)) {
+            model.addAttribute("workshop", jobs(Show.WORKSHOP, days));
+        }
+        if (user.has(Role.OWNER)) {
+            model.addAttribute("all", jobs(Show.ALL, days));
+            model.addAttribute("unsigned", Part.of(unfinished.unsigned(Long.MAX_VALUE, SHOWN + 1), SHOWN));
+            model.addAttribute(
+                    "overdue", Part.of(unfinished.overdue(Instant.now(), Instant.EPOCH, 0, SHOWN + 1), SHOWN));
+            model.addAttribute("recheckDays", Unfinished.RECHECK_DAYS);
+        }
+        return "job/start";
+    }
+
+    private Part<JobLine> jobs(Show show, Days days) {
+        return Part.of(queue.open(show.choice(days.today()), Queue.Place.START, SHOWN + 1), SHOWN);
+    }
+}

@@ -1,0 +1,74 @@
+package headertank.app.demo;
+
+import headertank.app.account.People;
+import headertank.app.check.Checks;
+import headertank.app.check.Decision;
+import headertank.app.check.SignOffForm;
+import java.util.List;
+import java.util.Map;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** The demo shop with a check, a signature and a report, for tests that look at every page. */
+@Component
+public class DemoData {
+
+    private final ObjectProvider<DemoStart> start;
+    private final Checks checks;
+    private final People people;
+    private final JdbcClient jdbc;
+
+    DemoData(ObjectProvider<DemoStart> start, Checks checks, People people, JdbcClient jdbc) {
+        this.start = start;
+        this.checks = checks;
+        this.people = people;
+        this.jdbc = jdbc;
+    }
+
+    /** What to sign in with, by the name of the role. */
+    public static Map.Entry<String, String> login(String role) {
+        return DemoShop.LOGINS.stream()
+                .filter(l -> l.role().name().equals(role))
+                .map(l -> Map.entry(l.login(), l.password()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Makes it all; returns the ids to put into addresses. */
+    public Map<String, Long> ensure() {
+        start.getObject().run(null);
+        people.actAs(login("TECHNICIAN").getKey());
+        long car = car("DEMO 02");
+        long signed = checks.run(car, 1);
+        checks.sign(signed, new SignOffForm(Decision.HOLD_BACK, "Waits for a second look.", List.of()));
+        long check = checks.run(car, 2);
+        long incident = jdbc.sql("""
+                        insert into incident (shop_id, car_id, revision_id, compared_check_run_id, occurred_at, duty, doing,
+                                              ambient_k, reading_k, reading_place, reporter_id)
+                        select r.shop_id, r.car_id, r.id, :check, now(), 'drift', 'third run in a row', 306.15, 391.15, 'HEAD',
+                               r.author_id
+                        from revision r where r.car_id = :car and r.number = 2 returning id""")
+                .param("check", signed)
+                .param("car", car)
+                .query(Long.class)
+                .single();
+        People.nobody();
+        return Map.of(
+                "car", car,
+                "other", car("DEMO 05"),
+                "customer", one("select customer_id from car where id = " + car),
+                "check", check,
+                "signed", signed,
+                "incident", incident,
+                "job", one("select max(id) from job where car_id = " + car));
+    }
+
+    private long car(String plate) {
+        return one("select id from car where plate = '" + plate + "'");
+    }
+
+    private long one(String query) {
+        return jdbc.sql(query).query(Long.class).single();
+    }
+}

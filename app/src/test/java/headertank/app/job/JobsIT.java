@@ -1,0 +1,240 @@
+package headertank.app.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import headertank.app.account.People;
+import headertank.app.check.Checks;
+import headertank.app.check.Decision;
+import headertank.app.check.SignOffForm;
+import headertank.app.check.Specs;
+import headertank.app.database.DatabaseTest;
+import headertank.app.problem.ConflictException;
+import headertank.app.problem.NotFoundException;
+import headertank.app.shop.Role;
+import headertank.calc.build.BuildField;
+import headertank.calc.quantity.Stated;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+
+/** A job's way from the counter to the customer, and who may do what on it. */
+@DatabaseTest
+class JobsIT {
+
+    private static final LocalDate TODAY = LocalDate.now(ZoneId.systemDefault());
+
+    @Autowired
+    Jobs jobs;
+
+    @Autowired
+    Queue queue;
+
+    @Autowired
+    Specs specs;
+
+    @Autowired
+    Checks checks;
+
+    @Autowired
+    People people;
+
+    @Autowired
+    MockMvc mvc;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    long shop;
+    long car;
+
+    @BeforeEach
+    void aCar() {
+        shop = people.aShop();
+        people.actAs(shop, Role.TECHNICIAN);
+        car = specs.aCar();
+    }
+
+    @AfterEach
+    void nobody() {
+        People.nobody();
+    }
+
+    @Test
+    void theStageFollowsFromWhatIsKnownOfTheCar() {
+        long job = jobs.open(car, "look", TODAY);
+        assertThat(stage(job)).isEqualTo(Stage.TO_DESCRIBE);
+        specs.save(car, Specs.easy().build(), "street");
+        assertThat(stage(job)).isEqualTo(Stage.TO_RATE);
+        long held = checks.run(car, 1);
+        assertThat(stage(job)).isEqualTo(Stage.TO_SIGN);
+        sign(held, Decision.HOLD_BACK);
+        assertThat(stage(job)).isEqualTo(Stage.STAYS);
+        assertThatThrownBy(() -> jobs.handOver(job, 0)).isInstanceOf(ConflictException.class);
+        specs.save(
+                car,
+                Specs.easy().set(BuildField.FAN_CURRENT, Stated.measured(11)).build(),
+                "street");
+        assertThat(stage(job)).isEqualTo(Stage.TO_RATE);
+        sign(checks.run(car, 2), Decision.DELIVER);
+        assertThat(stage(job)).isEqualTo(Stage.READY);
+        jobs.handOver(job, 0);
+        assertThat(stage(job)).isEqualTo(Stage.HANDED_OVER);
+        assertThat(jobs.byId(job).events())
+                .extracting(Job.Event::kind)
+                .containsExactly(Job.Kind.OPENED, Job.Kind.HANDED_OVER);
+        assertThatThrownBy(() -> jobs.pause(job, "late", 1)).isInstanceOf(ConflictException.class);
+    }
+
+    @Test
+    void anOlderSignatureDoesNotAnswerANewJob() {
+        specs.save(car, Specs.easy().build(), "street");
+        sign(checks.run(car, 1), Decision.DELIVER);
+        long job = jobs.open(car, "again", TODAY);
+        assertThat(stage(job)).isEqualTo(Stage.TO_RATE);
+    }
+
+    @Test
+    void aPauseHidesTheStageAndItsReasonStays() {
+        long job = jobs.open(car, "look", TODAY);
+        jobs.pause(job, "waits for a hose", 0);
+        assertThat(stage(job)).isEqualTo(Stage.PAUSED);
+        jobs.resume(job, 1);
+        assertThat(stage(job)).isEqualTo(Stage.TO_DESCRIBE);
+        jobs.callOff(job, "sold", 2);
+        assertThat(jobs.byId(job).events())
+                .extracting(Job.Event::reason)
+                .containsExactly("", "waits for a hose", "", "sold");
+    }
+
+    @Test
+    void twoWhoChangeTheSameJobDoNotOverwriteEachOther() throws Exception {
+        long job = jobs.open(car, "look", TODAY);
+        jobs.change(job, "look twice", TODAY.plusDays(1), 0);
+        mvc.perform(change(job, "look thrice", TODAY.plusDays(2).toString(), 0).with(people.in(shop, Role.FRONT_DESK)))
+                .andExpect(status().isConflict())
+                .andExpect(content().string(containsString("look thrice")))
+                .andExpect(content().string(containsString("now saved: look twice")));
+        people.actAs(shop, Role.FRONT_DESK);
+        assertThat(jobs.byId(job).line().asked()).isEqualTo("look twice");
+    }
+
+    @Test
+    void theQueueComesByPromisePageByPageAndWithoutOtherShops() {
+        long later = jobs.open(car, "later", TODAY.plusDays(3));
+        long late = jobs.open(car, "late", TODAY.minusDays(3));
+        long due = jobs.open(car, "due", TODAY);
+        long same = jobs.open(specs.aCar(), "due too", TODAY);
+        people.actAs(people.aShop(), Role.FRONT_DESK);
+        jobs.open(specs.aCar(), "elsewhere", TODAY);
+        people.actAs(shop, Role.FRONT_DESK);
+
+        var all = queue.open(Queue.Choice.ALL, Queue.Place.START, 9);
+        assertThat(all).extracting(JobLine::id).containsExactly(late, due, same, later);
+        assertThat(queue.open(Queue.Choice.ALL, Queue.Place.of(all.get(1)), 9))
+                .extracting(JobLine::id)
+                .containsExactly(same, later);
+        assertThat(queue.open(Show.DUE.choice(TODAY), Queue.Place.START, 9))
+                .extracting(JobLine::id)
+                .containsExactly(late, due, same);
+        assertThat(queue.open(Show.WORKSHOP.choice(TODAY), Queue.Place.START, 9))
+                .isEmpty();
+    }
+
+    @Test
+    void aJobOfAnotherShopIsNotFound() {
+        long job = jobs.open(car, "look", TODAY);
+        people.actAs(people.aShop(), Role.FRONT_DESK);
+        assertThatThrownBy(() -> jobs.byId(job)).isInstanceOf(NotFoundException.class);
+        assertThatThrownBy(() -> jobs.pause(job, "x", 0)).isInstanceOf(NotFoundException.class);
+        assertThatThrownBy(() -> jobs.open(car, "x", TODAY)).isInstanceOf(NotFoundException.class);
+    }
+
+    @Test
+    void whatCannotBePromisedComesBackWithASentence() throws Exception {
+        var desk = people.in(shop, Role.FRONT_DESK);
+        mvc.perform(post("/cars/" + car + "/jobs")
+                        .with(csrf())
+                        .with(desk)
+                        .param("asked", "")
+                        .param("promised", "soon"))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("Write down what is asked for.")))
+                .andExpect(content().string(containsString("“soon” is no date")))
+                .andExpect(content().string(containsString("value=\"soon\"")));
+        mvc.perform(post("/cars/" + car + "/jobs")
+                        .with(csrf())
+                        .with(desk)
+                        .param("asked", "look")
+                        .param("promised", "2001-01-01"))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("2001-01-01 cannot be promised")));
+        people.actAs(shop, Role.FRONT_DESK);
+        long job = jobs.open(car, "look", TODAY.minusDays(5));
+        mvc.perform(change(job, "look well", TODAY.minusDays(5).toString(), 0).with(desk))
+                .andExpect(status().is3xxRedirection());
+        mvc.perform(post("/jobs/" + job + "/stop")
+                        .with(csrf())
+                        .with(desk)
+                        .param("how", "PAUSE")
+                        .param("version", "1"))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("Give a reason.")));
+    }
+
+    @Test
+    void eachRoleStartsWithWhatWaitsForIt() throws Exception {
+        long late = jobs.open(car, "Hot on the motorway", TODAY.minusDays(2));
+        jobs.open(specs.aCar(), "Next week’s work", TODAY.plusDays(7));
+        mvc.perform(get("/").with(people.in(shop, Role.FRONT_DESK)))
+                .andExpect(content().string(containsString("Hot on the motorway")))
+                .andExpect(content().string(containsString("2 days late")))
+                .andExpect(content().string(not(containsString("Next week’s work"))))
+                .andExpect(content().string(not(containsString("nobody has signed"))));
+        mvc.perform(get("/").with(people.in(shop, Role.TECHNICIAN)))
+                .andExpect(content().string(containsString("Nothing waits to be rated or signed.")));
+        people.actAs(shop, Role.TECHNICIAN);
+        specs.save(car, Specs.easy().build(), "street");
+        mvc.perform(get("/").with(people.in(shop, Role.TECHNICIAN)))
+                .andExpect(content().string(containsString("/cars/" + car + "/revisions/1/check")));
+        people.actAs(shop, Role.TECHNICIAN);
+        checks.run(car, 1);
+        mvc.perform(get("/").with(people.in(shop, Role.OWNER)))
+                .andExpect(content().string(containsString("Next week’s work")))
+                .andExpect(content().string(containsString("Check of revision 1")))
+                .andExpect(content().string(containsString("No changed car waits that long.")));
+        mvc.perform(get("/jobs/" + late).with(people.in(shop, Role.TECHNICIAN)))
+                .andExpect(status().isOk())
+                .andExpect(content().string(not(containsString("Pause or call off"))));
+    }
+
+    private static MockHttpServletRequestBuilder change(long job, String asked, String promised, int version) {
+        return post("/jobs/" + job)
+                .with(csrf())
+                .param("asked", asked)
+                .param("promised", promised)
+                .param("version", String.valueOf(version));
+    }
+
+    private Stage stage(long job) {
+        return queue.line(job).orElseThrow().stage();
+    }
+
+    private void sign(long check, Decision decision) {
+        checks.sign(check, new SignOffForm(decision, "", List.of()));
+    }
+}

@@ -1,0 +1,98 @@
+package headertank.app.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import headertank.app.account.People;
+import headertank.app.check.Checks;
+import headertank.app.check.Decision;
+import headertank.app.check.SignOffForm;
+import headertank.app.check.Specs;
+import headertank.app.database.DatabaseTest;
+import headertank.app.shop.Role;
+import headertank.calc.build.BuildField;
+import headertank.calc.quantity.Stated;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** What the owner is told of: nobody signed, or changed and not rated again. */
+@DatabaseTest
+class UnfinishedIT {
+
+    @Autowired
+    Unfinished unfinished;
+
+    @Autowired
+    Specs specs;
+
+    @Autowired
+    Checks checks;
+
+    @Autowired
+    People people;
+
+    long shop;
+    long car;
+
+    @BeforeEach
+    void aRatedCar() {
+        shop = people.aShop();
+        people.actAs(shop, Role.TECHNICIAN);
+        car = specs.aCar();
+        specs.save(car, Specs.easy().build(), "street");
+    }
+
+    @AfterEach
+    void nobody() {
+        People.nobody();
+    }
+
+    @Test
+    void onlyTheNewestCheckOfACarIsListedAndOnlyWhileNobodySigned() {
+        checks.run(car, 1);
+        long newest = checks.run(car, 1);
+        assertThat(unfinished.unsigned(Long.MAX_VALUE, 9))
+                .extracting(Unfinished.Unsigned::checkId)
+                .containsExactly(newest);
+        assertThat(unfinished.unsigned(newest, 9)).isEmpty();
+        checks.sign(newest, new SignOffForm(Decision.HOLD_BACK, "", List.of()));
+        assertThat(unfinished.unsigned(Long.MAX_VALUE, 9)).isEmpty();
+    }
+
+    @Test
+    void aSignedCarThatWasChangedIsOverdueAfterItsDaysUntilItIsSignedAgain() {
+        Instant soon = Instant.now().plus(Duration.ofDays(Unfinished.RECHECK_DAYS - 1));
+        Instant later = Instant.now().plus(Duration.ofDays(Unfinished.RECHECK_DAYS + 1));
+        assertThat(overdue(later)).isEmpty();
+        checks.sign(checks.run(car, 1), new SignOffForm(Decision.DELIVER, "", List.of()));
+        assertThat(overdue(later)).isEmpty();
+        specs.save(
+                car,
+                Specs.easy().set(BuildField.FAN_CURRENT, Stated.measured(11)).build(),
+                "street");
+        assertThat(overdue(soon)).isEmpty();
+        assertThat(overdue(later)).singleElement().satisfies(o -> {
+            assertThat(o.carId()).isEqualTo(car);
+            assertThat(o.signedNumber()).isEqualTo(1);
+            assertThat(o.newestNumber()).isEqualTo(2);
+            assertThat(unfinished.overdue(later, o.changedAt(), car, 9)).isEmpty();
+        });
+        checks.sign(checks.run(car, 2), new SignOffForm(Decision.DELIVER, "", List.of()));
+        assertThat(overdue(later)).isEmpty();
+    }
+
+    @Test
+    void anotherShopSeesNothingOfIt() {
+        checks.run(car, 1);
+        people.actAs(people.aShop(), Role.OWNER);
+        assertThat(unfinished.unsigned(Long.MAX_VALUE, 9)).isEmpty();
+    }
+
+    private List<Unfinished.Overdue> overdue(Instant now) {
+        return unfinished.overdue(now, Instant.EPOCH, 0, 9);
+    }
+}

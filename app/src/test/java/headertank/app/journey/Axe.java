@@ -1,0 +1,42 @@
+package headertank.app.journey;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** Asks axe-core what on the page on show breaks WCAG 2.2, levels A and AA, or its best practices. */
+final class Axe {
+
+    private static final String SCRIPT = read();
+
+    private static final String ASK = """
+            const done = arguments[arguments.length - 1];
+            axe.run(document, {
+              runOnly: {type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']},
+              rules: {'target-size': {enabled: true}},
+              resultTypes: ['violations']
+            }).then(
+              found => done(found.violations.map(v => v.id + ' (' + v.impact + '): ' + v.help + ' '
+                + v.nodes.length + 'x, ' + v.nodes.slice(0, 3).map(n =>
+                    n.target.join(' ') + ' ' + n.html.slice(0, 160) + ' [' + n.failureSummary.replace(/\\s+/g, ' ').slice(0, 200) + ']')
+                  .join(' | '))),
+              error => done(['axe failed: ' + error]));""";
+
+    private Axe() {}
+
+    @SuppressWarnings("unchecked")
+    static List<String> violations(Browser browser) {
+        browser.script(SCRIPT);
+        return (List<String>) browser.awaited(ASK);
+    }
+
+    private static String read() {
+        try (InputStream script = Axe.class.getResourceAsStream("/axe.min.js")) {
+            return new String(script.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,148 @@
+package headertank.app.journey;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import headertank.app.database.ServedTest;
+import headertank.app.demo.DemoData;
+import headertank.app.shop.Role;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.Keys;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.context.TestPropertySource;
+
+/**
+ * Looks at every page of the demo shop at three widths: accessible, no wider than the window, still for those who ask for it,
+ * the focus visible. Pictures land in {@code target/screenshots}; with {@code -Dheadertank.docs.write=true} those in docs are
+ * replaced. The times that it prints are a report, no test.
+ */
+@ServedTest
+@TestPropertySource(properties = "headertank.demo=true")
+class EveryPageIT {
+
+    private static final int[] WIDTHS = {390, 820, 1440};
+    private static final Path DOCS = Path.of("..", "docs", "screenshots");
+
+    private static final String IS_QUIET =
+            "return document.readyState === 'complete' && !document.querySelector('.htmx-request, .htmx-settling')";
+    private static final String SERVER_TIME =
+            "const n = performance.getEntriesByType('navigation')[0]; return n.responseStart - n.requestStart";
+    private static final String MOVES = """
+            const longer = list => list.split(',').some(t => parseFloat(t) > 0);
+            return [...document.querySelectorAll('*')].flatMap(e => ['', '::before', '::after'].map(p => [e, getComputedStyle(e, p || null)]))
+              .filter(([e, s]) => longer(s.transitionDuration) || (s.animationName !== 'none' && longer(s.animationDuration)))
+              .slice(0, 5).map(([e]) => e.outerHTML.slice(0, 120))""";
+    private static final String FOCUS_IS_HIDDEN = """
+            const hidden = [];
+            for (const e of document.querySelectorAll('a[href], button, input, select, textarea, summary, [tabindex="0"]')) {
+              if (e.disabled || e.type === 'hidden' || !e.checkVisibility()) continue;
+              e.focus();
+              const s = getComputedStyle(e);
+              const seen = (s.outlineStyle !== 'none' && parseFloat(s.outlineWidth) >= 2) || s.boxShadow !== 'none';
+              if (document.activeElement === e && !seen) hidden.push(e.outerHTML.slice(0, 120));
+            }
+            return hidden.slice(0, 5)""";
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    DemoData demo;
+
+    private final List<String> faults = new ArrayList<>();
+    private final List<String> times = new ArrayList<>();
+    private final TreeSet<String> pictures = new TreeSet<>();
+
+    @Test
+    void everyPageIsAccessibleAndFitsEachWidth() throws IOException {
+        try (Browser browser = Browser.at(port)) {
+            browser.withoutMotion();
+            lookAt(browser, "first-owner", "/first-owner");
+            Map<String, Long> ids = demo.ensure();
+            for (var person : PageExamples.byPerson().entrySet()) {
+                signIn(browser, person.getKey());
+                for (PageExamples.Example page : person.getValue()) {
+                    lookAt(browser, page.name(), page.path(ids));
+                }
+            }
+            signIn(browser, Optional.of(Role.TECHNICIAN));
+            browser.width(1100).open("/checks/" + ids.get("check"));
+            keep("check-first-screen", browser.picture(false));
+        }
+        report();
+        removeOthers();
+        assertThat(faults).as(String.join("\n", faults)).isEmpty();
+    }
+
+    private static void signIn(Browser browser, Optional<Role> role) {
+        browser.width(1440).signOut();
+        role.map(r -> DemoData.login(r.name())).ifPresent(login -> browser.signIn(login.getKey(), login.getValue()));
+    }
+
+    private void lookAt(Browser browser, String name, String path) throws IOException {
+        for (int width : WIDTHS) {
+            browser.width(width).open(path);
+            browser.waitUntil(() -> Boolean.TRUE.equals(browser.script(IS_QUIET)));
+            String place = name + " at " + width + ": ";
+            if (width == 1440) {
+                Number time = (Number) browser.script(SERVER_TIME);
+                times.add(String.format(Locale.ROOT, "%6.0f ms  %-32s %s", time.doubleValue(), name, path));
+            }
+            keep(name + "-" + width, browser.picture(true));
+            Axe.violations(browser).forEach(v -> faults.add(place + v));
+            if (browser.scrollsSideways()) {
+                faults.add(place + "wider than the window");
+            }
+            said(browser, MOVES).forEach(e -> faults.add(place + "moves: " + e));
+            browser.key(Keys.TAB);
+            said(browser, FOCUS_IS_HIDDEN).forEach(e -> faults.add(place + "focus not visible: " + e));
+        }
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<String> said(Browser browser, String script) {
+        return (List<String>) browser.script(script);
+    }
+
+    private void keep(String name, byte[] png) throws IOException {
+        pictures.add(name + ".png");
+        byte[] small = SmallPng.of(png);
+        Browser.keep(Path.of("target", "screenshots"), name, small);
+        if (writesDocs()) {
+            Browser.keep(DOCS, name, small);
+        }
+    }
+
+    /** Pictures of pages that are gone go too. */
+    private void removeOthers() throws IOException {
+        if (!writesDocs()) {
+            return;
+        }
+        try (var files = Files.list(DOCS)) {
+            for (Path file : files.toList()) {
+                if (!pictures.contains(file.getFileName().toString())) {
+                    Files.delete(file);
+                }
+            }
+        }
+    }
+
+    private static boolean writesDocs() {
+        return Boolean.getBoolean("headertank.docs.write");
+    }
+
+    private void report() throws IOException {
+        String text = "Time until the server's first byte, third visit, demo shop:\n" + String.join("\n", times) + "\n";
+        System.out.print(text);
+        Files.writeString(Path.of("target", "page-times.txt"), text);
+    }
+}

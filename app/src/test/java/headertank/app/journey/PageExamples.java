@@ -1,0 +1,134 @@
+package headertank.app.journey;
+
+import headertank.app.account.RouteRights;
+import headertank.app.shop.Role;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.springframework.http.HttpMethod;
+
+/**
+ * An address for every page there is. A new page gets its line in {@link #ADDRESSES}; what a browser does not show as a page
+ * stands in {@link #NO_PAGES} with the reason.
+ */
+final class PageExamples {
+
+    /**
+     * A page to look at.
+     *
+     * @param name of its pictures
+     * @param role who looks; empty for nobody signed in
+     * @param address with {@code <car>} and the like where the demo shop's ids go
+     */
+    record Example(String name, Optional<Role> role, String address) {
+        String path(Map<String, Long> ids) {
+            String path = address;
+            for (var id : ids.entrySet()) {
+                path = path.replace("<" + id.getKey() + ">", id.getValue().toString());
+            }
+            return path;
+        }
+    }
+
+    /** Pattern of the route to address; a pattern alone when it holds no ids. */
+    private static final Map<String, String> ADDRESSES = Map.ofEntries(
+            same("/"),
+            same("/login"),
+            same("/accounts"),
+            same("/account/password"),
+            same("/cars"),
+            same("/cars/new"),
+            Map.entry("/cars/{id}", "/cars/<car>"),
+            Map.entry("/cars/{id}/edit", "/cars/<car>/edit"),
+            Map.entry("/cars/{id}/spec", "/cars/<car>/spec"),
+            Map.entry("/cars/{id}/revisions/{number}", "/cars/<car>/revisions/2"),
+            Map.entry("/cars/{id}/history", "/cars/<car>/history"),
+            Map.entry("/cars/{id}/compare", "/cars/<car>/compare?from=1&to=2"),
+            Map.entry("/cars/{id}/revisions/{number}/check", "/cars/<other>/revisions/1/check"),
+            Map.entry("/cars/{id}/jobs/new", "/cars/<car>/jobs/new"),
+            Map.entry("/cars/{id}/incidents/new", "/cars/<car>/incidents/new"),
+            same("/customers"),
+            same("/customers/new"),
+            Map.entry("/customers/{id}", "/customers/<customer>"),
+            Map.entry("/customers/{id}/edit", "/customers/<customer>/edit"),
+            Map.entry("/checks/{id}", "/checks/<check>"),
+            Map.entry("/incidents/{id}", "/incidents/<incident>"),
+            same("/jobs"),
+            same("/jobs/unsigned"),
+            same("/jobs/overdue"),
+            Map.entry("/jobs/{id}", "/jobs/<job>"),
+            Map.entry("/jobs/{id}/edit", "/jobs/<job>/edit"));
+
+    /** Pages that look different for another role or in another state, beside the first of their route. */
+    private static final List<Example> FURTHER = List.of(
+            new Example("start-technician", Optional.of(Role.TECHNICIAN), "/"),
+            new Example("start-owner", Optional.of(Role.OWNER), "/"),
+            new Example("checks-one-signed", Optional.of(Role.TECHNICIAN), "/checks/<signed>"),
+            new Example("cars-nothing-found", Optional.of(Role.FRONT_DESK), "/cars?q=no+such+car"),
+            new Example("error-not-found", Optional.of(Role.FRONT_DESK), "/cars/999999"));
+
+    /** What is no page, and why. */
+    static final Map<String, String> NO_PAGES = Map.of(
+            "/first-owner", "only there while the database is empty: the walk begins with it",
+            "/customers/choices", "a fragment of the form at /cars/new",
+            "/checks/{id}/sheet.pdf", "a download");
+
+    private PageExamples() {}
+
+    private static Map.Entry<String, String> same(String pattern) {
+        return Map.entry(pattern, pattern);
+    }
+
+    private static List<RouteRights.Row> pages() {
+        return RouteRights.rows().stream()
+                .filter(r -> r.method().equals(HttpMethod.GET))
+                .toList();
+    }
+
+    /** Patterns that have neither an address nor a reason, and addresses and reasons of patterns that are gone. */
+    static List<String> gaps() {
+        var routes = pages().stream().map(r -> r.pattern().getPatternString()).collect(Collectors.toSet());
+        var known = new TreeSet<>(ADDRESSES.keySet());
+        known.addAll(NO_PAGES.keySet());
+        var gaps = new ArrayList<String>();
+        routes.stream()
+                .filter(r -> !known.contains(r))
+                .map(r -> "no example: " + r)
+                .forEach(gaps::add);
+        known.stream()
+                .filter(k -> !routes.contains(k))
+                .map(k -> "no such route: " + k)
+                .forEach(gaps::add);
+        return gaps;
+    }
+
+    /** All of them, by who looks at them, so that each person signs in once. */
+    static Map<Optional<Role>, List<Example>> byPerson() {
+        List<Example> all = new ArrayList<>();
+        for (RouteRights.Row row : pages()) {
+            String pattern = row.pattern().getPatternString();
+            if (ADDRESSES.containsKey(pattern)) {
+                Optional<Role> first = row.roles().stream().min(Comparator.naturalOrder());
+                all.add(new Example(name(pattern), first, ADDRESSES.get(pattern)));
+            }
+        }
+        all.addAll(FURTHER);
+        Map<Optional<Role>, List<Example>> byPerson =
+                new TreeMap<>(Comparator.comparing(r -> r.map(Role::ordinal).orElse(-1)));
+        all.forEach(
+                e -> byPerson.computeIfAbsent(e.role(), r -> new ArrayList<>()).add(e));
+        return byPerson;
+    }
+
+    /** {@code /cars/{id}/edit} is {@code cars-one-edit}. */
+    static String name(String pattern) {
+        String name =
+                pattern.replaceAll("\\{[^}]+}", "one").replaceAll("^/|/$", "").replace('/', '-');
+        return name.isEmpty() ? "start" : name;
+    }
+}
