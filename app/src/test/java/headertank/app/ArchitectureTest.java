@@ -40,10 +40,7 @@ class ArchitectureTest {
             .layer("audit")
             .definedBy("headertank.app.audit..")
             .layer("account")
-            .definedBy(
-                    "headertank.app.account..",
-                    "headertank.app.language..",
-                    "headertank.app.settings..")
+            .definedBy("headertank.app.account..", "headertank.app.language..", "headertank.app.settings..")
             .layer("car")
             .definedBy("headertank.app.car..", "headertank.app.part..", "headertank.app.duty..")
             .layer("spec")
@@ -81,7 +78,8 @@ class ArchitectureTest {
             .whereLayer("car")
             .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "drawing", "handover", "check", "spec")
             .whereLayer("account")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "drawing", "handover", "check", "spec", "car");
+            .mayOnlyBeAccessedByLayers(
+                    "outermost", "incident", "advice", "drawing", "handover", "check", "spec", "car");
 
     @ArchTest
     static final ArchRule REPOSITORIES_STAY_IN_THEIR_FEATURE =

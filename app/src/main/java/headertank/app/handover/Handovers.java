@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -29,7 +30,7 @@ public class Handovers {
 
     private final Checks checks;
     private final Revisions revisions;
-    private final Rater rater;
+    private final Supplier<Rater> rater;
     private final DayStore days;
     private final MeasurementStore measurements;
     private final PhotoStore photos;
@@ -42,7 +43,7 @@ public class Handovers {
     Handovers(
             Checks checks,
             Revisions revisions,
-            Rater rater,
+            Supplier<Rater> rater,
             DayStore days,
             MeasurementStore measurements,
             PhotoStore photos,
@@ -94,7 +95,7 @@ public class Handovers {
         checks.byId(checkId);
         CheckInput input = checks.input(checkId);
         var build = revisions.byId(input.revisionId()).spec().build();
-        var expected = rater.idleInWorkshop(build, ambientK);
+        var expected = rater.get().idleInWorkshop(build, ambientK);
         days.insert(user.shopId(), checkId, user.accountId(), expected, Version.CALC_CORE, key)
                 .ifPresent(id -> audit.record("handover.day-set", "handover_day", id, "check " + checkId));
     }

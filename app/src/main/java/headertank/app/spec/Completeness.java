@@ -21,6 +21,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.springframework.stereotype.Component;
 
 /**
@@ -57,10 +58,10 @@ class Completeness {
 
     private record Effect(BuildField field, boolean guessed, double kelvins) {}
 
-    private final Rater rater;
+    private final Supplier<Rater> rater;
     private final FieldText text;
 
-    Completeness(Rater rater, FieldText text) {
+    Completeness(Supplier<Rater> rater, FieldText text) {
         this.rater = rater;
         this.text = text;
     }
@@ -93,7 +94,7 @@ class Completeness {
         if (build.isEmpty() || draft.duties().isEmpty()) {
             return List.of();
         }
-        Duty duty = rater.duties().get(reading.dutyIds().get(0));
+        Duty duty = rater.get().duties().get(reading.dutyIds().get(0));
         Optional<OperatingPoint> worst = duty.points().stream()
                 .filter(p -> !p.engineOff())
                 .min(Comparator.comparingDouble(p -> margin(build.get(), p)));
@@ -148,7 +149,7 @@ class Completeness {
 
     private double margin(Build build, OperatingPoint point) {
         try {
-            return rater.at(build, point).coolantMarginK();
+            return rater.get().at(build, point).coolantMarginK();
         } catch (InputException | OutOfRangeException e) {
             return Double.NaN;
         }

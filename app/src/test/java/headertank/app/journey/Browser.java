@@ -85,14 +85,6 @@ public final class Browser implements AutoCloseable {
         return open(path);
     }
 
-    /** Takes the network away, or gives it back. */
-    public void offline(boolean without) {
-        driver.executeCdpCommand("Network.enable", Map.of());
-        driver.executeCdpCommand(
-                "Network.emulateNetworkConditions",
-                Map.of("offline", without, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
-    }
-
     /** Keys of the browser's store for this site. */
     public List<?> stored() {
         return (List<?>) driver.executeScript("return Object.keys(localStorage)");

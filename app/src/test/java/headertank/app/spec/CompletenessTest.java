@@ -27,9 +27,9 @@ class CompletenessTest {
             Arrays.stream(BuildField.values()).filter(BuildField::essential).count();
 
     private final FieldText text = Texts.metric(RATER);
-    private final SpecReader reader = new SpecReader(RATER, text);
-    private final Preview preview = new Preview(RATER, text);
-    private final Completeness completeness = new Completeness(RATER, text);
+    private final SpecReader reader = new SpecReader(() -> RATER, text);
+    private final Preview preview = new Preview(() -> RATER, text);
+    private final Completeness completeness = new Completeness(() -> RATER, text);
 
     private Completeness.State of(String... pairs) {
         MultiValueMap<String, String> sent = new LinkedMultiValueMap<>();

@@ -60,7 +60,7 @@ class SpecReaderTest {
                 BuildField.CONTROL_ROW_2_DUTY.key(), "100 %",
                 BuildField.CONTROL_SOFT_START.key(), "4 s");
         assertThat(falling.faults()).containsOnlyKeys("fanControl.row2K");
-        assertThat(falling.faults().get("fanControl.row2K")).contains("above that of the row before");
+        assertThat(falling.faults().get("fanControl.row2K")).contains("after fanControl.row1K");
         SpecReader.Reading rising = read(
                 BuildField.CONTROL_ROW_1_K.key(), "80",
                 BuildField.CONTROL_ROW_1_DUTY.key(), "0",

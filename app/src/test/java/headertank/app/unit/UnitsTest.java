@@ -187,4 +187,11 @@ class UnitsTest {
             }
         }
     }
+
+    @Test
+    void onlyABareNumberGetsTheShopsUnit() {
+        assertThat(Units.withUnit("0.1 m2", Dimension.AREA, UnitSystem.METRIC)).isEqualTo("0.1 m2");
+        assertThat(Units.withUnit("1,270", Dimension.LENGTH, UnitSystem.METRIC)).isEqualTo("1,270 mm");
+        assertThat(Units.withUnit("-12", Dimension.TEMPERATURE, UnitSystem.US)).isEqualTo("-12 °F");
+    }
 }

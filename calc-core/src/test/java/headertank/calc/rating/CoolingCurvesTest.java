@@ -22,7 +22,8 @@ class CoolingCurvesTest {
 
     @Test
     void coreAndDriveCrossAtTheSteadyStateOfEachPoint() {
-        Build halfBare = Builds.road().change()
+        Build halfBare = Builds.road()
+                .change()
                 .set(BuildField.FAN_COVER, Stated.measured(0.5))
                 .build();
         for (Build build : List.of(Builds.road(), Builds.drift(), Builds.track(), halfBare)) {

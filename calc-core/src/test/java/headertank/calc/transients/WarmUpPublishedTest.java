@@ -43,8 +43,8 @@ public class WarmUpPublishedTest extends PublishedTestBase {
                         0.25,
                         "one car; its mass, coolant and gears are guessed, its heater and stops are not in the model; the"
                                 + " masses of ours are guesses of 25 to 30 %")
-                .source("P. Mitev, How long does it take to warm an engine up?, 2013, pmitev.blogspot.com, log of the"
-                        + " diagnosis port"));
+                .source("How long does it take to warm an engine up?, 16 February 2013, pmitev.blogspot.com, a driver's"
+                        + " log of the diagnosis port"));
     }
 
     private static double secondsToWarm() {
