@@ -96,7 +96,8 @@ public final class Units {
     /** What was typed, with the shop's unit added if it came without one, so that it still reads the same in another shop. */
     public static String withUnit(String text, Dimension dimension, UnitSystem system) {
         String typed = text.strip();
-        boolean bare = typed.matches("[+\\-−‐‑–]?[\\d.,eE \\u00a0\\u2009\\u202f]+") && !dimension.symbol(system).isEmpty();
+        boolean bare = typed.matches("[+\\-−‐‑–]?[\\d.,eE \\u00a0\\u2009\\u202f]+")
+                && !dimension.symbol(system).isEmpty();
         return bare ? typed + " " + dimension.symbol(system) : typed;
     }
 
