@@ -74,7 +74,7 @@ class SheetIT {
         String text = text(sheet("a4"));
         assertThat(text)
                 .contains("NOT SIGNED", "Jo Example", "Nimbrax Coupe 1999", "Street", "Drift", "Coolant margin")
-                .contains("Margin at the run’s peak", "coolant limit", "Battery voltage, V", "1 queue")
+                .contains("Margin at the run’s peak", "Steady margin")
                 .contains("Hot coolant under pressure scalds", "local codes and licensed practice")
                 .contains("calc-core) " + result.calcCoreVersion(), String.valueOf(result.seed()))
                 .contains(checks.byId(check).resultSha256().substring(0, 16))
