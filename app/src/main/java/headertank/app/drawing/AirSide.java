@@ -106,7 +106,7 @@ final class AirSide {
     }
 
     private Plate fan(double x) {
-        String key = "fan." + car.token(FAN_DRIVE) + "." + car.token(FAN_MOUNTING);
+        String key = "fan-side." + car.token(FAN_DRIVE);
         String name = car.marked(words, words.say(key, car.count(FAN_COUNT)), FAN_DRIVE, FAN_COUNT, FAN_MOUNTING);
         return new Plate("fan-side", x, 7, Pen.PAPER, car.assumed(FAN_DRIVE, FAN_MOUNTING), name);
     }
