@@ -1,5 +1,6 @@
 package headertank.app;
 
+import headertank.app.language.CalcWords;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import org.springframework.context.MessageSource;
@@ -15,5 +16,10 @@ public final class MessageSources {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** What calc-core says, in each language. */
+    public static CalcWords calcWords() {
+        return new CalcWords(all());
     }
 }

@@ -3,6 +3,7 @@ package headertank.app.check;
 import headertank.app.audit.AuditTrail;
 import headertank.app.car.CarSearch;
 import headertank.app.duty.Duties;
+import headertank.app.language.CalcWords;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.CurrentUser;
 import headertank.app.spec.Revision;
@@ -33,6 +34,7 @@ public class Checks {
     private final AuditTrail audit;
     private final JdbcClient jdbc;
     private final ApplicationEventPublisher events;
+    private final CalcWords calcWords;
 
     Checks(
             Revisions revisions,
@@ -43,7 +45,8 @@ public class Checks {
             CurrentUser user,
             AuditTrail audit,
             JdbcClient jdbc,
-            ApplicationEventPublisher events) {
+            ApplicationEventPublisher events,
+            CalcWords calcWords) {
         this.revisions = revisions;
         this.rater = rater;
         this.duties = duties;
@@ -53,6 +56,7 @@ public class Checks {
         this.audit = audit;
         this.jdbc = jdbc;
         this.events = events;
+        this.calcWords = calcWords;
     }
 
     /** Rates a revision for its duties and stores the outcome; returns the check's id. */
@@ -110,7 +114,7 @@ public class Checks {
         if (check.isSigned()) {
             throw new ConflictException("check.sign.already");
         }
-        if (!SignOffRules.faults(check, form).isEmpty()) {
+        if (!SignOffRules.faults(check, form, calcWords::of).isEmpty()) {
             throw new ConflictException("check.sign.not-allowed");
         }
         List<String> accepted = check.result().conditions().stream()

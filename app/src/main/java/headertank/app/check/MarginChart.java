@@ -61,7 +61,7 @@ public record MarginChart(int width, int height, double zeroX, List<Tick> ticks,
             double margin = p.steady().map(PointResult.Steady::coolantMarginK).orElse(Double.NEGATIVE_INFINITY);
             double y = 34 + ROW * rows.size();
             rows.add(new Row(
-                    p.label(),
+                    shown.said(p.label()),
                     y,
                     scale.at(margin),
                     0,

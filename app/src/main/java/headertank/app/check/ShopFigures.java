@@ -1,5 +1,6 @@
 package headertank.app.check;
 
+import headertank.app.language.CalcWords;
 import headertank.app.shop.Shops;
 import headertank.app.spec.FieldText;
 import headertank.calc.build.BuildField;
@@ -15,16 +16,22 @@ public class ShopFigures {
     private final Shops shops;
     private final MessageSource messages;
     private final FieldText fields;
+    private final CalcWords calcWords;
 
-    ShopFigures(Shops shops, MessageSource messages, FieldText fields) {
+    ShopFigures(Shops shops, MessageSource messages, FieldText fields, CalcWords calcWords) {
         this.shops = shops;
         this.messages = messages;
         this.fields = fields;
+        this.calcWords = calcWords;
     }
 
     public Shown current() {
         return new Shown(
-                shops.current().unitSystem(), messages, ZoneId.systemDefault(), LocaleContextHolder.getLocale());
+                shops.current().unitSystem(),
+                messages,
+                calcWords,
+                ZoneId.systemDefault(),
+                LocaleContextHolder.getLocale());
     }
 
     /** Name of a field, or its key when it no longer exists. */
@@ -47,6 +54,6 @@ public class ShopFigures {
                 : shown.figure(finding.value(), finding.unit());
         String sentence = messages.getMessage(
                 key, new Object[] {value, shown.margin(duty.coolantMarginK())}, null, LocaleContextHolder.getLocale());
-        return sentence == null ? finding.text() : sentence;
+        return sentence == null ? calcWords.of(finding.text()) : sentence;
     }
 }

@@ -1,5 +1,7 @@
 package headertank.app.check;
 
+import headertank.app.language.CalcWords;
+import headertank.app.unit.DecimalSign;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
@@ -13,16 +15,16 @@ import org.springframework.context.MessageSource;
 /** Figures of a check as one shop reads them. Made once for a page or a sheet by {@link ShopFigures}. */
 public final class Shown {
 
-    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.ENGLISH);
-
     private final UnitSystem system;
     private final MessageSource messages;
+    private final CalcWords calcWords;
     private final ZoneId zone;
     private final Locale locale;
 
-    Shown(UnitSystem system, MessageSource messages, ZoneId zone, Locale locale) {
+    Shown(UnitSystem system, MessageSource messages, CalcWords calcWords, ZoneId zone, Locale locale) {
         this.system = system;
         this.messages = messages;
+        this.calcWords = calcWords;
         this.zone = zone;
         this.locale = locale;
     }
@@ -115,16 +117,23 @@ public final class Shown {
 
     /** A number of the working in its SI unit, four digits. */
     public String digits(double value) {
-        return Double.isFinite(value) ? String.format(Locale.ROOT, "%.4g", value) : text("check.none");
+        return Double.isFinite(value) ? DecimalSign.in(String.format(Locale.ROOT, "%.4g", value)) : text("check.none");
     }
 
     /** A number that only has to be small. */
     public String tiny(double value) {
-        return Double.isFinite(value) ? String.format(Locale.ROOT, "%.1e", value) : text("check.none");
+        return Double.isFinite(value) ? DecimalSign.in(String.format(Locale.ROOT, "%.1e", value)) : text("check.none");
+    }
+
+    /** What calc-core said, in the language of the page. */
+    public String said(String english) {
+        return calcWords.of(english, locale);
     }
 
     public String when(Instant instant) {
-        return WHEN.withZone(zone).format(instant);
+        return DateTimeFormatter.ofPattern(text("date.when"), locale)
+                .withZone(zone)
+                .format(instant);
     }
 
     public String voltage(double volt) {
@@ -200,7 +209,7 @@ public final class Shown {
                 : Math.abs(value) >= 100
                         ? String.format(Locale.ROOT, "%.0f", value)
                         : String.format(Locale.ROOT, "%.2f", value);
-        return signed(s, "");
+        return signed(DecimalSign.in(s), "");
     }
 
     /** With a real minus sign, and no line break between number and unit. */

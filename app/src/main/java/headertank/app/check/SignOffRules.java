@@ -5,7 +5,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a signature may say about a check. Holding a car back is always possible. */
 final class SignOffRules {
@@ -21,7 +23,11 @@ final class SignOffRules {
 
     private SignOffRules() {}
 
-    static List<Fault> faults(StoredCheck check, SignOffForm form) {
+    /**
+     * @param words what calc-core calls things, in the language of whoever signs
+     * @return why the signature is refused, empty when it is not
+     */
+    static List<Fault> faults(StoredCheck check, SignOffForm form, UnaryOperator<String> words) {
         List<Fault> faults = new ArrayList<>();
         if (form.decision() == null || form.decision() == Decision.HOLD_BACK) {
             return faults;
@@ -32,13 +38,13 @@ final class SignOffRules {
         CheckResult result = check.result();
         boolean plain = form.decision() == Decision.DELIVER;
         if (plain && !result.refused().isEmpty()) {
-            faults.add(new Fault("decision", "check.sign.refused", labels(result.refused())));
+            faults.add(new Fault("decision", "check.sign.refused", labels(result.refused(), words)));
         } else if (plain && !result.conditions().isEmpty()) {
             faults.add(new Fault("decision", "check.sign.has-conditions", ""));
         }
         if (!plain) {
             withConditions(result, form).ifPresent(faults::add);
-            unnamed(result, form.remark()).ifPresent(faults::add);
+            unnamed(result, form.remark(), words).ifPresent(faults::add);
         }
         return faults;
     }
@@ -52,23 +58,36 @@ final class SignOffRules {
     }
 
     /** A car that was refused leaves only with a remark that names what it was refused for. */
-    private static Optional<Fault> unnamed(CheckResult result, String remark) {
+    private static Optional<Fault> unnamed(CheckResult result, String remark, UnaryOperator<String> words) {
         String said = remark.toLowerCase(Locale.ROOT);
-        List<DutyResult> missing = result.refused().stream()
-                .filter(d -> !said.contains(d.label().toLowerCase(Locale.ROOT)))
-                .toList();
+        List<DutyResult> missing =
+                result.refused().stream().filter(d -> !isNamed(d, said, words)).toList();
         if (!missing.isEmpty()) {
-            return Optional.of(new Fault("remark", "check.sign.name-refused", labels(missing)));
+            return Optional.of(new Fault("remark", "check.sign.name-refused", labels(missing, words)));
         }
         return !result.stops().isEmpty() && remark.isBlank()
                 ? Optional.of(new Fault(
                         "remark",
                         "check.sign.name-stop",
-                        result.stops().stream().map(CheckResult.FlagLine::title).collect(Collectors.joining(", "))))
+                        result.stops().stream()
+                                .map(CheckResult.FlagLine::title)
+                                .map(words)
+                                .collect(Collectors.joining(", "))))
                 : Optional.empty();
     }
 
-    private static String labels(List<DutyResult> duties) {
-        return duties.stream().map(DutyResult::label).collect(Collectors.joining(", "));
+    private static boolean isNamed(DutyResult duty, String remark, UnaryOperator<String> words) {
+        return Stream.of(duty.label(), words.apply(duty.label()))
+                .map(label -> name(label).toLowerCase(Locale.ROOT))
+                .anyMatch(remark::contains);
+    }
+
+    /** What a duty is called for short: what stands before the colon of its label. */
+    private static String name(String label) {
+        return label.split(":", 2)[0].strip();
+    }
+
+    private static String labels(List<DutyResult> duties, UnaryOperator<String> words) {
+        return duties.stream().map(d -> name(words.apply(d.label()))).collect(Collectors.joining(", "));
     }
 }

@@ -2,6 +2,7 @@ package headertank.app.drawing;
 
 import headertank.app.car.CarSearch;
 import headertank.app.check.Checks;
+import headertank.app.check.ShopFigures;
 import headertank.app.check.StoredCheck;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -16,11 +17,13 @@ class DrawingPages {
     private final Checks checks;
     private final CarSearch cars;
     private final Drawings drawings;
+    private final ShopFigures figures;
 
-    DrawingPages(Checks checks, CarSearch cars, Drawings drawings) {
+    DrawingPages(Checks checks, CarSearch cars, Drawings drawings, ShopFigures figures) {
         this.checks = checks;
         this.cars = cars;
         this.drawings = drawings;
+        this.figures = figures;
     }
 
     @GetMapping("/checks/{id}/drawing")
@@ -31,6 +34,7 @@ class DrawingPages {
             Model model) {
         StoredCheck check = checks.byId(id);
         model.addAttribute("check", check);
+        model.addAttribute("shown", figures.current());
         model.addAttribute("car", cars.car(check.line().carId()));
         model.addAttribute("drawing", drawings.at(check, duty, point));
         return "drawing/drawing";

@@ -1,5 +1,6 @@
 package headertank.app.duty;
 
+import headertank.app.language.Dates;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Role;
@@ -9,7 +10,6 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.time.ZoneId;
 import java.util.List;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
@@ -34,12 +34,14 @@ class DutyPages {
     private final DutyText words;
     private final Shops shops;
     private final CurrentUser user;
+    private final Dates dates;
 
-    DutyPages(Duties duties, DutyText words, Shops shops, CurrentUser user) {
+    DutyPages(Duties duties, DutyText words, Shops shops, CurrentUser user, Dates dates) {
         this.duties = duties;
         this.words = words;
         this.shops = shops;
         this.user = user;
+        this.dates = dates;
     }
 
     @GetMapping("/duties")
@@ -48,7 +50,7 @@ class DutyPages {
         model.addAttribute(
                 "duties",
                 duties.list().stream()
-                        .map(d -> DutyView.of(d, words, system, ZoneId.systemDefault()))
+                        .map(d -> DutyView.of(d, words, system, dates))
                         .toList());
         model.addAttribute("mayWrite", user.has(Role.OWNER));
         return "duty/list";

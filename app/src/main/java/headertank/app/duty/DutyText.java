@@ -1,5 +1,6 @@
 package headertank.app.duty;
 
+import headertank.app.language.CalcWords;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
@@ -16,18 +17,20 @@ import org.springframework.stereotype.Component;
 class DutyText {
 
     private final MessageSource messages;
+    private final CalcWords calcWords;
 
-    DutyText(MessageSource messages) {
+    DutyText(MessageSource messages, CalcWords calcWords) {
         this.messages = messages;
+        this.calcWords = calcWords;
     }
 
     /** Name of a duty, as on the car's form. */
     String label(Duty duty) {
-        return text("duty." + duty.id(), duty.label());
+        return text("duty." + duty.id(), calcWords.of(duty.label()));
     }
 
     String label(Duty duty, OperatingPoint point) {
-        return text("point." + duty.id() + "." + point.id(), point.label());
+        return calcWords.of(point.label());
     }
 
     /** What a point asks of the engine. */

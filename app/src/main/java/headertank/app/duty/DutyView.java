@@ -1,5 +1,6 @@
 package headertank.app.duty;
 
+import headertank.app.language.Dates;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
@@ -7,13 +8,9 @@ import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.springframework.context.i18n.LocaleContextHolder;
 
 /**
  * A duty on the list.
@@ -42,7 +39,7 @@ record DutyView(
     record Point(
             String letter, String label, String speed, String sideslip, String demand, String power, String time) {}
 
-    static DutyView of(Duties.Listed listed, DutyText words, UnitSystem system, ZoneId zone) {
+    static DutyView of(Duties.Listed listed, DutyText words, UnitSystem system, Dates dates) {
         Optional<Duty> duty = listed.duty();
         return new DutyView(
                 listed.id(),
@@ -53,11 +50,7 @@ record DutyView(
                 duty.isPresent(),
                 listed.covered(),
                 listed.own(),
-                listed.own()
-                        .map(v -> DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
-                                .withLocale(LocaleContextHolder.getLocale())
-                                .format(v.savedAt().atZone(zone)))
-                        .orElse(""),
+                listed.own().map(v -> dates.when(v.savedAt())).orElse(""),
                 duty.flatMap(Duty::schedule).map(s -> words.time(s.lengthS())).orElse(""),
                 duty.map(d -> points(d, words, system)).orElse(List.of()),
                 duty.map(d -> order(d, words)).orElse(List.of()),

@@ -1,7 +1,6 @@
 package headertank.app.job;
 
 import java.util.List;
-import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 
 /** The jobs on a car's page. */
@@ -23,6 +22,6 @@ public class CarJobs {
 
     /** How dates are shown. */
     public Days days() {
-        return Days.of(LocaleContextHolder.getLocale());
+        return Days.now();
     }
 }

@@ -2,19 +2,12 @@ package headertank.app.job;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 
-/** Dates on a page, seen from today. */
-public record Days(LocalDate today, Locale locale) {
+/** Today, and what a promise may name seen from it. */
+public record Days(LocalDate today) {
 
-    static Days of(Locale locale) {
-        return new Days(LocalDate.now(ZoneId.systemDefault()), locale);
-    }
-
-    /** With the day of the week, which is what people at a counter agree on. */
-    public String show(LocalDate day) {
-        return DateTimeFormatter.ofPattern("EEE d MMM yyyy", locale).format(day);
+    static Days now() {
+        return new Days(LocalDate.now(ZoneId.systemDefault()));
     }
 
     /** The last day a promise may name. */

@@ -2,11 +2,11 @@ package headertank.app.job;
 
 import headertank.app.car.CarSearch;
 import headertank.app.check.ShopFigures;
+import headertank.app.language.Dates;
 import headertank.app.problem.ConflictException;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.time.LocalDate;
-import java.util.Locale;
 import java.util.Optional;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -26,17 +26,19 @@ class JobPages {
     private final Jobs jobs;
     private final CarSearch cars;
     private final ShopFigures figures;
+    private final Dates dates;
 
-    JobPages(Jobs jobs, CarSearch cars, ShopFigures figures) {
+    JobPages(Jobs jobs, CarSearch cars, ShopFigures figures, Dates dates) {
         this.jobs = jobs;
         this.cars = cars;
         this.figures = figures;
+        this.dates = dates;
     }
 
     @GetMapping("/cars/{id}/jobs/new")
-    String blank(@PathVariable long id, Locale locale, Model model) {
+    String blank(@PathVariable long id, Model model) {
         model.addAttribute("form", JobForm.empty());
-        return newForm(id, locale, model);
+        return newForm(id, model);
     }
 
     @PostMapping("/cars/{id}/jobs")
@@ -44,14 +46,13 @@ class JobPages {
             @PathVariable long id,
             @Valid @ModelAttribute("form") JobForm form,
             BindingResult faults,
-            Locale locale,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        Optional<LocalDate> promised = promised(form, null, Days.of(locale), faults);
+        Optional<LocalDate> promised = promised(form, null, Days.now(), faults);
         if (faults.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-            return newForm(id, locale, model);
+            return newForm(id, model);
         }
         long job = jobs.open(id, form.asked(), promised.orElseThrow());
         redirect.addFlashAttribute("done", "job.opened");
@@ -59,17 +60,17 @@ class JobPages {
     }
 
     @GetMapping("/jobs/{id}")
-    String job(@PathVariable long id, Locale locale, Model model) {
+    String job(@PathVariable long id, Model model) {
         Job job = jobs.byId(id);
         model.addAttribute("form", StopForm.empty(job.version()));
-        return page(job, locale, model);
+        return page(job, model);
     }
 
     @GetMapping("/jobs/{id}/edit")
-    String edit(@PathVariable long id, Locale locale, Model model) {
+    String edit(@PathVariable long id, Model model) {
         Job job = jobs.byId(id);
         model.addAttribute("form", JobForm.of(job));
-        return editForm(job, locale, model);
+        return editForm(job, model);
     }
 
     @PostMapping("/jobs/{id}")
@@ -77,15 +78,14 @@ class JobPages {
             @PathVariable long id,
             @Valid @ModelAttribute("form") JobForm form,
             BindingResult faults,
-            Locale locale,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
         Job job = jobs.byId(id);
-        Optional<LocalDate> promised = promised(form, job.line().promisedOn(), Days.of(locale), faults);
+        Optional<LocalDate> promised = promised(form, job.line().promisedOn(), Days.now(), faults);
         if (faults.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-            return editForm(job, locale, model);
+            return editForm(job, model);
         }
         try {
             jobs.change(id, form.asked(), promised.orElseThrow(), form.version() == null ? -1 : form.version());
@@ -94,7 +94,7 @@ class JobPages {
             response.setStatus(HttpStatus.CONFLICT.value());
             model.addAttribute("form", form.withVersion(now.version()));
             model.addAttribute("theirs", JobForm.of(now));
-            return editForm(now, locale, model);
+            return editForm(now, model);
         }
         redirect.addFlashAttribute("done", "job.changed");
         return "redirect:/jobs/" + id;
@@ -105,14 +105,13 @@ class JobPages {
             @PathVariable long id,
             @Valid @ModelAttribute("form") StopForm form,
             BindingResult faults,
-            Locale locale,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
         Job job = jobs.byId(id);
         if (faults.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-            return page(job, locale, model);
+            return page(job, model);
         }
         boolean forGood = form.how() == StopForm.How.CALL_OFF;
         if (forGood) {
@@ -139,7 +138,7 @@ class JobPages {
     }
 
     /** The promised date; a date that stood before may stay, however old it is. */
-    private static Optional<LocalDate> promised(JobForm form, LocalDate before, Days days, BindingResult faults) {
+    private Optional<LocalDate> promised(JobForm form, LocalDate before, Days days, BindingResult faults) {
         Optional<LocalDate> promised = form.promisedOn();
         if (promised.isEmpty()) {
             if (!form.promised().isEmpty()) {
@@ -149,27 +148,27 @@ class JobPages {
             faults.rejectValue(
                     "promised",
                     "job.promised.outside",
-                    new Object[] {form.promised(), days.show(days.today()), days.show(days.last())},
+                    new Object[] {form.promised(), dates.weekday(days.today()), dates.weekday(days.last())},
                     null);
         }
         return promised;
     }
 
-    private String newForm(long carId, Locale locale, Model model) {
+    private String newForm(long carId, Model model) {
         model.addAttribute("car", cars.car(carId));
-        model.addAttribute("days", Days.of(locale));
+        model.addAttribute("days", Days.now());
         return "job/form";
     }
 
-    private String editForm(Job job, Locale locale, Model model) {
+    private String editForm(Job job, Model model) {
         model.addAttribute("job", job);
-        return newForm(job.line().carId(), locale, model);
+        return newForm(job.line().carId(), model);
     }
 
-    private String page(Job job, Locale locale, Model model) {
+    private String page(Job job, Model model) {
         model.addAttribute("job", job);
         model.addAttribute("car", cars.car(job.line().carId()));
-        model.addAttribute("days", Days.of(locale));
+        model.addAttribute("days", Days.now());
         model.addAttribute("shown", figures.current());
         model.addAttribute("hows", StopForm.How.values());
         return "job/job";

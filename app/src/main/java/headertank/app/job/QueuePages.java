@@ -3,7 +3,6 @@ package headertank.app.job;
 import headertank.app.check.ShopFigures;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Locale;
 import org.springframework.format.annotation.DateTimeFormat;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -29,9 +28,8 @@ class QueuePages {
             @RequestParam(defaultValue = "all") String show,
             @RequestParam(required = false) @DateTimeFormat(iso = DateTimeFormat.ISO.DATE) LocalDate after,
             @RequestParam(defaultValue = "0") long afterId,
-            Locale locale,
             Model model) {
-        Days days = Days.of(locale);
+        Days days = Days.now();
         Show wanted = Show.of(show);
         Queue.Place place = after == null ? Queue.Place.START : new Queue.Place(after, afterId);
         model.addAttribute("days", days);

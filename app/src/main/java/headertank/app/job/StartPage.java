@@ -4,7 +4,6 @@ import headertank.app.check.ShopFigures;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Role;
 import java.time.Instant;
-import java.util.Locale;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -29,8 +28,8 @@ class StartPage {
     }
 
     @GetMapping("/")
-    String start(Locale locale, Model model) {
-        Days days = Days.of(locale);
+    String start(Model model) {
+        Days days = Days.now();
         model.addAttribute("days", days);
         model.addAttribute("shown", figures.current());
         if (user.has(Role.FRONT_DESK)) {

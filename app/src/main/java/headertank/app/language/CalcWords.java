@@ -31,7 +31,7 @@ public final class CalcWords {
     /** The English texts, by wording and by form. */
     private record Catalogue(Map<String, String> keys, List<Form> forms) {}
 
-    CalcWords(MessageSource messages) {
+    public CalcWords(MessageSource messages) {
         this.messages = messages;
         this.catalogue = read(messages);
     }
@@ -72,7 +72,8 @@ public final class CalcWords {
         return of(english, LocaleContextHolder.getLocale());
     }
 
-    String of(String english, Locale locale) {
+    /** @return the same for a language given */
+    public String of(String english, Locale locale) {
         if (english == null || english.isEmpty() || Locale.ENGLISH.getLanguage().equals(locale.getLanguage())) {
             return english;
         }

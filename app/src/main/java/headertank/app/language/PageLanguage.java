@@ -12,8 +12,8 @@ import org.springframework.transaction.annotation.Transactional;
 import org.springframework.web.servlet.LocaleResolver;
 
 /**
- * The language of a page: what was chosen in this session, else what the account remembers, else what the browser asks for,
- * else English.
+ * The language of a page: what was chosen in this session, else what the account remembers, else the shop's; before anybody
+ * has signed in, what the browser asks for, else English.
  */
 @Component("localeResolver")
 public class PageLanguage implements LocaleResolver {
@@ -42,7 +42,8 @@ public class PageLanguage implements LocaleResolver {
         if (user.member().isEmpty()) {
             return Optional.empty();
         }
-        Optional<Language> found = jdbc.sql("select language from account where id = :id and language is not null")
+        Optional<Language> found = jdbc.sql("""
+                        select coalesce(a.language, s.language) from account a join shop s on s.id = a.shop_id where a.id = :id""")
                 .param("id", user.accountId())
                 .query(String.class)
                 .optional()

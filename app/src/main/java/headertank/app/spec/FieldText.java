@@ -1,5 +1,6 @@
 package headertank.app.spec;
 
+import headertank.app.language.CalcWords;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
@@ -24,11 +25,13 @@ import org.springframework.stereotype.Component;
 public final class FieldText {
 
     private final MessageSource messages;
+    private final CalcWords calcWords;
     private final Supplier<UnitSystem> units;
     private final Supplier<Rater> rater;
 
-    FieldText(MessageSource messages, Supplier<UnitSystem> units, Supplier<Rater> rater) {
+    FieldText(MessageSource messages, CalcWords calcWords, Supplier<UnitSystem> units, Supplier<Rater> rater) {
         this.messages = messages;
+        this.calcWords = calcWords;
         this.units = units;
         this.rater = rater;
     }
@@ -53,7 +56,12 @@ public final class FieldText {
     /** Name of a duty; its id when no such duty is installed any more. */
     public String duty(String dutyId) {
         Duty duty = rater.get().duties().get(dutyId);
-        return message("duty." + dutyId, duty == null ? dutyId : duty.label());
+        return message("duty." + dutyId, duty == null ? dutyId : said(duty.label()));
+    }
+
+    /** What calc-core said, in the language of the page. */
+    public String said(String english) {
+        return calcWords.of(english);
     }
 
     /** Names of duties in one piece. */
@@ -76,7 +84,7 @@ public final class FieldText {
                         .map(p -> p.label())
                         .findFirst()
                         .orElse(pointId);
-        return message("point." + dutyId + "." + pointId, known);
+        return said(known);
     }
 
     /** A stated value in the shop's units, or the option's words. */
@@ -105,7 +113,7 @@ public final class FieldText {
     public String option(BuildField field, String token) {
         CoreClass core =
                 field == BuildField.CORE_CLASS ? rater.get().coreClasses().get(token) : null;
-        return message("option." + field.key() + "." + token, core == null ? token : core.label());
+        return message("option." + field.key() + "." + token, core == null ? token : said(core.label()));
     }
 
     public String provenance(Provenance from) {

@@ -83,7 +83,7 @@ class Preview {
             return new Draft(
                     rating.duties().stream().map(this::line).toList(),
                     assumed,
-                    rating.flags().stream().map(Flag::title).toList(),
+                    rating.flags().stream().map(Flag::title).map(text::said).toList(),
                     faulty,
                     "");
         } catch (InputException | OutOfRangeException e) {

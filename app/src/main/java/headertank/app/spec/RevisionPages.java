@@ -88,6 +88,7 @@ class RevisionPages {
                     text.label(field), text.message("spec.unknown", ""), text.message("spec.not-needed", ""), true);
         }
         String value = field.isChoice() ? text.option(field, assumption.token()) : text.show(field, assumption.value());
-        return new Line(text.label(field), value, text.message("spec.assumed.why", "", assumption.why()), true);
+        return new Line(
+                text.label(field), value, text.message("spec.assumed.why", "", text.said(assumption.why())), true);
     }
 }

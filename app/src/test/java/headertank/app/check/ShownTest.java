@@ -2,24 +2,19 @@ package headertank.app.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import headertank.app.MessageSources;
 import headertank.app.unit.UnitSystem;
 import java.time.ZoneOffset;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.springframework.context.support.ResourceBundleMessageSource;
 
 /** Figures as a shop reads them. */
 class ShownTest {
 
     static Shown in(UnitSystem system) {
-        var messages = new ResourceBundleMessageSource();
-        messages.setBasenames("messages/check");
-        messages.setDefaultEncoding("UTF-8");
-        messages.setFallbackToSystemLocale(false);
-        messages.setAlwaysUseMessageFormat(true);
-        return new Shown(system, messages, ZoneOffset.UTC, Locale.ENGLISH);
+        return new Shown(system, MessageSources.all(), MessageSources.calcWords(), ZoneOffset.UTC, Locale.ENGLISH);
     }
 
     private final Shown metric = in(UnitSystem.METRIC);

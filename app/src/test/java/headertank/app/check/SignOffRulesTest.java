@@ -7,6 +7,7 @@ import headertank.calc.verdict.Verdict;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /** What a signature may say. */
@@ -44,7 +45,9 @@ class SignOffRulesTest {
     }
 
     private static List<String> faults(StoredCheck check, Decision decision, String remark, String... accepted) {
-        return SignOffRules.faults(check, new SignOffForm(decision, remark, List.of(accepted))).stream()
+        return SignOffRules.faults(
+                        check, new SignOffForm(decision, remark, List.of(accepted)), UnaryOperator.identity())
+                .stream()
                 .map(SignOffRules.Fault::key)
                 .toList();
     }

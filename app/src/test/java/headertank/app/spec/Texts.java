@@ -1,5 +1,6 @@
 package headertank.app.spec;
 
+import headertank.app.MessageSources;
 import headertank.app.unit.UnitSystem;
 import headertank.calc.Rater;
 import java.util.Locale;
@@ -18,6 +19,6 @@ final class Texts {
         messages.addMessage("spec.fault.range", Locale.ENGLISH, "{1} to {2}");
         messages.addMessage("spec.fault.count", Locale.ENGLISH, "whole {1} to {2}");
         messages.addMessage("spec.fault.option", Locale.ENGLISH, "no option {0}");
-        return new FieldText(messages, () -> UnitSystem.METRIC, () -> rater);
+        return new FieldText(messages, MessageSources.calcWords(), () -> UnitSystem.METRIC, () -> rater);
     }
 }
