@@ -70,13 +70,13 @@ class HandoverJourneyIT {
             browser.signIn(login, People.PASSWORD);
             browser.width(390).touch().open(list);
             browser.offline(true);
-            browser.press("#item-hoses button[value=DONE]");
+            browser.tap("#item-hoses button[value=DONE]");
             browser.find("#item-voltage input[name=value]").sendKeys("13.4 V");
-            browser.press("#item-voltage button[value=MEASURED]");
-            browser.press("#item-belt-run .ho-more summary");
+            browser.tap("#item-voltage button[value=MEASURED]");
+            browser.tap("#item-belt-run .ho-more summary");
             browser.find("#item-belt-run input[type=file]").sendKeys(photo.toString());
             browser.find("#item-belt-run input[name=caption]").sendKeys("Belt from the front");
-            browser.press("#item-belt-run .ho-photo button");
+            browser.tap("#item-belt-run .ho-photo button");
             browser.find("#item-leaks-hot textarea").sendKeys("only typed");
             browser.waitUntil(() -> bar(browser).contains("Waiting to send: 3"));
             assertThat(browser.find("#item-hoses").getText()).contains("waiting to be sent");

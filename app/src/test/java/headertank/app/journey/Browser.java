@@ -103,11 +103,23 @@ public final class Browser implements AutoCloseable {
         return this;
     }
 
-    /** A phone in somebody's hand: what is clicked is touched. */
+    /** A window that can be touched. */
     public Browser touch() {
         driver.executeCdpCommand("Emulation.setTouchEmulationEnabled", Map.of("enabled", true, "maxTouchPoints", 1));
+        return this;
+    }
+
+    /** Touches the middle of the first element that fits, wherever on the page it is. */
+    public Browser tap(String css) {
+        WebElement element = find(css);
+        driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
+        List<?> middle = (List<?>) driver.executeScript(
+                "const r = arguments[0].getBoundingClientRect(); return [r.x + r.width / 2, r.y + r.height / 2]",
+                element);
+        Map<String, Object> point = Map.of("x", middle.get(0), "y", middle.get(1));
         driver.executeCdpCommand(
-                "Emulation.setEmitTouchEventsForMouse", Map.of("enabled", true, "configuration", "mobile"));
+                "Input.dispatchTouchEvent", Map.of("type", "touchStart", "touchPoints", List.of(point)));
+        driver.executeCdpCommand("Input.dispatchTouchEvent", Map.of("type", "touchEnd", "touchPoints", List.of()));
         return this;
     }
 
