@@ -36,6 +36,7 @@ class EveryPageIT {
             "return document.readyState === 'complete' && !document.querySelector('.htmx-request, .htmx-settling')";
     private static final String SERVER_TIME =
             "const n = performance.getEntriesByType('navigation')[0]; return n.responseStart - n.requestStart";
+    private static final String STATUS = "return performance.getEntriesByType('navigation')[0].responseStatus";
     private static final String MOVES = """
             const longer = list => list.split(',').some(t => parseFloat(t) > 0);
             return [...document.querySelectorAll('*')].flatMap(e => ['', '::before', '::after'].map(p => [e, getComputedStyle(e, p || null)]))
@@ -93,6 +94,10 @@ class EveryPageIT {
             browser.width(width).open(path);
             browser.waitUntil(() -> Boolean.TRUE.equals(browser.script(IS_QUIET)));
             String place = name + " at " + width + ": ";
+            long status = ((Number) browser.script(STATUS)).longValue();
+            if (status != (name.equals(PageExamples.NOT_FOUND) ? 404 : 200)) {
+                faults.add(place + "answered " + status);
+            }
             if (width == 1440) {
                 Number time = (Number) browser.script(SERVER_TIME);
                 times.add(String.format(Locale.ROOT, "%6.0f ms  %-32s %s", time.doubleValue(), name, path));

@@ -35,6 +35,9 @@ final class PageExamples {
         }
     }
 
+    /** The one example that is meant to fail. */
+    static final String NOT_FOUND = "error-not-found";
+
     /** Pattern of the route to address; a pattern alone when it holds no ids. */
     private static final Map<String, String> ADDRESSES = Map.ofEntries(
             same("/"),
@@ -70,7 +73,7 @@ final class PageExamples {
             new Example("start-owner", Optional.of(Role.OWNER), "/"),
             new Example("checks-one-signed", Optional.of(Role.TECHNICIAN), "/checks/<signed>"),
             new Example("cars-nothing-found", Optional.of(Role.FRONT_DESK), "/cars?q=no+such+car"),
-            new Example("error-not-found", Optional.of(Role.FRONT_DESK), "/cars/999999"));
+            new Example(NOT_FOUND, Optional.of(Role.FRONT_DESK), "/cars/999999"));
 
     /** What is no page, and why. */
     static final Map<String, String> NO_PAGES = Map.of(
