@@ -1,5 +1,6 @@
 package headertank.app.drawing;
 
+import headertank.app.RandomEntries;
 import headertank.app.check.CheckInput;
 import headertank.app.check.CheckResult;
 import headertank.app.check.DutyResult;
@@ -11,11 +12,14 @@ import headertank.calc.build.Build;
 import headertank.calc.build.BuildField;
 import headertank.calc.build.CarClass;
 import headertank.calc.quantity.Chosen;
+import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Stated;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Random;
 import org.springframework.context.MessageSource;
 import org.springframework.context.support.ResourceBundleMessageSource;
@@ -52,7 +56,8 @@ final class Drawn {
     static Build random(long seed) {
         Random random = new Random(seed);
         CarClass[] classes = CarClass.values();
-        Build.Builder build = Build.forCar(classes[random.nextInt(classes.length)]);
+        CarClass carClass = classes[random.nextInt(classes.length)];
+        Map<BuildField, Entry> entries = new EnumMap<>(BuildField.class);
         for (BuildField f : BuildField.values()) {
             boolean stated = random.nextBoolean();
             double share = random.nextDouble();
@@ -61,19 +66,14 @@ final class Drawn {
                 continue;
             }
             if (f.isChoice()) {
-                build.set(
+                entries.put(
                         f, new Chosen(f.options().get((int) (share * f.options().size())), from));
             } else {
                 double si = f.allowed().min()
                         + share * (f.allowed().max() - f.allowed().min());
-                build.set(f, new Stated(f.unit() == SiUnit.COUNT ? Math.rint(si) : si, from, null));
+                entries.put(f, new Stated(f.unit() == SiUnit.COUNT ? Math.rint(si) : si, from, null));
             }
         }
-        return build.unknown(BuildField.ENGINE_IDLE)
-                .unknown(BuildField.FAN_START_CURRENT)
-                .unknown(BuildField.LOWEST_AMBIENT)
-                .unknown(BuildField.FUEL)
-                .unknown(BuildField.TUBE_ROWS)
-                .build();
+        return new Build(carClass, RandomEntries.fitting(entries));
     }
 }

@@ -6,7 +6,6 @@ import headertank.app.unit.UnitSystem;
 import headertank.calc.build.Build;
 import java.awt.geom.Line2D;
 import java.util.List;
-import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -38,7 +37,7 @@ class LabelsTest {
 
     @Test
     void noTextTouchesAnotherInAnyOfManyRandomCars() {
-        long seed = new Random().nextLong();
+        long seed = 20261125;
         List<String> duties = List.copyOf(Drawn.RATER.duties().keySet());
         for (int i = 0; i < CARS; i++) {
             Build build = Drawn.random(seed + i);

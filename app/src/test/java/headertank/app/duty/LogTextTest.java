@@ -3,6 +3,7 @@ package headertank.app.duty;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import headertank.app.MessageSources;
 import headertank.calc.duty.LoggedLap.Sample;
 import java.util.List;
 import java.util.Locale;
@@ -77,7 +78,10 @@ class LogTextTest {
     private List<DutyFault> faults;
 
     private List<Sample> read(String log, UnaryOperator<LogForm> as) {
-        LogText text = new LogText(as.apply(LogForm.blank("").with(log)), RATED_RAD_PER_S, new DutyText(messages()));
+        LogText text = new LogText(
+                as.apply(LogForm.blank("").with(log)),
+                RATED_RAD_PER_S,
+                new DutyText(messages(), MessageSources.calcWords()));
         List<Sample> samples = text.read();
         faults = text.faults();
         return samples;

@@ -55,6 +55,23 @@ final class PageExamples {
             Map.entry("/cars/{id}/revisions/{number}/check", "/cars/<other>/revisions/1/check"),
             Map.entry("/cars/{id}/jobs/new", "/cars/<car>/jobs/new"),
             Map.entry("/cars/{id}/incidents/new", "/cars/<car>/incidents/new"),
+            same("/intake"),
+            Map.entry("/cars/{id}/spec/similar", "/cars/<other>/spec/similar"),
+            same("/parts"),
+            Map.entry("/parts/new", "/parts/new?kind=FAN"),
+            same("/parts/import"),
+            Map.entry("/parts/{id}", "/parts/<part>"),
+            Map.entry("/parts/{id}/edit", "/parts/<part>/edit"),
+            Map.entry("/parts/{id}/compare", "/parts/<part>/compare?with=<like>"),
+            same("/duties"),
+            same("/duties/new"),
+            same("/duties/from-log"),
+            Map.entry("/duties/{id}/edit", "/duties/hill-day/edit"),
+            same("/settings"),
+            Map.entry("/checks/{id}/drawing", "/checks/<check>/drawing"),
+            Map.entry("/checks/{id}/handover", "/checks/<check>/handover"),
+            Map.entry("/checks/{id}/handover/day", "/checks/<check>/handover/day"),
+            Map.entry("/checks/{id}/handover/decision", "/checks/<check>/handover/decision"),
             same("/customers"),
             same("/customers/new"),
             Map.entry("/customers/{id}", "/customers/<customer>"),
@@ -76,10 +93,16 @@ final class PageExamples {
             new Example(NOT_FOUND, Optional.of(Role.FRONT_DESK), "/cars/999999"));
 
     /** What is no page, and why. */
-    static final Map<String, String> NO_PAGES = Map.of(
-            "/first-owner", "only there while the database is empty: the walk begins with it",
-            "/customers/choices", "a fragment of the form at /cars/new",
-            "/checks/{id}/sheet.pdf", "a download");
+    static final Map<String, String> NO_PAGES = Map.ofEntries(
+            Map.entry("/first-owner", "only there while the database is empty: the walk begins with it"),
+            Map.entry("/customers/choices", "a fragment of the form at /cars/new"),
+            Map.entry("/checks/{id}/sheet.pdf", "a download"),
+            Map.entry("/cars/{id}/label.pdf", "a download"),
+            Map.entry("/parts/export.csv", "a download"),
+            Map.entry("/parts/{id}/cars.csv", "a download"),
+            Map.entry("/duties/{id}/csv", "a download"),
+            Map.entry("/handover-photos/{id}", "a picture"),
+            Map.entry("/handover-photos/{id}/small", "a picture"));
 
     private PageExamples() {}
 
