@@ -39,6 +39,7 @@ public record JobLine(
         return switch (stage) {
             case TO_DESCRIBE -> car + "/spec";
             case TO_RATE -> car + "/revisions/" + revisionNumber.orElse(1) + "/check";
+            case SENT_BACK -> checkId.map(c -> "/checks/" + c + "/handover").orElse(car);
             case TO_SIGN, READY, STAYS -> checkId.map(c -> "/checks/" + c).orElse(car);
             case PAUSED, HANDED_OVER, CALLED_OFF -> "/jobs/" + id;
         };

@@ -53,7 +53,7 @@ class QueuePages {
             Model model) {
         Instant behind = after == null ? Instant.EPOCH : after;
         model.addAttribute("shown", figures.current());
-        model.addAttribute("recheckDays", Unfinished.RECHECK_DAYS);
+        model.addAttribute("recheckDays", unfinished.recheckDays());
         model.addAttribute(
                 "overdue", Part.of(unfinished.overdue(Instant.now(), behind, afterCar, Queue.PAGE + 1), Queue.PAGE));
         return "job/overdue";

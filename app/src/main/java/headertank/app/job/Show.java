@@ -16,7 +16,8 @@ enum Show {
         return switch (this) {
             case ALL -> Queue.Choice.ALL;
             case DUE -> new Queue.Choice(List.of(), today);
-            case WORKSHOP -> new Queue.Choice(List.of(Stage.TO_RATE, Stage.TO_SIGN, Stage.STAYS), null);
+            case WORKSHOP ->
+                new Queue.Choice(List.of(Stage.TO_RATE, Stage.TO_SIGN, Stage.STAYS, Stage.SENT_BACK), null);
         };
     }
 

@@ -12,6 +12,8 @@ public enum Stage {
     READY,
     /** Signed: it does not leave. */
     STAYS,
+    /** Signed, but the check list for handing over sends it back. */
+    SENT_BACK,
     /** Waits for something, as somebody has said. */
     PAUSED,
     /** The customer has the car. */

@@ -1,6 +1,7 @@
 package headertank.app.job;
 
 import headertank.app.check.ShopFigures;
+import headertank.app.language.Dates;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Role;
 import java.time.Instant;
@@ -19,18 +20,21 @@ class StartPage {
     private final Unfinished unfinished;
     private final CurrentUser user;
     private final ShopFigures figures;
+    private final Dates dates;
 
-    StartPage(Queue queue, Unfinished unfinished, CurrentUser user, ShopFigures figures) {
+    StartPage(Queue queue, Unfinished unfinished, CurrentUser user, ShopFigures figures, Dates dates) {
         this.queue = queue;
         this.unfinished = unfinished;
         this.user = user;
         this.figures = figures;
+        this.dates = dates;
     }
 
     @GetMapping("/")
     String start(Model model) {
         Days days = Days.now();
         model.addAttribute("days", days);
+        model.addAttribute("today", dates.weekday(days.today()));
         model.addAttribute("shown", figures.current());
         if (user.has(Role.FRONT_DESK)) {
             model.addAttribute("due", jobs(Show.DUE, days));
@@ -43,7 +47,7 @@ class StartPage {
             model.addAttribute("unsigned", Part.of(unfinished.unsigned(Long.MAX_VALUE, SHOWN + 1), SHOWN));
             model.addAttribute(
                     "overdue", Part.of(unfinished.overdue(Instant.now(), Instant.EPOCH, 0, SHOWN + 1), SHOWN));
-            model.addAttribute("recheckDays", Unfinished.RECHECK_DAYS);
+            model.addAttribute("recheckDays", unfinished.recheckDays());
         }
         return "job/start";
     }

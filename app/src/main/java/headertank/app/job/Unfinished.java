@@ -1,6 +1,7 @@
 package headertank.app.job;
 
 import headertank.app.shop.CurrentUser;
+import headertank.app.shop.Shops;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -15,15 +16,19 @@ import org.springframework.transaction.annotation.Transactional;
 @Transactional(readOnly = true)
 class Unfinished {
 
-    /** A changed car is to be rated again within so many days (modelling choice). */
-    static final int RECHECK_DAYS = 30;
-
     private final JdbcClient jdbc;
     private final CurrentUser user;
+    private final Shops shops;
 
-    Unfinished(JdbcClient jdbc, CurrentUser user) {
+    Unfinished(JdbcClient jdbc, CurrentUser user, Shops shops) {
         this.jdbc = jdbc;
         this.user = user;
+        this.shops = shops;
+    }
+
+    /** A changed car is to be rated again within so many days, as the shop has set. */
+    int recheckDays() {
+        return shops.current().recheckDays();
     }
 
     /** A check nobody has signed, the newest of its car. */
@@ -73,7 +78,7 @@ class Unfinished {
     }
 
     /**
-     * Cars whose newest revision is older than {@link #RECHECK_DAYS} and is not signed, though an earlier one is; the longest
+     * Cars whose newest revision is older than the days that the shop gives and is not signed, though an earlier one is; the longest
      * overdue first, from behind a place in the list; at most {@code limit}.
      */
     List<Overdue> overdue(Instant now, Instant after, long afterCar, int limit) {
@@ -90,7 +95,7 @@ class Unfinished {
                           and signed.number < r.number
                         order by r.saved_at, r.car_id limit :limit""")
                 .param("shop", user.shopId())
-                .param("changedBefore", utc(now.minus(RECHECK_DAYS, ChronoUnit.DAYS)))
+                .param("changedBefore", utc(now.minus(recheckDays(), ChronoUnit.DAYS)))
                 .param("after", utc(after))
                 .param("afterCar", afterCar)
                 .param("limit", limit)

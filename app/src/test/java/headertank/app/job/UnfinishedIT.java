@@ -23,6 +23,8 @@ import org.springframework.beans.factory.annotation.Autowired;
 @DatabaseTest
 class UnfinishedIT {
 
+    private static final int DEFAULT_DAYS = 30;
+
     @Autowired
     Unfinished unfinished;
 
@@ -65,8 +67,8 @@ class UnfinishedIT {
 
     @Test
     void aSignedCarThatWasChangedIsOverdueAfterItsDaysUntilItIsSignedAgain() {
-        Instant soon = Instant.now().plus(Duration.ofDays(Unfinished.RECHECK_DAYS - 1));
-        Instant later = Instant.now().plus(Duration.ofDays(Unfinished.RECHECK_DAYS + 1));
+        Instant soon = Instant.now().plus(Duration.ofDays(DEFAULT_DAYS - 1));
+        Instant later = Instant.now().plus(Duration.ofDays(DEFAULT_DAYS + 1));
         assertThat(overdue(later)).isEmpty();
         checks.sign(checks.run(car, 1), new SignOffForm(Decision.DELIVER, "", List.of()));
         assertThat(overdue(later)).isEmpty();
