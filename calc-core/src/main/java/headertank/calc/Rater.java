@@ -358,6 +358,11 @@ public final class Rater {
         return DutyRater.finiteMarginK(Plant.of(resolve(build)), duty);
     }
 
+    /** @return whether a car has no steady state where the duty needs one, so that its margin is only a bound */
+    public boolean isBound(Build build, Duty duty) {
+        return Double.isInfinite(DutyRater.margins(Plant.of(resolve(build)), duty)[0]);
+    }
+
     /** @return how many degrees of margin each difference of the two builds cost or gained for the duty */
     public Attribution compare(Build before, Build after, Duty duty) {
         return Attribution.between(before, after, b -> marginK(b, duty));

@@ -168,10 +168,10 @@ public class Comparison {
         if (duty.schedule().isPresent()) {
             cautions.add(text.message("compare.by-run", ""));
         }
-        if (isBound(before, duty)) {
+        if (rater.get().isBound(before, duty)) {
             cautions.add(text.message("compare.bound.before", ""));
         }
-        if (isBound(after, duty)) {
+        if (rater.get().isBound(after, duty)) {
             cautions.add(text.message("compare.bound.after", ""));
         }
         if (!found.exact()) {
@@ -187,12 +187,4 @@ public class Comparison {
         return cautions;
     }
 
-    private boolean isBound(Build build, Duty duty) {
-        double margin = rater.get()
-                .preview(build, List.of(duty))
-                .duty(duty.id())
-                .outcome()
-                .coolantMarginK();
-        return Double.isInfinite(margin);
-    }
 }

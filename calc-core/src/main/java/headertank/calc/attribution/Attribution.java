@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.LongToDoubleFunction;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.LongStream;
 
 /**
  * How many degrees of margin each difference between two builds cost or gained, for one duty.
@@ -41,27 +42,22 @@ public record Attribution(double beforeK, double afterK, List<Effect> effects, b
     /**
      * @param before the earlier build
      * @param after the later build
-     * @param marginK margin of a build for the duty [K]; finite and deterministic
+     * @param marginK margin of a build for the duty [K]; finite, deterministic, and callable from several threads at once
      */
     public static Attribution between(Build before, Build after, ToDoubleFunction<Build> marginK) {
         List<Change> changes = Change.between(before, after);
         int k = changes.size();
         long all = (1L << k) - 1;
-        Map<Long, Double> known = new HashMap<>();
-        LongToDoubleFunction value = mask -> {
-            Double v = known.get(mask);
-            if (v == null) {
-                Build mixed = before;
-                for (int i = 0; i < k; i++) {
-                    if ((mask & 1L << i) != 0) {
-                        mixed = changes.get(i).apply(mixed, after);
-                    }
+        LongToDoubleFunction mixed = mask -> {
+            Build build = before;
+            for (int i = 0; i < k; i++) {
+                if ((mask & 1L << i) != 0) {
+                    build = changes.get(i).apply(build, after);
                 }
-                v = marginK.applyAsDouble(mixed);
-                known.put(mask, v);
             }
-            return v;
+            return marginK.applyAsDouble(build);
         };
+        LongToDoubleFunction value = k <= Shapley.EXACT_UP_TO ? atOnce(k, mixed) : once(mixed);
         double[] shares = Shapley.shares(k, value, ORDERS, SEED);
         List<Effect> effects = new ArrayList<>();
         for (int i = 0; i < k; i++) {
@@ -74,5 +70,17 @@ public record Attribution(double beforeK, double afterK, List<Effect> effects, b
         }
         effects.sort(Comparator.comparingDouble(Effect::shareK));
         return new Attribution(value.applyAsDouble(0), value.applyAsDouble(all), effects, k <= Shapley.EXACT_UP_TO);
+    }
+
+    /** Every combination, on all cores; which core had which changes no digit. */
+    private static LongToDoubleFunction atOnce(int k, LongToDoubleFunction mixed) {
+        double[] values =
+                LongStream.range(0, 1L << k).parallel().mapToDouble(mixed).toArray();
+        return mask -> values[(int) mask];
+    }
+
+    private static LongToDoubleFunction once(LongToDoubleFunction mixed) {
+        Map<Long, Double> known = new HashMap<>();
+        return mask -> known.computeIfAbsent(mask, mixed::applyAsDouble);
     }
 }
