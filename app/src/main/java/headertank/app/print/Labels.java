@@ -5,9 +5,12 @@ import static java.util.Map.entry;
 import headertank.app.car.CarLine;
 import headertank.app.car.CarSearch;
 import headertank.app.check.Checks;
+import headertank.app.job.CarJobs;
+import headertank.app.language.Dates;
 import headertank.app.shop.Shops;
 import headertank.app.spec.Revision;
 import headertank.app.spec.Revisions;
+import java.util.List;
 import java.util.Map;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Service;
@@ -22,6 +25,8 @@ public class Labels {
     private final Revisions revisions;
     private final Checks checks;
     private final Shops shops;
+    private final CarJobs jobs;
+    private final Dates dates;
     private final PublicAddress address;
     private final SpringTemplateEngine templates;
     private final PdfPaper pdf;
@@ -31,6 +36,8 @@ public class Labels {
             Revisions revisions,
             Checks checks,
             Shops shops,
+            CarJobs jobs,
+            Dates dates,
             PublicAddress address,
             SpringTemplateEngine templates,
             PdfPaper pdf) {
@@ -38,6 +45,8 @@ public class Labels {
         this.revisions = revisions;
         this.checks = checks;
         this.shops = shops;
+        this.jobs = jobs;
+        this.dates = dates;
         this.address = address;
         this.templates = templates;
         this.pdf = pdf;
@@ -53,9 +62,22 @@ public class Labels {
                 entry("title", car.title()),
                 entry("revision", revisions.latest(carId).map(Revision::number).orElse(0)),
                 entry("checks", checks.ofCar(carId, 1)),
+                entry("jobs", openJob(carId)),
                 entry("shop", shops.current()),
                 entry("qr", QrCode.of(address.ofCar(carId)))));
         return new Sheets.Sheet(
-                "label-" + carId + ".pdf", pdf.of(templates.process("print/label", context), Paper.LABEL));
+                "label-" + carId + ".pdf", pdf.of(templates.process("print/label", context), PageSize.LABEL));
     }
+
+    /** The job that the car is here for, in words; empty when none is open. */
+    private List<Promise> openJob(long carId) {
+        return jobs.newest(carId).stream()
+                .filter(j -> !j.stage().isClosed())
+                .limit(1)
+                .map(j -> new Promise(j.id(), dates.weekday(j.promisedOn())))
+                .toList();
+    }
+
+    /** A job and the day it is promised for. */
+    record Promise(long id, String day) {}
 }

@@ -21,7 +21,7 @@ class PdfPaper {
     /** Scheme by which a page names a file of this program: {@code sheet:print/sheet.css}. */
     private static final String SCHEME = "sheet";
 
-    byte[] of(String xhtml, Paper paper) {
+    byte[] of(String xhtml, PageSize paper) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
             new PdfRendererBuilder()

@@ -1,5 +1,6 @@
 package headertank.app.print;
 
+import headertank.app.shop.Shops;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -15,20 +16,27 @@ class SheetPages {
 
     private final Sheets sheets;
     private final Labels labels;
+    private final Shops shops;
 
-    SheetPages(Sheets sheets, Labels labels) {
+    SheetPages(Sheets sheets, Labels labels, Shops shops) {
         this.sheets = sheets;
         this.labels = labels;
+        this.shops = shops;
     }
 
     @GetMapping("/checks/{id}/sheet.pdf")
-    ResponseEntity<byte[]> sheet(@PathVariable long id, @RequestParam(defaultValue = "a4") String paper) {
-        return file(sheets.print(id, Paper.ofSheet(paper)));
+    ResponseEntity<byte[]> sheet(@PathVariable long id, @RequestParam(required = false) String paper) {
+        return file(sheets.print(id, size(paper)));
     }
 
     @GetMapping("/cars/{id}/label.pdf")
     ResponseEntity<byte[]> label(@PathVariable long id) {
         return file(labels.print(id));
+    }
+
+    /** What was asked for, else the paper in the shop's printer. */
+    private PageSize size(String paper) {
+        return paper == null ? PageSize.valueOf(shops.current().paper().name()) : PageSize.ofSheet(paper);
     }
 
     private static ResponseEntity<byte[]> file(Sheets.Sheet sheet) {

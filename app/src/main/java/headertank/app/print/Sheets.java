@@ -74,7 +74,7 @@ public class Sheets {
 
     /** Prints a check and notes that it was printed. */
     @Transactional
-    public Sheet print(long checkId, Paper paper) {
+    public Sheet print(long checkId, PageSize paper) {
         StoredCheck check = checks.byId(checkId);
         byte[] sheet = pdf.of(xhtml(check), paper);
         jdbc.sql("insert into printed_sheet (shop_id, check_run_id, printed_by_id, sheet_sha256) "

@@ -186,5 +186,4 @@ public class Comparison {
         cautions.add(text.message("compare.expected", ""));
         return cautions;
     }
-
 }

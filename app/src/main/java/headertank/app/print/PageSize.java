@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** What a sheet or label is printed on; width and height in millimetres. */
-public enum Paper {
+public enum PageSize {
     A4(210, 297),
     LETTER(215.9, 279.4),
     LABEL(100, 62);
@@ -15,7 +15,7 @@ public enum Paper {
     private final double widthMm;
     private final double heightMm;
 
-    Paper(double widthMm, double heightMm) {
+    PageSize(double widthMm, double heightMm) {
         this.widthMm = widthMm;
         this.heightMm = heightMm;
     }
@@ -25,8 +25,8 @@ public enum Paper {
      *
      * @throws InvalidInputException when no sheet is printed on such paper
      */
-    static Paper ofSheet(String name) {
-        return Arrays.stream(new Paper[] {A4, LETTER})
+    static PageSize ofSheet(String name) {
+        return Arrays.stream(new PageSize[] {A4, LETTER})
                 .filter(p -> p.name().toLowerCase(Locale.ROOT).equals(name))
                 .findFirst()
                 .orElseThrow(() -> new InvalidInputException(
