@@ -211,12 +211,12 @@ final class RunChart {
 
     /** A temperature to the degree, with its unit. */
     static String rounded(double kelvin, Shown shown) {
-        return Math.round(Double.parseDouble(shown.temperatureNumber(kelvin))) + "\u00a0" + shown.degree();
+        return shown.wholeDegrees(kelvin) + "\u00a0" + shown.degree();
     }
 
     /** A number of an axis, without a nought after the point. */
     static String plain(String number) {
-        return number.endsWith(".0") ? number.substring(0, number.length() - 2) : number;
+        return number.endsWith(".0") || number.endsWith(",0") ? number.substring(0, number.length() - 2) : number;
     }
 
     private static double highest(List<Double> values) {

@@ -179,6 +179,11 @@ public final class Shown {
         return Units.number(kelvin, Dimension.TEMPERATURE, system);
     }
 
+    /** A temperature to the degree, alone. */
+    long wholeDegrees(double kelvin) {
+        return Math.round(Units.value(kelvin, Dimension.TEMPERATURE, system));
+    }
+
     /** Round temperatures between two bounds, round in the shop's unit [K]. */
     List<Double> temperatureSteps(double fromK, double toK) {
         double offset = system == UnitSystem.US ? 459.67 * 5 / 9 : 273.15;

@@ -2,6 +2,7 @@ package headertank.app.drawing;
 
 import headertank.app.drawing.CurveChart.Curve;
 import headertank.app.drawing.CurveChart.Tick;
+import headertank.app.unit.DecimalSign;
 import headertank.app.unit.Dimension;
 import headertank.calc.air.AirCurvePoint;
 import headertank.calc.rating.CoolingCurves;
@@ -149,7 +150,8 @@ final class CurveCharts {
             for (int i = 0; i * step <= to / unit * (1 + 1e-9); i++) {
                 double at = upward ? y(i * step * unit) : x(i * step * unit);
                 int digits = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
-                ticks.add(new Tick(Math.rint(10 * at) / 10, String.format(Locale.ROOT, "%." + digits + "f", i * step)));
+                String number = String.format(Locale.ROOT, "%." + digits + "f", i * step);
+                ticks.add(new Tick(Math.rint(10 * at) / 10, DecimalSign.in(number)));
             }
             return ticks;
         }

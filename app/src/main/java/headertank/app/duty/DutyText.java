@@ -33,6 +33,11 @@ class DutyText {
         return calcWords.of(point.label());
     }
 
+    /** What a duty rests on. */
+    String source(Duty duty) {
+        return calcWords.of(duty.source());
+    }
+
     /** What a point asks of the engine. */
     String demand(OperatingPoint point, UnitSystem system) {
         Demand demand = point.demand();

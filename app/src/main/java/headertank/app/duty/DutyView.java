@@ -44,7 +44,7 @@ record DutyView(
         return new DutyView(
                 listed.id(),
                 duty.map(words::label).orElse(listed.id()),
-                duty.map(Duty::source).orElse(""),
+                duty.map(words::source).orElse(""),
                 duty.map(d -> words.say("duties.judged." + d.judged().name())).orElse(""),
                 listed.active(),
                 duty.isPresent(),

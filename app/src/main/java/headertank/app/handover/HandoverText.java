@@ -91,7 +91,7 @@ public class HandoverText {
         String number = quantity.isTime()
                 ? figures.current().duration(size)
                 : Units.show(size, quantity.difference(), shops.current().unitSystem());
-        return number.matches("0(\\.0*)? .*") ? number : (si < 0 ? "−" : "+") + number;
+        return number.matches("0([.,]0*)? .*") ? number : (si < 0 ? "−" : "+") + number;
     }
 
     /** What is expected, with the readings that count as expected. */

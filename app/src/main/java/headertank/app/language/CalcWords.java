@@ -1,5 +1,6 @@
 package headertank.app.language;
 
+import headertank.app.unit.DecimalSign;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -84,16 +85,17 @@ public final class CalcWords {
         for (Form form : catalogue.forms()) {
             Matcher m = form.pattern().matcher(english);
             if (m.matches()) {
-                return messages.getMessage(form.key(), figures(m), locale);
+                return messages.getMessage(form.key(), figures(m, locale), locale);
             }
         }
         return english;
     }
 
-    private Object[] figures(Matcher m) {
+    private Object[] figures(Matcher m, Locale locale) {
         List<Object> figures = new ArrayList<>();
         for (int i = 0; i < m.groupCount(); i++) {
-            figures.add(m.group("a" + i));
+            String figure = m.group("a" + i);
+            figures.add(figure.matches("[+-]?\\d+\\.\\d+") ? DecimalSign.in(figure, locale) : figure);
         }
         return figures.toArray();
     }

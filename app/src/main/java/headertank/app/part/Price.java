@@ -1,5 +1,6 @@
 package headertank.app.part;
 
+import headertank.app.unit.DecimalSign;
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.Optional;
@@ -65,8 +66,8 @@ public record Price(long minor, String currency) {
         return BigDecimal.valueOf(minor, digits(currency).orElse(2)).toPlainString();
     }
 
-    /** Amount and currency. */
+    /** Amount and currency, as the reader of the page writes them. */
     public String shown() {
-        return amount() + " " + currency;
+        return DecimalSign.in(amount()) + " " + currency;
     }
 }

@@ -7,6 +7,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.webmvc.error.ErrorController;
 import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -41,14 +42,14 @@ class ErrorPages implements ErrorController {
         model.addAttribute("kind", kind);
         model.addAttribute("status", status.value());
         model.addAttribute("requestId", RequestId.of(request));
-        model.addAttribute("detail", detail(cause, kind, request));
+        model.addAttribute("detail", detail(cause, kind));
         return "error/page";
     }
 
-    private String detail(Throwable cause, String kind, HttpServletRequest request) {
-        String usual = messages.getMessage("error." + kind + ".text", null, request.getLocale());
+    private String detail(Throwable cause, String kind) {
+        String usual = messages.getMessage("error." + kind + ".text", null, LocaleContextHolder.getLocale());
         return cause instanceof ConflictException c
-                ? messages.getMessage(c.messageKey(), c.arguments(), usual, request.getLocale())
+                ? messages.getMessage(c.messageKey(), c.arguments(), usual, LocaleContextHolder.getLocale())
                 : usual;
     }
 

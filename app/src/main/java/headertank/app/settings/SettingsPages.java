@@ -1,5 +1,6 @@
 package headertank.app.settings;
 
+import headertank.app.language.CalcWords;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.Paper;
 import headertank.app.shop.Shop;
@@ -29,11 +30,13 @@ class SettingsPages {
     private final ShopSettings settings;
     private final Shops shops;
     private final MessageSource messages;
+    private final CalcWords calcWords;
 
-    SettingsPages(ShopSettings settings, Shops shops, MessageSource messages) {
+    SettingsPages(ShopSettings settings, Shops shops, MessageSource messages, CalcWords calcWords) {
         this.settings = settings;
         this.shops = shops;
         this.messages = messages;
+        this.calcWords = calcWords;
     }
 
     @GetMapping("/settings")
@@ -89,7 +92,7 @@ class SettingsPages {
                             ? say(
                                     "settings.hint.threshold",
                                     f.show(threshold.get().standard(), system),
-                                    threshold.get().source(),
+                                    calcWords.of(threshold.get().source()),
                                     least,
                                     most)
                             : say("settings.hint.figure", least, most));

@@ -1,6 +1,7 @@
 package headertank.app.spec;
 
 import headertank.app.language.CalcWords;
+import headertank.app.unit.DecimalSign;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
@@ -107,7 +108,10 @@ public final class FieldText {
         if (typed == null) {
             return show(field, entry);
         }
-        return typed.endsWith(unit(field)) ? typed : typed + " (" + show(field, entry) + ")";
+        String asRead = DecimalSign.inTyped(typed);
+        return Units.isInShopUnit(typed, FieldUnit.of(field), system())
+                ? asRead
+                : asRead + " (" + show(field, entry) + ")";
     }
 
     public String option(BuildField field, String token) {
@@ -126,7 +130,7 @@ public final class FieldText {
             return message("spec.no-figure", "-");
         }
         String shown = Units.show(tenths(kelvins), Dimension.TEMPERATURE_DIFFERENCE, system());
-        return kelvins > 0 && !shown.matches("0(\\.0*)? .*") ? "+" + shown : shown.replace('-', '−');
+        return kelvins > 0 && !shown.matches("0([.,]0*)? .*") ? "+" + shown : shown.replace('-', '−');
     }
 
     /** More digits than this would promise what no model keeps. */

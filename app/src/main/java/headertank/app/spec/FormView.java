@@ -1,5 +1,6 @@
 package headertank.app.spec;
 
+import headertank.app.unit.Units;
 import headertank.calc.Rater;
 import headertank.calc.build.Assumption;
 import headertank.calc.build.BuildField;
@@ -175,7 +176,9 @@ class FormView {
     /** What was typed in another unit than the shop's, in the shop's. */
     private String shown(BuildField field, SpecReader.Reading reading) {
         String typed = reading.typed().get(field);
-        if (typed == null || !reading.entries().containsKey(field) || typed.endsWith(text.unit(field))) {
+        if (typed == null
+                || !reading.entries().containsKey(field)
+                || Units.isInShopUnit(typed, FieldUnit.of(field), text.system())) {
             return "";
         }
         String value = text.show(field, reading.entries().get(field));

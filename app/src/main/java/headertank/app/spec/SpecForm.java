@@ -2,6 +2,7 @@ package headertank.app.spec;
 
 import headertank.app.part.PartKind;
 import headertank.app.part.PartRef;
+import headertank.app.unit.DecimalSign;
 import headertank.calc.build.BuildField;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
@@ -151,7 +152,7 @@ record SpecForm(
             return chosen.token();
         }
         String typed = spec.typed().get(field);
-        return typed == null ? text.show(field, entry) : typed;
+        return typed == null ? text.show(field, entry) : DecimalSign.inTyped(typed);
     }
 
     Typed field(BuildField field) {

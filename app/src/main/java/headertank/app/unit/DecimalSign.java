@@ -13,7 +13,21 @@ public final class DecimalSign {
     static boolean isComma() {
         LocaleContext reader = LocaleContextHolder.getLocaleContext();
         Locale locale = reader == null ? null : reader.getLocale();
-        return locale != null && DecimalFormatSymbols.getInstance(locale).getDecimalSeparator() == ',';
+        return locale != null && isComma(locale);
+    }
+
+    private static boolean isComma(Locale locale) {
+        return DecimalFormatSymbols.getInstance(locale).getDecimalSeparator() == ',';
+    }
+
+    /** @return what somebody typed, whose decimals follow a point or a comma, as the reader writes it */
+    public static String inTyped(String typed) {
+        return typed.replaceAll("[.,](?=\\d)", isComma() ? "," : ".");
+    }
+
+    /** @return a number written with a point, with the sign of a language in its place */
+    public static String in(String number, Locale locale) {
+        return isComma(locale) ? number.replace('.', ',') : number;
     }
 
     /** @return a number written with a point, with the reader's sign in its place */

@@ -107,6 +107,17 @@ public final class Units {
         return round(unit.fromSi(si), unit.decimals());
     }
 
+    /** Whether what was typed names the unit that the shop shows such values in, however it is spelt. */
+    public static boolean isInShopUnit(String typed, Dimension dimension, UnitSystem system) {
+        Matcher parts = NUMBER.matcher(typed.strip());
+        return parts.matches() && dimension.unit(system).spellings().contains(UnitText.plain(parts.group(3)));
+    }
+
+    /** The number itself in the shop's unit, to go on reckoning with. */
+    public static double value(double si, Dimension dimension, UnitSystem system) {
+        return dimension.unit(system).fromSi(si);
+    }
+
     private static String round(double value, int decimals) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("not a number that can be shown: " + value);

@@ -99,7 +99,7 @@ class CalcWordsTest {
         assertThat(words.of(
                         "12.5 kW reach the coolant and even at 260 C the radiator would give off 3.1 kW less: there is no steady state.",
                         Locale.GERMAN))
-                .contains("12.5 kW", "3.1 kW", "Dauerzustand");
+                .contains("12,5 kW", "3,1 kW", "Dauerzustand");
     }
 
     @Test

@@ -184,7 +184,13 @@ class SheetIT {
             assertThat((double) document.getPage(0).getMediaBox().getWidth()).isCloseTo(283.5, within(0.5));
         }
         assertThat(text(pdf))
-                .contains(plate, "Nimbrax Coupe 1999", "none open, car " + car, "Revision 1", "Check " + check, "HOT SYSTEM")
+                .contains(
+                        plate,
+                        "Nimbrax Coupe 1999",
+                        "none open, car " + car,
+                        "Revision 1",
+                        "Check " + check,
+                        "HOT SYSTEM")
                 .doesNotContain("Jo Example", "0199");
         assertThat(Scanned.firstPage(pdf)).isEqualTo("http://localhost/cars/" + car);
         mvc.perform(get("/cars/" + car + "/label.pdf").with(people.in(people.aShop(), Role.FRONT_DESK)))
