@@ -19,7 +19,7 @@ final class RunChart {
 
     static final int WIDTH = 740;
     static final double LEFT = 46;
-    static final double RIGHT = 570;
+    static final double RIGHT = 550;
     static final double TOP = 24;
     static final double LABEL_CHARACTER = 7.2;
 
@@ -67,7 +67,7 @@ final class RunChart {
                 bottom,
                 panels,
                 minutes(chart.x),
-                phases(run.phases(), chart.x));
+                phases(run.phases(), chart.x, shown));
     }
 
     private Panel temperatures(double top, double coolantLimitK, double oilLimitK) {
@@ -179,7 +179,7 @@ final class RunChart {
     }
 
     /** Phases, numbered as in the table; each point but the first is shaded where its neighbour is not. */
-    static List<Phase> phases(List<StoredRun.Phase> all, Scale x) {
+    static List<Phase> phases(List<StoredRun.Phase> all, Scale x, Shown shown) {
         Map<String, Boolean> shades = new HashMap<>();
         List<Phase> phases = new ArrayList<>();
         boolean before = true;
@@ -189,7 +189,7 @@ final class RunChart {
             double width = Math.rint(10 * (x.at(p.startS() + p.seconds()) - from)) / 10;
             boolean beforeThis = before;
             boolean shaded = shades.computeIfAbsent(p.pointId(), id -> !beforeThis);
-            phases.add(new Phase(from, width, fitting(i + 1, p.pointId(), width), shaded));
+            phases.add(new Phase(from, width, fitting(i + 1, shown.shortPoint(p.pointId()), width), shaded));
             before = shaded;
         }
         return phases;

@@ -54,6 +54,14 @@ public class ShopFigures {
                 : shown.figure(finding.value(), finding.unit());
         String sentence = messages.getMessage(
                 key, new Object[] {value, shown.margin(duty.coolantMarginK())}, null, LocaleContextHolder.getLocale());
-        return sentence == null ? calcWords.of(finding.text()) : sentence;
+        return sentence == null ? said(finding.text()) : sentence;
+    }
+
+    /** A stored sentence, which may be the title of a flag with a full stop. */
+    private String said(String text) {
+        String whole = calcWords.of(text);
+        return whole.equals(text) && text.endsWith(".")
+                ? calcWords.of(text.substring(0, text.length() - 1)) + "."
+                : whole;
     }
 }

@@ -161,6 +161,11 @@ public final class Shown {
         return text(key, arguments);
     }
 
+    /** An operating point in one word where its id is one in the reader's language; else the id. */
+    String shortPoint(String id) {
+        return messages.getMessage("check.chart.point." + id, null, id, locale);
+    }
+
     /** Round road speeds from zero, round in the shop's unit [m/s]. */
     List<Double> speedSteps(double toMPerS) {
         return Scale.steps(0, toMPerS, Units.parse("20", Dimension.SPEED, system), 3);

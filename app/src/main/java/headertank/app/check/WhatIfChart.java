@@ -54,7 +54,7 @@ public record WhatIfChart(CurveChart runs, Optional<CurveChart> needle, WhatIfWo
                 HEIGHT,
                 limitK,
                 shown,
-                RunChart.phases(run.phases(), x));
+                RunChart.phases(run.phases(), x, shown));
         return Optional.of(new WhatIfChart(runs, needle(duty, shown), WhatIfWords.of(duty, limitK, shown)));
     }
 

@@ -95,7 +95,7 @@ public final class CalcWords {
         List<Object> figures = new ArrayList<>();
         for (int i = 0; i < m.groupCount(); i++) {
             String figure = m.group("a" + i);
-            figures.add(figure.matches("[+-]?\\d+\\.\\d+") ? DecimalSign.in(figure, locale) : figure);
+            figures.add(figure.matches("[+-]?\\d+\\.\\d+") ? DecimalSign.in(figure, locale) : of(figure, locale));
         }
         return figures.toArray();
     }
