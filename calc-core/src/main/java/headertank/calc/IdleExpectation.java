@@ -59,10 +59,8 @@ public record IdleExpectation(double ambientK, Map<Figure, Band> bands, int samp
         };
     }
 
-    /** @param here the car in the workshop's air */
-    static IdleExpectation of(Resolved here, int samples, long seed) {
-        // the condenser gives off heat with the air conditioning on only, and it is off
-        Resolved car = here.with(BuildField.CONDENSER, "NO");
+    /** @param car the car in the workshop's air */
+    static IdleExpectation of(Resolved car, int samples, long seed) {
         Plant plant = Plant.of(car);
         Duty still = new Duty(
                 "workshop", IdleWarmUp.POINT.label(), List.of(IdleWarmUp.POINT), Optional.empty(), "modelling choice");

@@ -14,12 +14,14 @@ import headertank.calc.verdict.DutyOutcome;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.hipparchus.util.FastMath;
 
 /**
  * Samples the margins of a car over what is not known of it: every value with a spread and every model factor, by a seeded
- * Latin hypercube. All duties see the same sampled cars.
+ * Latin hypercube. All duties see the same sampled cars. Samples are spread over all cores; each stays in its place and nothing is
+ * summed on the way, so that which core had which changes no digit.
  */
 final class Sampling {
 
@@ -48,29 +50,31 @@ final class Sampling {
     /** @return the outcome with its sampled margin and probabilities */
     DutyOutcome sample(DutyOutcome nominal) {
         Duty duty = nominal.duty();
-        double[] coolant = new double[deviates.length];
-        double[] boiling = new double[deviates.length];
-        for (int i = 0; i < deviates.length; i++) {
-            double[] z = deviates[i];
-            double[] m = DutyRater.sampledMargins(() -> plant(z), duty);
-            coolant[i] = m[0];
-            boiling[i] = m[1];
-        }
+        double[][] margins = Arrays.stream(deviates)
+                .parallel()
+                .map(z -> DutyRater.sampledMargins(() -> plant(z), duty))
+                .toArray(double[][]::new);
+        double[] coolant = Arrays.stream(margins).mapToDouble(m -> m[0]).toArray();
+        double[] boiling = Arrays.stream(margins).mapToDouble(m -> m[1]).toArray();
         return nominal.sampled(
                 Distribution.of(coolant), Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0));
     }
 
     /** @return what each sampled car answers; a car outside what a model accepts is left out */
     <T> List<T> each(Function<Plant, T> question) {
-        List<T> answers = new ArrayList<>();
-        for (double[] z : deviates) {
-            try {
-                answers.add(question.apply(plant(z)));
-            } catch (OutOfRangeException outside) {
-                continue;
-            }
+        return Arrays.stream(deviates)
+                .parallel()
+                .map(z -> answer(question, z))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private <T> Optional<T> answer(Function<Plant, T> question, double[] z) {
+        try {
+            return Optional.of(question.apply(plant(z)));
+        } catch (OutOfRangeException outside) {
+            return Optional.empty();
         }
-        return answers;
     }
 
     private Plant plant(double[] z) {

@@ -8,6 +8,7 @@ import headertank.app.spec.Revisions;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.Optional;
+import java.util.UUID;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -16,6 +17,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /** The technician's page: run a check, read it, sign it. */
@@ -47,12 +49,17 @@ class CheckPages {
         model.addAttribute("revision", revision);
         model.addAttribute("shown", figures.current());
         model.addAttribute("mayRun", user.has(Role.TECHNICIAN));
+        model.addAttribute("formKey", UUID.randomUUID());
         return "check/offer";
     }
 
     @PostMapping("/cars/{id}/revisions/{number}/checks")
-    String run(@PathVariable long id, @PathVariable int number, RedirectAttributes redirect) {
-        long check = checks.run(id, number);
+    String run(
+            @PathVariable long id,
+            @PathVariable int number,
+            @RequestParam(required = false) UUID key,
+            RedirectAttributes redirect) {
+        long check = key == null ? checks.run(id, number) : checks.run(id, number, key);
         redirect.addFlashAttribute("done", "check.ran");
         return "redirect:/checks/" + check;
     }
@@ -92,6 +99,7 @@ class CheckPages {
         model.addAttribute("decisions", Decision.values());
         boolean technician = user.has(Role.TECHNICIAN);
         model.addAttribute("mayRun", technician);
+        model.addAttribute("formKey", UUID.randomUUID());
         model.addAttribute("maySign", technician && !check.isSigned());
         return "check/check";
     }

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -38,17 +39,37 @@ class CheckStore {
         this.jdbc = jdbc;
     }
 
-    long insert(long shop, long author, CheckInput input, CheckResult result) {
+    /** Whoever sends the same form waits here until the first sending is stored. */
+    void oneAtATime(UUID formKey) {
+        jdbc.sql("select pg_advisory_xact_lock(hashtextextended(:key, 0))")
+                .param("key", "headertank.check." + formKey)
+                .query()
+                .listOfRows();
+    }
+
+    /** What a form made when it was sent before. */
+    Optional<Long> ofForm(long shop, long revisionId, UUID formKey) {
+        return jdbc.sql(
+                        "select id from check_run where shop_id = :shop and revision_id = :revision and form_key = :key")
+                .param("shop", shop)
+                .param("revision", revisionId)
+                .param("key", formKey)
+                .query(Long.class)
+                .optional();
+    }
+
+    long insert(long shop, long author, UUID formKey, CheckInput input, CheckResult result) {
         String in = CheckFormat.write(input);
         String out = CheckFormat.write(result);
         return jdbc.sql("""
-                        insert into check_run (shop_id, revision_id, author_id, duties, calc_core_version, rule_versions,
+                        insert into check_run (shop_id, revision_id, author_id, form_key, duties, calc_core_version, rule_versions,
                           seed, input_format, input_text, input_sha256, result_format, result_text, result_sha256)
-                        values (:shop, :revision, :author, :duties, :version, :rules, :seed, :inputFormat, :input,
+                        values (:shop, :revision, :author, :key, :duties, :version, :rules, :seed, :inputFormat, :input,
                           :inputHash, :resultFormat, :result, :resultHash) returning id""")
                 .param("shop", shop)
                 .param("revision", input.revisionId())
                 .param("author", author)
+                .param("key", formKey)
                 .param(
                         "duties",
                         String.join(

@@ -14,6 +14,7 @@ import headertank.calc.duty.Duty;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Supplier;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DuplicateKeyException;
@@ -59,15 +60,33 @@ public class Checks {
         this.calcWords = calcWords;
     }
 
-    /** Rates a revision for its duties and stores the outcome; returns the check's id. */
+    /** Rates a revision once more, as from a form that nobody has sent before. */
     @Transactional
     public long run(long carId, int revisionNumber) {
+        return run(carId, revisionNumber, UUID.randomUUID());
+    }
+
+    /**
+     * Rates a revision for its duties and stores the outcome.
+     *
+     * @param formKey of the form that is sent; the same key again answers with the check that it made the first time
+     * @return the check's id
+     */
+    @Transactional
+    public long run(long carId, int revisionNumber, UUID formKey) {
         Revision revision = revisions.of(carId, revisionNumber);
+        store.oneAtATime(formKey);
+        Optional<Long> sentBefore = store.ofForm(user.shopId(), revision.id(), formKey);
+        return sentBefore.orElseGet(() -> rate(revision, formKey));
+    }
+
+    private long rate(Revision revision, UUID formKey) {
         Rater here = rater.get();
         Rating rating = here.rate(revision.spec().build(), duties(revision, here));
         long id = store.insert(
                 user.shopId(),
                 user.accountId(),
+                formKey,
                 Freezing.input(rating, revision.id(), revision.number()),
                 Freezing.result(rating, here));
         audit.record("check.run", "check_run", id, "revision " + revision.id());

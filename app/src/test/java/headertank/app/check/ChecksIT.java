@@ -22,12 +22,18 @@ import headertank.calc.build.BuildField;
 import headertank.calc.quantity.Stated;
 import headertank.calc.verdict.Verdict;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.request.RequestPostProcessor;
 
 /** A check from the rating to the signature. */
 @DatabaseTest
@@ -98,6 +104,54 @@ class ChecksIT {
         assertThat(second.line().id()).isNotEqualTo(first.line().id());
         assertThat(second.resultSha256()).isEqualTo(first.resultSha256());
         assertThat(second.inputSha256()).isEqualTo(first.inputSha256());
+    }
+
+    @Test
+    void aFormThatIsSentTwiceMakesOneCheck() throws Exception {
+        var tech = people.in(shop, Role.TECHNICIAN);
+        String form = "/cars/" + car + "/revisions/1/check";
+        Callable<String> sending = sending(tech, key(tech, form));
+        ExecutorService twoHands = Executors.newFixedThreadPool(2);
+        List<Future<String>> both;
+        try {
+            both = twoHands.invokeAll(List.of(sending, sending));
+        } finally {
+            twoHands.shutdown();
+        }
+        String check = both.get(0).get();
+        assertThat(check).startsWith("/checks/");
+        assertThat(both.get(1).get()).isEqualTo(check);
+        assertThat(ids()).hasSize(1);
+        assertThat(audit()).containsExactly("check.run");
+
+        String again = sending(tech, key(tech, form)).call();
+        assertThat(again).startsWith("/checks/").isNotEqualTo(check);
+        assertThat(ids()).hasSize(2);
+    }
+
+    /** The key that the form of a page carries. */
+    private String key(RequestPostProcessor who, String path) throws Exception {
+        String page = mvc.perform(get(path).with(who)).andReturn().getResponse().getContentAsString();
+        var hidden = Pattern.compile("name=\"key\" value=\"([0-9a-f-]{36})\"").matcher(page);
+        assertThat(hidden.find()).as(page).isTrue();
+        return hidden.group(1);
+    }
+
+    private Callable<String> sending(RequestPostProcessor who, String key) {
+        return () -> mvc.perform(post("/cars/" + car + "/revisions/1/checks")
+                        .with(csrf())
+                        .with(who)
+                        .param("key", key))
+                .andReturn()
+                .getResponse()
+                .getRedirectedUrl();
+    }
+
+    private List<Long> ids() {
+        return jdbc.sql("select id from check_run where shop_id = :shop")
+                .param("shop", shop)
+                .query(Long.class)
+                .list();
     }
 
     @Test

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.ToDoubleBiFunction;
 
 /**
@@ -22,7 +21,7 @@ public final class Advice {
     /**
      * @param car the car as it is
      * @param marginsNow margin of each duty by its id, in the order of the rating [K]
-     * @param marginK margin of a changed car in the duty of this id [K]
+     * @param marginK margin of a changed car in the duty of this id [K]; callable from several threads at once
      * @param most at most so many improvements
      * @return improvements, the one that buys most in the duty with the least margin first
      */
@@ -32,22 +31,23 @@ public final class Advice {
                 .min(Map.Entry.comparingByValue())
                 .map(Map.Entry::getKey)
                 .orElseThrow(() -> new IllegalArgumentException("name at least one duty"));
-        List<Improvement> improvements = new ArrayList<>();
-        for (Candidate c : Candidate.ALL) {
-            Optional<Resolved> changed = c.change().apply(car);
-            if (changed.isEmpty()) {
-                continue;
-            }
-            List<Improvement.Gain> gains = new ArrayList<>();
-            marginsNow.forEach((duty, now) ->
-                    gains.add(new Improvement.Gain(duty, marginK.applyAsDouble(changed.get(), duty) - now)));
-            Improvement improvement = new Improvement(c.id(), c.label(), gains);
-            if (improvement.gainK(needsItMost) >= LEAST_K) {
-                improvements.add(improvement);
-            }
-        }
-        improvements.sort(Comparator.comparingDouble((Improvement i) -> i.gainK(needsItMost))
-                .reversed());
-        return List.copyOf(improvements.subList(0, Math.min(most, improvements.size())));
+        return Candidate.ALL.parallelStream()
+                .flatMap(c -> c.change().apply(car).map(changed -> gained(c, changed, marginsNow, marginK)).stream())
+                .filter(i -> i.gainK(needsItMost) >= LEAST_K)
+                .sorted(Comparator.comparingDouble((Improvement i) -> i.gainK(needsItMost))
+                        .reversed())
+                .limit(most)
+                .toList();
+    }
+
+    private static Improvement gained(
+            Candidate candidate,
+            Resolved changed,
+            Map<String, Double> marginsNow,
+            ToDoubleBiFunction<Resolved, String> marginK) {
+        List<Improvement.Gain> gains = new ArrayList<>();
+        marginsNow.forEach(
+                (duty, now) -> gains.add(new Improvement.Gain(duty, marginK.applyAsDouble(changed, duty) - now)));
+        return new Improvement(candidate.id(), candidate.label(), gains);
     }
 }

@@ -43,8 +43,17 @@ public record PointLoad(
     /** Share of the engine's power that reaches the wheels [-]; guessed. */
     private static final double DRIVELINE = 0.88;
 
-    /** Heat of an air-conditioning condenser on a hot day [W]; guessed. */
-    private static final double CONDENSER_W = 4000;
+    /**
+     * Heat of the condenser that meets the radiator's air, per brake power for the air conditioning [-]; guessed, so that the
+     * 2.5 kW of a jam on a hot day give 4 kW.
+     */
+    private static final double CONDENSER_PER_BRAKE_W = 1.6;
+
+    /**
+     * The same on the road [W]: a duty has no figure of its own for the air conditioning there, its accessories hold it, and it
+     * counts as on; guessed.
+     */
+    private static final double CONDENSER_ON_THE_ROAD_W = 4000;
 
     /** Share of the charge cooler's heat that meets the radiator's air [-]; guessed. */
     private static final double CHARGE_COOLER_OVERLAP = 0.5;
@@ -117,10 +126,18 @@ public record PointLoad(
             double drop = engineClassDropK(plant);
             w += CHARGE_COOLER_OVERLAP * EngineHeat.chargeCoolerW(heat, drop);
         }
-        if (r.is(BuildField.CONDENSER, "YES") && !(point.demand() instanceof Demand.Mix)) {
-            w += CONDENSER_W;
+        if (r.is(BuildField.CONDENSER, "YES")) {
+            w += condenserW(point.demand());
         }
         return w;
+    }
+
+    /** A driver who asks for all the power has the air conditioning off. */
+    private static double condenserW(Demand demand) {
+        if (demand instanceof Demand.Idle d) {
+            return CONDENSER_PER_BRAKE_W * d.airConditioningW();
+        }
+        return demand instanceof Demand.Road ? CONDENSER_ON_THE_ROAD_W : 0;
     }
 
     private static double engineClassDropK(Plant plant) {

@@ -32,9 +32,6 @@ class SteadyPropertiesTest {
 
     private static final double SOLVER_K = 0.01;
 
-    /** Below this hardly any air passes, and what heat it takes comes back with it: an open question, not a cooled car. */
-    private static final double STILL_AIR_KG_PER_S = 0.02;
-
     @Test
     void everyBuildBalancesOrSaysWhyNot() {
         List<String> refused = new ArrayList<>();
@@ -164,7 +161,7 @@ class SteadyPropertiesTest {
                     SteadySolver then = new SteadySolver(after, p);
                     if (then.load().engineSpeedPerS() == now.load().engineSpeedPerS()
                             && now.solve() instanceof Balance.Steady was
-                            && was.airMassKgPerS() > STILL_AIR_KG_PER_S) {
+                            && radiatorHelps(now, before.surfaceWPerK(), was)) {
                         Balance is = then.solve();
                         assertThat(is).as(who).isInstanceOf(Balance.Steady.class);
                         assertThat(((Balance.Steady) is).engineOutK())
@@ -176,5 +173,19 @@ class SteadyPropertiesTest {
                 }
             }
         }
+    }
+
+    /**
+     * Whether a watt more from the radiator cools the car at all. It warms the air under the hood, taken as the mean of the air
+     * before and behind the core, by (1/2 + r/(1 - r))/C_a, r the share of it that runs back, and the block's surface gives off
+     * UA_s times that less. With little air (thermostat shut, fans off, a few g/s) that is more than the watt, and the model has
+     * a larger pump heat the car by a tenth of a degree. A limit of the model, not of the solver: such a hood also breathes
+     * through its gaps, which the steady balance leaves out.
+     */
+    private static boolean radiatorHelps(SteadySolver car, double surfaceWPerK, Balance.Steady at) {
+        double airWPerK = at.radiatorHeatW() / (at.airOutK() - at.airInK());
+        double cameBackW = airWPerK * (at.airInK() - at.ambientK()) - car.load().upstreamW();
+        double cameBackShare = Math.max(0, cameBackW / at.radiatorHeatW());
+        return surfaceWPerK * (0.5 + cameBackShare) < airWPerK;
     }
 }
