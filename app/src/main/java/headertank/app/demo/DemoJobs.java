@@ -19,6 +19,7 @@ class DemoJobs {
     private static final List<DemoJob> ALL = List.of(
             new DemoJob("DEMO 02", -2, "Runs hot since the new fans are on. Look at it before the next event."),
             new DemoJob("DEMO 05", 0, "Just bought. Will the cooling do for a track day on petrol?"),
+            new DemoJob("DEMO 01", 0, "Ready for the track day. Go through the check list and hand it over."),
             new DemoJob("DEMO 03", 1, "Tows in the mountains next month: clean or change the radiator?"),
             new DemoJob("DEMO 06", 5, "Thermostat back in, and say whether the clutch fan is enough."),
             new DemoJob("DEMO 04", 9, "First visit: write down what is fitted, then rate it for the street."));

@@ -4,6 +4,7 @@ import headertank.app.spec.Revision;
 import headertank.app.spec.Revisions;
 import headertank.app.spec.Spec;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
@@ -16,14 +17,19 @@ import org.springframework.transaction.annotation.Transactional;
 @ConditionalOnProperty("headertank.demo")
 class DemoRevisions {
 
+    /** The car that left the shop, was changed, and has not been rated again: days since each of its revisions. */
+    private static final Map<String, List<Integer>> DAYS_AGO = Map.of("DEMO 02", List.of(75, 40));
+
     private final JdbcClient jdbc;
     private final Revisions revisions;
     private final DemoCatalogue catalogue;
+    private final DemoWork work;
 
-    DemoRevisions(JdbcClient jdbc, Revisions revisions, DemoCatalogue catalogue) {
+    DemoRevisions(JdbcClient jdbc, Revisions revisions, DemoCatalogue catalogue, DemoWork work) {
         this.jdbc = jdbc;
         this.revisions = revisions;
         this.catalogue = catalogue;
+        this.work = work;
     }
 
     private record Place(long shop, long author, long car) {}
@@ -50,12 +56,19 @@ class DemoRevisions {
 
     private void add(Place place, String plate, List<DemoSpecs.Step> steps) {
         Integer parent = null;
+        List<Integer> daysAgo = DAYS_AGO.getOrDefault(plate, List.of());
         for (int i = 0; i < steps.size(); i++) {
             DemoSpecs.Step step = steps.get(i);
             Spec spec = step.spec().withParts(catalogue.refs(place.shop(), DemoParts.on(plate, i)));
+            work.daysAgo(daysAgo.isEmpty() ? 0 : daysAgo.get(i));
             Revision saved = revisions.saveFor(
                     place.shop(), place.author(), place.car(), parent, spec, step.reason(), UUID.randomUUID());
             parent = saved.number();
+            if (i + 1 < daysAgo.size()) {
+                work.daysAgo(daysAgo.get(i) - 1);
+                work.letLeave(place.car(), saved.number());
+            }
         }
+        work.daysAgo(0);
     }
 }

@@ -17,12 +17,14 @@ class DemoStart implements ApplicationRunner, StartLines {
     private final DemoShop shop;
     private final DemoRevisions revisions;
     private final DemoJobs jobs;
+    private final DemoWork work;
     private volatile boolean present;
 
-    DemoStart(DemoShop shop, DemoRevisions revisions, DemoJobs jobs) {
+    DemoStart(DemoShop shop, DemoRevisions revisions, DemoJobs jobs, DemoWork work) {
         this.shop = shop;
         this.revisions = revisions;
         this.jobs = jobs;
+        this.work = work;
     }
 
     @Override
@@ -31,6 +33,7 @@ class DemoStart implements ApplicationRunner, StartLines {
         if (present) {
             revisions.ensure();
             jobs.ensure();
+            work.ensure();
         }
     }
 

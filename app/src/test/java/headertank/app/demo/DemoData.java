@@ -4,9 +4,7 @@ import headertank.app.account.People;
 import headertank.app.check.Checks;
 import headertank.app.check.Decision;
 import headertank.app.check.SignOffForm;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import headertank.app.duty.OwnDuty;
 import java.util.List;
 import java.util.Map;
 import org.springframework.beans.factory.ObjectProvider;
@@ -20,12 +18,14 @@ public class DemoData {
     private final ObjectProvider<DemoStart> start;
     private final Checks checks;
     private final People people;
+    private final OwnDuty ownDuty;
     private final JdbcClient jdbc;
 
-    DemoData(ObjectProvider<DemoStart> start, Checks checks, People people, JdbcClient jdbc) {
+    DemoData(ObjectProvider<DemoStart> start, Checks checks, People people, OwnDuty ownDuty, JdbcClient jdbc) {
         this.start = start;
         this.checks = checks;
         this.people = people;
+        this.ownDuty = ownDuty;
         this.jdbc = jdbc;
     }
 
@@ -56,7 +56,7 @@ public class DemoData {
                 .param("car", car)
                 .query(Long.class)
                 .single();
-        ownDuty();
+        ownDuty.add(login("OWNER").getKey());
         People.nobody();
         return Map.of(
                 "car", car,
@@ -68,24 +68,6 @@ public class DemoData {
                 "job", one("select max(id) from job where car_id = " + car),
                 "part", one("select min(id) from part where kind = 'FAN'"),
                 "like", one("select max(id) from part where kind = 'FAN'"));
-    }
-
-    /** A duty of the shop's own, so that there is one to change. */
-    private void ownDuty() {
-        try (var file = DemoData.class.getResourceAsStream("/duties/street.csv")) {
-            String csv = new String(file.readAllBytes(), StandardCharsets.UTF_8)
-                    .replace("# id: street-day", "# id: hill-day")
-                    .replaceFirst("# label: [^\\n]*", "# label: Hill climb on a hot day");
-            jdbc.sql("""
-                            insert into duty_version (shop_id, duty_id, number, csv_text, csv_sha256, active, author_id)
-                            select shop_id, 'hill-day', 1, :csv, sha256(convert_to(:csv, 'UTF8')), true, id
-                            from account where login = :owner""")
-                    .param("csv", csv)
-                    .param("owner", login("OWNER").getKey())
-                    .update();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     private long car(String plate) {

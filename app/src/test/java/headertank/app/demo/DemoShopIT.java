@@ -27,6 +27,9 @@ class DemoShopIT {
     DemoJobs jobs;
 
     @Autowired
+    DemoWork work;
+
+    @Autowired
     People people;
 
     @Autowired
@@ -65,6 +68,30 @@ class DemoShopIT {
         assertThat(opened).isGreaterThanOrEqualTo(5);
         jobs.ensure();
         assertThat(count("job")).isEqualTo(opened);
+    }
+
+    @Test
+    void theInventedShopHasAnOverdueCarAndACheckListThatIsBegun() {
+        demo.ensure();
+        revisions.ensure();
+        jobs.ensure();
+        work.ensure();
+        assertThat(jdbc.sql("""
+                                select c.plate from revision r join car c on c.id = r.car_id
+                                where r.number = 2 and r.saved_at < now() - interval '30 days'
+                                  and exists (select 1 from revision q join check_run k on k.revision_id = q.id
+                                                join sign_off s on s.check_run_id = k.id
+                                              where q.car_id = c.id and q.number = 1 and q.saved_at < k.created_at
+                                                and s.signed_at < r.saved_at)""").query(String.class).list()).containsExactly("DEMO 02");
+        assertThat(jdbc.sql("select stage from job_stage j join car c on c.id = j.car_id where c.plate = 'DEMO 01'")
+                        .query(String.class)
+                        .single())
+                .isEqualTo("READY");
+        assertThat(count("measurement")).isEqualTo(2);
+        assertThat(count("handover_day")).isEqualTo(1);
+        work.ensure();
+        assertThat(count("check_run")).isEqualTo(2);
+        assertThat(count("handover_day")).isEqualTo(1);
     }
 
     @Test

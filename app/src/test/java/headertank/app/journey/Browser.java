@@ -21,6 +21,7 @@ import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
@@ -182,6 +183,12 @@ public final class Browser implements AutoCloseable {
     /** Presses a key wherever the focus is. */
     public Browser key(Keys key) {
         focused().sendKeys(key);
+        return this;
+    }
+
+    /** Presses a key on the keyboard itself, whatever kind of field has the focus. */
+    public Browser stroke(CharSequence key) {
+        new Actions(driver).sendKeys(key).perform();
         return this;
     }
 

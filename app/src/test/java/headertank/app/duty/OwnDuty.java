@@ -1,0 +1,40 @@
+package headertank.app.duty;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** A duty of a shop's own, for tests that change or switch one. */
+@Component
+public class OwnDuty {
+
+    public static final String ID = "hill-day";
+    public static final String LABEL = "Hill climb on a hot day";
+
+    private final JdbcClient jdbc;
+
+    OwnDuty(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** Adds it to the shop of an account, in its name. */
+    public void add(String login) {
+        try (var file = OwnDuty.class.getResourceAsStream("/duties/street.csv")) {
+            String csv = new String(file.readAllBytes(), StandardCharsets.UTF_8)
+                    .replace("# id: street-day", "# id: " + ID)
+                    .replaceFirst("# label: [^\\n]*", "# label: " + LABEL);
+            jdbc.sql("""
+                            insert into duty_version (shop_id, duty_id, number, csv_text, csv_sha256, active, author_id)
+                            select shop_id, :id, 1, :csv, sha256(convert_to(:csv, 'UTF8')), true, id
+                            from account where login = :login""")
+                    .param("id", ID)
+                    .param("csv", csv)
+                    .param("login", login)
+                    .update();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

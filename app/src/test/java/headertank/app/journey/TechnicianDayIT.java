@@ -1,0 +1,152 @@
+package headertank.app.journey;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import headertank.app.account.People;
+import headertank.app.check.Specs;
+import headertank.app.database.ServedTest;
+import headertank.app.job.Jobs;
+import headertank.app.shop.Role;
+import headertank.calc.build.BuildField;
+import headertank.calc.quantity.Stated;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.WebElement;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** The technician's day on a phone: rate, read, sign, send back, put right, let go; the front desk gives the car back. */
+@ServedTest
+class TechnicianDayIT {
+
+    private static final String LEAK = "Hose at the outlet weeps";
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    People people;
+
+    @Autowired
+    Specs specs;
+
+    @Autowired
+    Jobs jobs;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    String desk;
+    String technician;
+    long car;
+    long job;
+
+    @BeforeEach
+    void aChangedCarThatIsPromised() {
+        long shop = people.aShop();
+        desk = people.anAccount(shop, Role.FRONT_DESK);
+        technician = people.anAccount(shop, Role.TECHNICIAN);
+        people.actAs(desk);
+        car = specs.aCar();
+        var build = Specs.easy().seen(BuildField.FAN_DRIVE, "ELECTRIC").seen(BuildField.FAN_SENSOR, "RADIATOR_HOSE");
+        specs.save(car, build.build(), "drift");
+        specs.save(car, build.set(BuildField.FAN_CURRENT, Stated.measured(12)).build(), "drift");
+        job = jobs.open(car, "Event on Saturday", LocalDate.now(ZoneId.systemDefault()));
+        People.nobody();
+    }
+
+    @Test
+    void aTechniciansDayIsTouchedFromTheStartPageToTheHandOver() throws IOException {
+        try (Browser browser = Browser.at(port)) {
+            browser.signIn(technician, People.PASSWORD);
+            browser.width(390).touch().open("/");
+            String check = rateTheNewest(browser);
+            read(browser);
+            sign(browser);
+            sendBack(browser, check);
+            putRight(browser, check);
+            letGo(browser);
+            assertThat(browser.complaints()).isEmpty();
+        }
+        try (Browser browser = Browser.at(port)) {
+            browser.signIn(desk, People.PASSWORD);
+            browser.width(390).touch().open("/");
+            browser.tap("a[href='/jobs/" + job + "']").waitFor("form[action$='/hand-over']");
+            assertThat(browser.text()).contains("Signed, may leave");
+            browser.tap("form[action$='/hand-over'] button").waitFor(".notice.done");
+            assertThat(browser.text()).contains("The car is handed over; the job is done.", "Handed over");
+        }
+    }
+
+    private String rateTheNewest(Browser browser) {
+        String newest = "/cars/" + car + "/revisions/2/check";
+        assertThat(browser.find("a[href='" + newest + "']").getText()).isEqualTo("To be rated");
+        browser.tap("a[href='" + newest + "']").waitFor("form[action$='/revisions/2/checks']");
+        browser.tap("form[action$='/revisions/2/checks'] button").waitFor("ul.verdicts");
+        assertThat(browser.path()).startsWith("/checks/");
+        return browser.path().replaceAll("[?#].*", "");
+    }
+
+    private static void read(Browser browser) throws IOException {
+        assertThat(browser.find("ul.verdicts").getText()).containsPattern("Drift[^\\n]*\\s+(GO|NO-GO|CONDITIONS)");
+        assertThat(browser.all("table.what-ifs tbody tr"))
+                .extracting(e -> e.getAttribute("data-kind"))
+                .contains("SWITCH", "RAMP", "ONE_FAN_OUT");
+        assertThat(browser.all("#drawing svg"))
+                .isNotEmpty()
+                .allSatisfy(s -> assertThat(s.getSize().getHeight()).isGreaterThan(100));
+        assertThat(browser.scrollsSideways()).isFalse();
+        browser.screenshot("technician-day-check");
+        browser.tap("#drawing .actions a").waitFor(".layout-drawing");
+        assertThat(browser.path()).contains("/drawing");
+        browser.script("history.back()");
+        browser.waitFor("#sign");
+    }
+
+    private static void sign(Browser browser) {
+        List<WebElement> conditions = browser.all("#sign input[name=accepted]");
+        assertThat(conditions).as("the hose sensor asks for a condition").isNotEmpty();
+        for (int i = 1; i <= conditions.size(); i++) {
+            browser.tap("#sign fieldset label:nth-of-type(" + i + ") input[name=accepted]");
+        }
+        browser.tap("#sign input[value=DELIVER_WITH_CONDITIONS]").type("remark", "Drift: told the customer.");
+        browser.tap("#sign button[type=submit]").waitFor("#sign .decision");
+        assertThat(browser.find("#sign").getText()).contains("Signed off", "Drift: told the customer.");
+    }
+
+    private void sendBack(Browser browser, String check) {
+        browser.tap("a[href='" + check + "/handover']").waitFor("#item-hoses");
+        browser.tap("a[href='" + check + "/handover/day']").waitFor("#ambient");
+        browser.type("ambient", "20 °C").tap(".handover form button").waitFor("#item-hoses");
+        browser.find("#item-hoses textarea").sendKeys(LEAK);
+        browser.tap("#item-hoses button[value=FAULT]");
+        browser.waitUntil(
+                () -> browser.find("#item-hoses .ho-entered").getText().contains(LEAK));
+        browser.tap("a[href='" + check + "/handover/decision']").waitFor("#reason");
+        browser.find("#reason").sendKeys("New clamp at the outlet");
+        browser.tap("button[value=SEND_BACK]").waitFor(".notice.done");
+        assertThat(browser.text()).contains("Noted: the car goes back, with your reason.", "New clamp at the outlet");
+        browser.open("/jobs/" + job);
+        assertThat(browser.find(".stage").getText()).contains("Sent back");
+    }
+
+    private void putRight(Browser browser, String check) {
+        browser.open("/").tap(".stage a[href='" + check + "/handover']").waitFor("#item-hoses");
+        browser.tap("#item-hoses button[value=DONE]");
+        browser.waitUntil(
+                () -> !browser.find("#item-hoses .ho-entered").getText().contains(LEAK));
+        browser.tap("a[href='" + check + "/handover/decision']").waitFor("button[value=DELIVER]");
+    }
+
+    private static void letGo(Browser browser) {
+        assertThat(browser.text()).doesNotContain("Faults that were found");
+        browser.all(".handover form input[name^=open]").forEach(i -> i.sendKeys("Test track first"));
+        browser.tap("button[value=DELIVER]");
+        browser.waitUntil(() -> browser.text().contains("Noted: the car leaves."));
+    }
+}
