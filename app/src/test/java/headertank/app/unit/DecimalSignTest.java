@@ -19,7 +19,8 @@ class DecimalSignTest {
     void aCommaOfAGermanIsAPointForAnEnglishReader() {
         LocaleContextHolder.setLocale(Locale.ENGLISH);
         assertThat(DecimalSign.inTyped("1,270 mm")).isEqualTo("1.270 mm");
-        assertThat(Units.parse(DecimalSign.inTyped("1,270 mm"), Dimension.LENGTH)).isEqualTo(0.00127);
+        assertThat(Units.parse(DecimalSign.inTyped("1,270 mm"), Dimension.LENGTH))
+                .isEqualTo(0.00127);
     }
 
     @Test
@@ -27,14 +28,19 @@ class DecimalSignTest {
         LocaleContextHolder.setLocale(Locale.GERMAN);
         assertThat(DecimalSign.inTyped("1.3 bar")).isEqualTo("1,3 bar");
         assertThat(DecimalSign.inTyped("2500 cfm")).isEqualTo("2500 cfm");
-        assertThat(Units.number(383.15, Dimension.TEMPERATURE, UnitSystem.METRIC)).isEqualTo("110,0");
-        assertThat(Units.value(383.15, Dimension.TEMPERATURE, UnitSystem.METRIC)).isEqualTo(110);
+        assertThat(Units.number(383.15, Dimension.TEMPERATURE, UnitSystem.METRIC))
+                .isEqualTo("110,0");
+        assertThat(Units.value(383.15, Dimension.TEMPERATURE, UnitSystem.METRIC))
+                .isEqualTo(110);
     }
 
     @Test
     void theShopsUnitIsKnownHoweverItIsSpelt() {
-        assertThat(Units.isInShopUnit("85 C", Dimension.TEMPERATURE, UnitSystem.METRIC)).isTrue();
-        assertThat(Units.isInShopUnit("-5 °C", Dimension.TEMPERATURE, UnitSystem.METRIC)).isTrue();
-        assertThat(Units.isInShopUnit("85 F", Dimension.TEMPERATURE, UnitSystem.METRIC)).isFalse();
+        assertThat(Units.isInShopUnit("85 C", Dimension.TEMPERATURE, UnitSystem.METRIC))
+                .isTrue();
+        assertThat(Units.isInShopUnit("-5 °C", Dimension.TEMPERATURE, UnitSystem.METRIC))
+                .isTrue();
+        assertThat(Units.isInShopUnit("85 F", Dimension.TEMPERATURE, UnitSystem.METRIC))
+                .isFalse();
     }
 }
