@@ -27,6 +27,7 @@ class DecimalSignTest {
     void aPointIsACommaForAGermanReader() {
         LocaleContextHolder.setLocale(Locale.GERMAN);
         assertThat(DecimalSign.inTyped("1.3 bar")).isEqualTo("1,3 bar");
+        assertThat(DecimalSign.inFile("1,3 bar")).isEqualTo("1.3 bar");
         assertThat(DecimalSign.inTyped("2500 cfm")).isEqualTo("2500 cfm");
         assertThat(Units.number(383.15, Dimension.TEMPERATURE, UnitSystem.METRIC))
                 .isEqualTo("110,0");
