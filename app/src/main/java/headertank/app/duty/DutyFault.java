@@ -16,16 +16,16 @@ record DutyFault(int line, String place, String value, String allowed) {
 
     private static final Pattern PLACE = Pattern.compile("line (\\d+), (.*)");
 
-    static List<DutyFault> of(InputException e) {
-        return e.problems().stream().map(DutyFault::of).toList();
+    static List<DutyFault> of(InputException e, DutyText words) {
+        return e.problems().stream().map(p -> of(p, words)).toList();
     }
 
-    private static DutyFault of(InputProblem problem) {
+    private static DutyFault of(InputProblem problem, DutyText words) {
+        String allowed = words.allowed(problem.allowed());
         Matcher place = PLACE.matcher(problem.field());
         return place.matches()
-                ? new DutyFault(
-                        Integer.parseInt(place.group(1)), place.group(2), brief(problem.value()), problem.allowed())
-                : new DutyFault(0, problem.field(), brief(problem.value()), problem.allowed());
+                ? new DutyFault(Integer.parseInt(place.group(1)), place.group(2), brief(problem.value()), allowed)
+                : new DutyFault(0, problem.field(), brief(problem.value()), allowed);
     }
 
     private static String brief(String value) {

@@ -107,7 +107,7 @@ class DutyPages {
         } catch (CharacterCodingException e) {
             return refused(form, words.whole("file", "", "duties.not-text"), model, response);
         } catch (InputException e) {
-            return refused(form, DutyFault.of(e), model, response);
+            return refused(form, DutyFault.of(e, words), model, response);
         } catch (ConflictException e) {
             response.setStatus(HttpStatus.CONFLICT.value());
             DutyVersion theirs = duties.own(form.id());

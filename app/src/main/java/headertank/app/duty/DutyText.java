@@ -8,6 +8,8 @@ import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
@@ -15,6 +17,8 @@ import org.springframework.stereotype.Component;
 /** Duties in words, from the message files. */
 @Component
 class DutyText {
+
+    private static final Pattern RANGE = Pattern.compile("(-?[\\d.]+) to (-?[\\d.]+)");
 
     private final MessageSource messages;
     private final CalcWords calcWords;
@@ -36,6 +40,12 @@ class DutyText {
     /** What a duty rests on. */
     String source(Duty duty) {
         return calcWords.of(duty.source());
+    }
+
+    /** What a column accepts; numbers stay as a file writes them. */
+    String allowed(String english) {
+        Matcher range = RANGE.matcher(english);
+        return range.matches() ? say("duties.allowed.range", range.group(1), range.group(2)) : calcWords.of(english);
     }
 
     /** What a point asks of the engine. */

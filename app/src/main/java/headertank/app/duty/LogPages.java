@@ -91,7 +91,7 @@ class LogPages {
             model.addAttribute("fromLog", samples.size());
             return "duty/form";
         } catch (InputException e) {
-            return refused(form, DutyFault.of(e), model, response);
+            return refused(form, DutyFault.of(e, words), model, response);
         }
     }
 

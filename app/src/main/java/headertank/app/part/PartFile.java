@@ -1,5 +1,6 @@
 package headertank.app.part;
 
+import headertank.app.unit.DecimalSign;
 import headertank.calc.build.BuildField;
 import headertank.calc.quantity.Entry;
 import java.util.ArrayList;
@@ -55,7 +56,7 @@ class PartFile {
                 part.retired() ? "yes" : "no"));
         for (BuildField field : fields) {
             Entry entry = content.values().entries().get(field);
-            cells.add(values.text(content.values(), field));
+            cells.add(DecimalSign.inFile(values.text(content.values(), field)));
             cells.add(entry == null ? "" : entry.from().name());
         }
         return cells;

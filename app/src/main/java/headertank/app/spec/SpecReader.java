@@ -2,6 +2,7 @@ package headertank.app.spec;
 
 import headertank.app.part.PartKind;
 import headertank.app.part.PartRef;
+import headertank.app.unit.DecimalSign;
 import headertank.app.unit.UnitException;
 import headertank.app.unit.Units;
 import headertank.calc.Rater;
@@ -139,7 +140,7 @@ class SpecReader {
             return;
         }
         Optional<Stated> before = parent.filter(
-                        p -> SpecForm.prefill(p, field, text).equals(sent.text()))
+                        p -> SpecForm.prefill(p, field, text).equals(DecimalSign.in(sent.text())))
                 .flatMap(p -> p.build().entry(field))
                 .map(Stated.class::cast);
         if (before.isPresent()) {

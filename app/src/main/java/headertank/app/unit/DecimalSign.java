@@ -25,6 +25,11 @@ public final class DecimalSign {
         return typed.replaceAll("[.,](?=\\d)", isComma() ? "," : ".");
     }
 
+    /** @return the same with a point, for a file that every reader can read back */
+    public static String inFile(String typed) {
+        return typed.replaceAll(",(?=\\d)", ".");
+    }
+
     /** @return a number written with a point, with the sign of a language in its place */
     public static String in(String number, Locale locale) {
         return isComma(locale) ? number.replace('.', ',') : number;
