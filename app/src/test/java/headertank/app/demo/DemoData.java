@@ -61,6 +61,7 @@ public class DemoData {
         return Map.of(
                 "car", car,
                 "other", car("DEMO 05"),
+                "bare", car("DEMO 04"),
                 "customer", one("select customer_id from car where id = " + car),
                 "check", check,
                 "signed", signed,

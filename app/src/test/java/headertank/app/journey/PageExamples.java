@@ -88,6 +88,11 @@ final class PageExamples {
     private static final List<Example> FURTHER = List.of(
             new Example("start-technician", Optional.of(Role.TECHNICIAN), "/"),
             new Example("start-owner", Optional.of(Role.OWNER), "/"),
+            new Example("cars-one-spec-first", Optional.of(Role.FRONT_DESK), "/cars/<bare>/spec"),
+            new Example("checks-one-to-sign", Optional.of(Role.TECHNICIAN), "/checks/<check>"),
+            new Example("checks-one-handover-entries", Optional.of(Role.TECHNICIAN), "/checks/<check>/handover"),
+            new Example(
+                    "checks-one-handover-last-word", Optional.of(Role.TECHNICIAN), "/checks/<check>/handover/decision"),
             new Example("checks-one-signed", Optional.of(Role.TECHNICIAN), "/checks/<signed>"),
             new Example("cars-nothing-found", Optional.of(Role.FRONT_DESK), "/cars?q=no+such+car"),
             new Example(NOT_FOUND, Optional.of(Role.FRONT_DESK), "/cars/999999"));
