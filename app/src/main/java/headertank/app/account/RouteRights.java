@@ -83,6 +83,7 @@ public final class RouteRights {
             row(GET, "/cars/{id}/revisions/{number}", EVERY_MEMBER),
             row(GET, "/cars/{id}/history", EVERY_MEMBER),
             row(GET, "/cars/{id}/compare", EVERY_MEMBER),
+            row(GET, "/cars/{id}/compare/costs", EVERY_MEMBER),
             row(GET, "/customers", EVERY_MEMBER),
             row(GET, "/customers/{id}", EVERY_MEMBER),
             row(GET, "/customers/choices", FRONT_DESK),
@@ -138,7 +139,8 @@ public final class RouteRights {
             // a car came back hot
             row(GET, "/cars/{id}/incidents/new", FRONT_DESK, TECHNICIAN),
             row(POST, "/cars/{id}/incidents", FRONT_DESK, TECHNICIAN),
-            row(GET, "/incidents/{id}", EVERY_MEMBER)));
+            row(GET, "/incidents/{id}", EVERY_MEMBER),
+            row(GET, "/incidents/{id}/since", EVERY_MEMBER)));
 
     private RouteRights() {}
 

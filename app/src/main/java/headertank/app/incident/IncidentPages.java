@@ -26,6 +26,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /** Writing down that a car ran hot, and looking at it beside the last good check. */
@@ -115,14 +116,30 @@ class IncidentPages {
         return "incident/form";
     }
 
+    /** The report at once; what it is held against comes in behind, for it rates many states of the car. */
     @GetMapping("/incidents/{id}")
-    String one(@PathVariable long id, Model model) {
+    String one(@PathVariable long id, @RequestParam(required = false) String whole, Model model) {
         Incident incident = incidents.byId(id);
         model.addAttribute("incident", incident);
         model.addAttribute("car", cars.car(incident.carId()));
-        model.addAttribute("beside", sinceLastGood.of(incident));
-        model.addAttribute("gauge", BuildField.GAUGE_SENSOR);
+        if (whole != null) {
+            besides(incident, model);
+        }
         model.addAttribute("shown", figures.current());
         return "incident/incident";
+    }
+
+    @GetMapping("/incidents/{id}/since")
+    String since(@PathVariable long id, Model model) {
+        Incident incident = incidents.byId(id);
+        model.addAttribute("incident", incident);
+        model.addAttribute("shown", figures.current());
+        besides(incident, model);
+        return "incident/since :: since";
+    }
+
+    private void besides(Incident incident, Model model) {
+        model.addAttribute("beside", sinceLastGood.of(incident));
+        model.addAttribute("gauge", BuildField.GAUGE_SENSOR);
     }
 }

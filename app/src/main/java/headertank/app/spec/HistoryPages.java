@@ -46,6 +46,7 @@ class HistoryPages {
             @PathVariable long id,
             @RequestParam(required = false) Integer from,
             @RequestParam(required = false) Integer to,
+            @RequestParam(required = false) String whole,
             Model model) {
         model.addAttribute("car", cars.car(id));
         int newest =
@@ -55,9 +56,22 @@ class HistoryPages {
         model.addAttribute("before", before);
         model.addAttribute("after", after);
         model.addAttribute("lines", differences.between(before.spec(), after.spec()));
+        if (whole != null || before.number() == after.number()) {
+            costs(before, after, model);
+        }
+        return "spec/compare";
+    }
+
+    /** What each difference costs: comes in behind the page, for it rates many states of the car. */
+    @GetMapping("/cars/{id}/compare/costs")
+    String costs(@PathVariable long id, @RequestParam int from, @RequestParam int to, Model model) {
+        costs(revisions.of(id, from), revisions.of(id, to), model);
+        return "spec/cost :: all";
+    }
+
+    private void costs(Revision before, Revision after, Model model) {
         model.addAttribute(
                 "duties",
                 before.number() == after.number() ? List.of() : comparison.between(before.spec(), after.spec()));
-        return "spec/compare";
     }
 }

@@ -22,6 +22,7 @@ import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Stated;
 import headertank.calc.sensor.SensorPlacement;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.AfterEach;
@@ -134,9 +135,13 @@ class IncidentsIT {
         assertThat(beside.baseNumber()).isEqualTo(1);
         assertThat(beside.changes()).singleElement().satisfies(c -> assertThat(c.shareK())
                 .isNegative());
+        for (String path : List.of("?whole=", "/since")) {
+            mvc.perform(get("/incidents/" + id + path).with(people.in(shop, Role.OWNER)))
+                    .andExpect(status().isOk())
+                    .andExpect(content().string(containsString("There is no good check before that day")));
+        }
         mvc.perform(get("/incidents/" + id).with(people.in(shop, Role.OWNER)))
-                .andExpect(status().isOk())
-                .andExpect(content().string(containsString("There is no good check before that day")));
+                .andExpect(content().string(containsString("hx-get=\"/incidents/" + id + "/since\"")));
     }
 
     @Test

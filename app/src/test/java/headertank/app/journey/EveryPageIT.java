@@ -33,7 +33,7 @@ class EveryPageIT {
     private static final Path DOCS = Path.of("..", "docs", "screenshots");
 
     private static final String IS_QUIET =
-            "return document.readyState === 'complete' && !document.querySelector('.htmx-request, .htmx-settling')";
+            "return document.readyState === 'complete' && !document.querySelector('.htmx-request, .htmx-settling, [hx-trigger=load]')";
     private static final String SERVER_TIME =
             "const n = performance.getEntriesByType('navigation')[0]; return n.responseStart - n.requestStart";
     private static final String STATUS = "return performance.getEntriesByType('navigation')[0].responseStatus";

@@ -100,6 +100,8 @@ final class PageExamples {
     /** What is no page, and why. */
     static final Map<String, String> NO_PAGES = Map.ofEntries(
             Map.entry("/first-owner", "only there while the database is empty: the walk begins with it"),
+            Map.entry("/cars/{id}/compare/costs", "a fragment of the page at /cars/{id}/compare"),
+            Map.entry("/incidents/{id}/since", "a fragment of the page at /incidents/{id}"),
             Map.entry("/customers/choices", "a fragment of the form at /cars/new"),
             Map.entry("/checks/{id}/sheet.pdf", "a download"),
             Map.entry("/cars/{id}/label.pdf", "a download"),

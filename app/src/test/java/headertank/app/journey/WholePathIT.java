@@ -71,10 +71,12 @@ class WholePathIT {
             assertThat(browser.text()).contains("Revision 2", "Out of date");
             pictures(browser, car, "car");
             browser.open(car + "/compare?from=1&to=2");
+            browser.waitFor(".cost");
             assertThat(browser.text()).contains("costs margin", "Fan mounting");
             pictures(browser, car + "/compare?from=1&to=2", "compare");
             pictures(browser, car + "/history", "history");
             reportItHot(browser, car);
+            browser.waitFor(".since");
             assertThat(browser.text()).contains("Fan mounting", "118");
             pictures(browser, browser.path(), "ran-hot");
             assertThat(browser.complaints()).isEmpty();

@@ -272,14 +272,19 @@ class SpecIT {
                         .set(BuildField.FAN_CURRENT, "8 A", MEASURED)
                         .seen(BuildField.FAN_MOUNTING, "PUSHING")
                         .spec());
+        for (String path : List.of("/compare?from=1&to=2&whole=", "/compare/costs?from=1&to=2")) {
+            mvc.perform(get("/cars/" + car + path).with(people.in(shop, Role.OWNER)))
+                    .andExpect(status().isOk())
+                    .andExpect(content()
+                            .string(allOf(
+                                    containsString("Fan mounting"),
+                                    containsString("costs margin"),
+                                    containsString("class=\"bar\""),
+                                    containsString("peak of its runs over time"))));
+        }
         mvc.perform(get("/cars/" + car + "/compare?from=1&to=2").with(people.in(shop, Role.OWNER)))
-                .andExpect(status().isOk())
-                .andExpect(content()
-                        .string(allOf(
-                                containsString("Fan mounting"),
-                                containsString("costs margin"),
-                                containsString("class=\"bar\""),
-                                containsString("peak of its runs over time"))));
+                .andExpect(content().string(containsString("Fan mounting")))
+                .andExpect(content().string(containsString("/compare/costs?from=1&amp;to=2")));
         mvc.perform(get("/cars/" + car + "/history").with(people.in(shop, Role.TECHNICIAN)))
                 .andExpect(content().string(allOf(containsString("Revision 2 saved"), containsString("because"))));
         mvc.perform(get("/cars/" + car + "/revisions/1").with(people.in(shop, Role.OWNER)))
