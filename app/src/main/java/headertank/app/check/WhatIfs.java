@@ -9,7 +9,6 @@ import headertank.calc.build.Resolved;
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
-import headertank.calc.duty.Schedule;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.rating.Plant;
 import headertank.calc.transients.ControlComparison;
@@ -34,11 +33,7 @@ import java.util.Set;
  */
 final class WhatIfs {
 
-    /** Hysteresis of the switch that a ramp is compared with [K]; the usual one, common practice, no source. */
-    static final double USUAL_HYSTERESIS_K = 5;
-
     private static final RunSettings SETTINGS = RunSettings.STANDARD.at(1);
-    private static final double STAY_S = 1800;
 
     /** What a change of fans can move; the rest of a verdict stays as it is. */
     private static final Set<Finding.Code> MOVED =
@@ -57,7 +52,9 @@ final class WhatIfs {
         this.resolved = plant.resolved();
         this.outcome = outcome;
         this.duty = outcome.duty();
-        this.stay = stay(duty);
+        this.stay = duty.points().stream().anyMatch(OperatingPoint::idles)
+                ? Optional.of(ControlComparison.stay(duty))
+                : Optional.empty();
         this.setK = resolved.value(BuildField.CONTROL_SET);
     }
 
@@ -96,7 +93,8 @@ final class WhatIfs {
     }
 
     private void controls(boolean isSwitch, boolean isRamp) {
-        FanControlSpec relay = isSwitch ? plant.control() : new FanControlSpec.Switch(setK, USUAL_HYSTERESIS_K);
+        FanControlSpec relay =
+                isSwitch ? plant.control() : new FanControlSpec.Switch(setK, FanControlSpec.Switch.USUAL_HYSTERESIS_K);
         FanControlSpec ramp = isRamp ? plant.control() : FanControlSpec.Ramp.to(setK);
         try {
             ControlComparison both = ControlComparison.of(plant, duty, relay, ramp, SETTINGS);
@@ -181,14 +179,5 @@ final class WhatIfs {
                 column(kept, Sample::timeS, 10),
                 column(kept, Sample::coolantK, 100),
                 column(kept, Sample::gaugeK, 100));
-    }
-
-    /** Half an hour where the duty idles, as {@link ControlComparison} holds it. */
-    private static Optional<Duty> stay(Duty duty) {
-        return duty.points().stream().filter(OperatingPoint::idles).findFirst().map(at -> {
-            Schedule held = new Schedule(
-                    duty.schedule().orElseThrow().startCoolantK(), List.of(new Schedule.Phase(at.id(), STAY_S)));
-            return new Duty(duty.id(), duty.label(), duty.points(), Optional.of(held), duty.source());
-        });
     }
 }

@@ -3,9 +3,7 @@ package headertank.calc.attribution;
 import headertank.calc.build.Build;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.LongToDoubleFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.LongStream;
@@ -57,7 +55,7 @@ public record Attribution(double beforeK, double afterK, List<Effect> effects, b
             }
             return marginK.applyAsDouble(build);
         };
-        LongToDoubleFunction value = k <= Shapley.EXACT_UP_TO ? atOnce(k, mixed) : once(mixed);
+        LongToDoubleFunction value = k <= Shapley.EXACT_UP_TO ? atOnce(k, mixed) : Shapley.once(mixed);
         double[] shares = Shapley.shares(k, value, ORDERS, SEED);
         List<Effect> effects = new ArrayList<>();
         for (int i = 0; i < k; i++) {
@@ -77,10 +75,5 @@ public record Attribution(double beforeK, double afterK, List<Effect> effects, b
         double[] values =
                 LongStream.range(0, 1L << k).parallel().mapToDouble(mixed).toArray();
         return mask -> values[(int) mask];
-    }
-
-    private static LongToDoubleFunction once(LongToDoubleFunction mixed) {
-        Map<Long, Double> known = new HashMap<>();
-        return mask -> known.computeIfAbsent(mask, mixed::applyAsDouble);
     }
 }

@@ -31,9 +31,13 @@ public final class Shapley {
         if (k < 0 || k > 62) {
             throw new IllegalArgumentException("number of changes = " + k + ": allowed is 0 to 62");
         }
+        return k <= EXACT_UP_TO ? exact(k, once(value)) : sampled(k, once(value), orders, seed);
+    }
+
+    /** The same values, each asked for once. */
+    static LongToDoubleFunction once(LongToDoubleFunction value) {
         Map<Long, Double> known = new HashMap<>();
-        LongToDoubleFunction once = mask -> known.computeIfAbsent(mask, value::applyAsDouble);
-        return k <= EXACT_UP_TO ? exact(k, once) : sampled(k, once, orders, seed);
+        return mask -> known.computeIfAbsent(mask, value::applyAsDouble);
     }
 
     private static double[] exact(int k, LongToDoubleFunction value) {

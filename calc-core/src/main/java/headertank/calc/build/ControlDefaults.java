@@ -11,7 +11,6 @@ import java.util.Optional;
 /** What stands in for what nobody stated of the fan control; all common practice, no source. */
 final class ControlDefaults {
 
-    private static final double USUAL_HYSTERESIS_K = 5;
     private static final Spread SET_POINT = Spread.absolute(2);
     private static final String AS_RAMP = "a ramp up to the set point";
 
@@ -49,7 +48,7 @@ final class ControlDefaults {
             case CONTROL_BAND ->
                 number(
                         f,
-                        is("RAMP") ? FanControlSpec.Ramp.USUAL_BAND_K : USUAL_HYSTERESIS_K,
+                        is("RAMP") ? FanControlSpec.Ramp.USUAL_BAND_K : FanControlSpec.Switch.USUAL_HYSTERESIS_K,
                         EXACT,
                         "typical of such a control");
             case CONTROL_MIN_DUTY -> number(f, FanControlSpec.Ramp.USUAL_MINIMUM_DUTY, EXACT, "typical of a ramp");

@@ -43,6 +43,10 @@ public sealed interface FanControlSpec {
      * @param hysteresisK hysteresis, 0.1 to 60 [K]
      */
     record Switch(double setK, double hysteresisK) implements FanControlSpec {
+
+        /** Usual hysteresis [K]; common practice, no source. */
+        public static final double USUAL_HYSTERESIS_K = 5;
+
         public Switch {
             OutOfRangeException.require("fanControl.setK", setK, SET);
             OutOfRangeException.require("fanControl.hysteresisK", hysteresisK, BAND);

@@ -42,7 +42,8 @@ public record ControlComparison(RunResult first, RunResult second, RunResult fir
                 RunSolver.run(plant, stay, settings.with(second)));
     }
 
-    private static Duty stay(Duty duty) {
+    /** @return half an hour where the duty idles, or at its first point when it never does */
+    public static Duty stay(Duty duty) {
         OperatingPoint at = duty.points().stream()
                 .filter(OperatingPoint::idles)
                 .findFirst()
