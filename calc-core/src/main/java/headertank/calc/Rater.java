@@ -264,6 +264,11 @@ public final class Rater {
         notes.add(note);
     }
 
+    /** @return what this rater's policies find in an outcome, the worst first */
+    public List<Finding> judge(DutyOutcome outcome) {
+        return judge(outcome, new ArrayList<>()).findings();
+    }
+
     private DutyVerdict judge(DutyOutcome outcome, List<PlugIn> plugIns) {
         List<Finding> findings = new ArrayList<>();
         for (VerdictPolicy p : policies) {

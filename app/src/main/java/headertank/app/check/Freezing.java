@@ -170,7 +170,7 @@ public final class Freezing {
                         .toList(),
                 Optional.of(judgement(o, r)),
                 o.run().map(run -> FreezingRun.of(o.duty(), RunSolver.run(plant, o.duty(), TRACED))),
-                WhatIfs.of(plant, o));
+                WhatIfs.of(plant, o, rater));
     }
 
     private static DutyResult.Judgement judgement(DutyOutcome o, Resolved r) {

@@ -4,6 +4,7 @@ import static headertank.app.check.FreezingRun.column;
 
 import headertank.app.check.WhatIf.Course;
 import headertank.app.check.WhatIf.Kind;
+import headertank.calc.Rater;
 import headertank.calc.build.BuildField;
 import headertank.calc.build.Resolved;
 import headertank.calc.control.FanControlSpec;
@@ -19,7 +20,6 @@ import headertank.calc.transients.RunSettings;
 import headertank.calc.transients.RunSolver;
 import headertank.calc.verdict.DutyOutcome;
 import headertank.calc.verdict.Finding;
-import headertank.calc.verdict.StandardPolicy;
 import headertank.calc.verdict.Verdict;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -39,6 +39,7 @@ final class WhatIfs {
     private static final Set<Finding.Code> MOVED =
             EnumSet.of(Finding.Code.COOLANT_MARGIN, Finding.Code.BOILING_MARGIN, Finding.Code.OIL_MARGIN);
 
+    private final Rater rater;
     private final Resolved resolved;
     private final Plant plant;
     private final DutyOutcome outcome;
@@ -47,7 +48,8 @@ final class WhatIfs {
     private final double setK;
     private final List<WhatIf> rows = new ArrayList<>();
 
-    private WhatIfs(Plant plant, DutyOutcome outcome) {
+    private WhatIfs(Plant plant, DutyOutcome outcome, Rater rater) {
+        this.rater = rater;
         this.plant = plant;
         this.resolved = plant.resolved();
         this.outcome = outcome;
@@ -58,12 +60,15 @@ final class WhatIfs {
         this.setK = resolved.value(BuildField.CONTROL_SET);
     }
 
-    /** @return all that apply to this car at this duty; none without a schedule */
-    static List<WhatIf> of(Plant plant, DutyOutcome outcome) {
+    /**
+     * @param rater judges each row by the same policies as the check
+     * @return all that apply to this car at this duty; none without a schedule
+     */
+    static List<WhatIf> of(Plant plant, DutyOutcome outcome, Rater rater) {
         if (outcome.run().isEmpty() || plant.fanDrive() != Plant.FanDrive.ELECTRIC) {
             return List.of();
         }
-        return new WhatIfs(plant, outcome).rows();
+        return new WhatIfs(plant, outcome, rater).rows();
     }
 
     private List<WhatIf> rows() {
@@ -159,11 +164,10 @@ final class WhatIfs {
                 oil,
                 outcome.points(),
                 Optional.of(run));
-        return new StandardPolicy()
-                .judge(changed).stream()
-                        .filter(f -> MOVED.contains(f.code()))
-                        .map(Finding::verdict)
-                        .reduce(Verdict.GO, Verdict::worse);
+        return rater.judge(changed).stream()
+                .filter(f -> MOVED.contains(f.code()))
+                .map(Finding::verdict)
+                .reduce(Verdict.GO, Verdict::worse);
     }
 
     private static Course course(RunResult run) {

@@ -5,10 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import headertank.app.check.WhatIf.Kind;
 import headertank.app.unit.UnitSystem;
+import headertank.calc.Rater;
 import headertank.calc.build.BuildField;
 import headertank.calc.build.CarClass;
 import headertank.calc.quantity.Stated;
+import headertank.calc.verdict.StandardPolicy;
+import headertank.calc.verdict.Threshold;
+import headertank.calc.verdict.Thresholds;
 import headertank.calc.verdict.Verdict;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** The same run with other fans. */
@@ -47,6 +53,23 @@ class WhatIfsTest {
         assertThat(of(Kind.SWITCH).current().peakFanA()).isCloseTo(60, within(1.0));
         assertThat(of(Kind.RAMP).current().peakFanA()).isCloseTo(50, within(1.0));
         assertThat(of(Kind.SWITCH).fanStarts()).isGreaterThan(of(Kind.RAMP).fanStarts());
+    }
+
+    @Test
+    void theShopsThresholdsJudgeTheseRunsToo() {
+        Rater strict = Drifter.RATER.with(new StandardPolicy(Thresholds.of(Map.of(Threshold.GO_MARGIN_K, 30.0))));
+        DutyResult strictly = Freezing.result(
+                        strict.preview(
+                                Drifter.builder().build(),
+                                List.of(Drifter.RATER.duties().get("drift"))),
+                        strict)
+                .duty("drift")
+                .orElseThrow();
+        assertThat(of(Kind.RAMP).verdict()).isEqualTo(Verdict.GO);
+        assertThat(strictly.whatIfs())
+                .filteredOn(w -> w.kind() == Kind.RAMP)
+                .extracting(WhatIf::verdict)
+                .containsExactly(Verdict.GO_WITH_CONDITIONS);
     }
 
     @Test
