@@ -43,8 +43,8 @@ class ArchitectureTest {
             .definedBy("headertank.app.account..", "headertank.app.language..", "headertank.app.settings..")
             .layer("car")
             .definedBy("headertank.app.car..", "headertank.app.part..", "headertank.app.duty..")
-            .layer("spec")
-            .definedBy("headertank.app.spec..")
+            .layer("carspec")
+            .definedBy("headertank.app.carspec..")
             .layer("check")
             .definedBy("headertank.app.check..")
             .layer("handover")
@@ -73,13 +73,13 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("outermost")
             .whereLayer("check")
             .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "drawing", "handover")
-            .whereLayer("spec")
+            .whereLayer("carspec")
             .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "drawing", "handover", "check")
             .whereLayer("car")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "drawing", "handover", "check", "spec")
+            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "drawing", "handover", "check", "carspec")
             .whereLayer("account")
             .mayOnlyBeAccessedByLayers(
-                    "outermost", "incident", "advice", "drawing", "handover", "check", "spec", "car");
+                    "outermost", "incident", "advice", "drawing", "handover", "check", "carspec", "car");
 
     @ArchTest
     static final ArchRule REPOSITORIES_STAY_IN_THEIR_FEATURE =

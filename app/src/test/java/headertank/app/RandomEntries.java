@@ -1,7 +1,7 @@
 package headertank.app;
 
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.InputProblem;
 import java.util.Arrays;

@@ -1,6 +1,6 @@
 package headertank.calc;
 
-import headertank.calc.build.Build;
+import headertank.calc.carspec.Build;
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.Schedule;

@@ -1,8 +1,8 @@
 package headertank.calc;
 
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.Resolved;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.radiator.CoreClass;

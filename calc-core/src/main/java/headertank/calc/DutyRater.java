@@ -1,6 +1,6 @@
 package headertank.calc;
 
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;

@@ -1,7 +1,7 @@
 package headertank.calc;
 
-import headertank.calc.build.BuildField;
-import headertank.calc.build.Resolved;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.rating.Plant;
 import headertank.calc.transients.IdleWarmUp;

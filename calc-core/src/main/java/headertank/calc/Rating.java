@@ -1,9 +1,9 @@
 package headertank.calc;
 
 import headertank.calc.advice.Improvement;
-import headertank.calc.build.Assumption;
-import headertank.calc.build.Build;
-import headertank.calc.build.Resolved;
+import headertank.calc.carspec.Assumption;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.Resolved;
 import headertank.calc.quantity.Note;
 import headertank.calc.risk.Flag;
 import headertank.calc.verdict.DutyVerdict;

@@ -24,7 +24,7 @@ class ArchitectureTest {
     private static final String[] COMPONENTS = {
         "engine", "radiator", "air", "coolant", "oil", "electric", "control", "sensor", "hood"
     };
-    private static final String[] LAYER_3 = plus(plus(LAYER_1, COMPONENTS), "build", "duty");
+    private static final String[] LAYER_3 = plus(plus(LAYER_1, COMPONENTS), "carspec", "duty");
     private static final String[] LAYER_4 = plus(LAYER_3, "rating");
 
     @Test
@@ -34,7 +34,7 @@ class ArchitectureTest {
         for (String component : COMPONENTS) {
             mayUse(component, LAYER_1);
         }
-        mayUse("build", plus(LAYER_1, COMPONENTS));
+        mayUse("carspec", plus(LAYER_1, COMPONENTS));
         mayUse("duty", plus(LAYER_1, COMPONENTS));
         mayUse("rating", LAYER_3);
         mayUse("uncertainty", LAYER_4);

@@ -1,9 +1,9 @@
 package headertank.calc;
 
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.CarClass;
-import headertank.calc.build.ControlTable;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
+import headertank.calc.carspec.ControlTable;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Stated;

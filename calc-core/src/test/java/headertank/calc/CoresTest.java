@@ -2,7 +2,7 @@ package headertank.calc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import headertank.calc.build.Build;
+import headertank.calc.carspec.Build;
 import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Physics;
 import java.util.List;

@@ -3,8 +3,8 @@ package headertank.calc;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Stated;

@@ -3,7 +3,7 @@ package headertank.calc;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import headertank.calc.build.Build;
+import headertank.calc.carspec.Build;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.rating.Balance;
 import headertank.calc.rating.Figures;

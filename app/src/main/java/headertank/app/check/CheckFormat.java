@@ -1,7 +1,7 @@
 package headertank.app.check;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import headertank.app.spec.CanonicalJson;
+import headertank.app.carspec.CanonicalJson;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;

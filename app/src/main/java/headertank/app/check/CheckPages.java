@@ -3,8 +3,8 @@ package headertank.app.check;
 import headertank.app.car.CarSearch;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Role;
-import headertank.app.spec.Revision;
-import headertank.app.spec.Revisions;
+import headertank.app.carspec.Revision;
+import headertank.app.carspec.Revisions;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.Optional;
@@ -92,7 +92,7 @@ class CheckPages {
     }
 
     private String page(StoredCheck check, SignOffForm form, Model model) {
-        Shown shown = figures.current();
+        FigureText shown = figures.current();
         model.addAttribute("view", CheckView.of(check, cars.car(check.line().carId()), shown));
         model.addAttribute("shown", shown);
         model.addAttribute("form", form);

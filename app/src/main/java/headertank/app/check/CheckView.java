@@ -14,13 +14,13 @@ import java.util.Map;
 public record CheckView(
         StoredCheck check,
         CarLine car,
-        Shown shown,
+        FigureText shown,
         Map<String, MarginChart> margins,
         Map<String, CurveChart> runs,
         Map<String, WhatIfChart> whatIfs) {
 
     /** Draws a stored check. */
-    public static CheckView of(StoredCheck check, CarLine car, Shown shown) {
+    public static CheckView of(StoredCheck check, CarLine car, FigureText shown) {
         Map<String, MarginChart> margins = new LinkedHashMap<>();
         Map<String, CurveChart> runs = new LinkedHashMap<>();
         Map<String, WhatIfChart> whatIfs = new LinkedHashMap<>();

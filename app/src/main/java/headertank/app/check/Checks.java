@@ -6,8 +6,8 @@ import headertank.app.duty.Duties;
 import headertank.app.language.CalcWords;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.CurrentUser;
-import headertank.app.spec.Revision;
-import headertank.app.spec.Revisions;
+import headertank.app.carspec.Revision;
+import headertank.app.carspec.Revisions;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.duty.Duty;
@@ -87,8 +87,8 @@ public class Checks {
                 user.shopId(),
                 user.accountId(),
                 formKey,
-                Freezing.input(rating, revision.id(), revision.number()),
-                Freezing.result(rating, here));
+                Snapshot.input(rating, revision.id(), revision.number()),
+                Snapshot.result(rating, here));
         audit.record("check.run", "check_run", id, "revision " + revision.id());
         return id;
     }

@@ -32,7 +32,7 @@ public record MarginChart(int width, int height, double zeroX, List<Tick> ticks,
      */
     public record Row(String label, double y, double x, double barX, double barWidth, String text, boolean endless) {}
 
-    static MarginChart of(DutyResult duty, Shown shown) {
+    static MarginChart of(DutyResult duty, FigureText shown) {
         double low = -10;
         double high = 30;
         List<Double> all = new ArrayList<>();

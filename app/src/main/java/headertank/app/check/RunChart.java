@@ -36,10 +36,10 @@ final class RunChart {
 
     private final StoredRun run;
     private final Curves curves;
-    private final Shown shown;
+    private final FigureText shown;
     private final Scale x;
 
-    private RunChart(StoredRun run, Shown shown) {
+    private RunChart(StoredRun run, FigureText shown) {
         this.run = run;
         this.curves = run.curves();
         this.shown = shown;
@@ -47,7 +47,7 @@ final class RunChart {
     }
 
     /** @return the drawing; the same height for every run */
-    static CurveChart of(StoredRun run, double coolantLimitK, double oilLimitK, Shown shown) {
+    static CurveChart of(StoredRun run, double coolantLimitK, double oilLimitK, FigureText shown) {
         RunChart chart = new RunChart(run, shown);
         List<Panel> panels = new ArrayList<>();
         double top = TOP + 20;
@@ -166,7 +166,7 @@ final class RunChart {
         return new Scale(coldest - 3, hottest + 3, bottom, top);
     }
 
-    static List<Tick> temperatureTicks(Scale y, Shown shown) {
+    static List<Tick> temperatureTicks(Scale y, FigureText shown) {
         return shown.temperatureSteps(y.from(), y.to()).stream()
                 .map(k -> new Tick(y.at(k), plain(shown.temperatureNumber(k))))
                 .toList();
@@ -179,7 +179,7 @@ final class RunChart {
     }
 
     /** Phases, numbered as in the table; each point but the first is shaded where its neighbour is not. */
-    static List<Phase> phases(List<StoredRun.Phase> all, Scale x, Shown shown) {
+    static List<Phase> phases(List<StoredRun.Phase> all, Scale x, FigureText shown) {
         Map<String, Boolean> shades = new HashMap<>();
         List<Phase> phases = new ArrayList<>();
         boolean before = true;
@@ -205,12 +205,12 @@ final class RunChart {
     }
 
     /** A temperature with its unit, short. */
-    static String whole(double kelvin, Shown shown) {
+    static String whole(double kelvin, FigureText shown) {
         return plain(shown.temperatureNumber(kelvin)) + "\u00a0" + shown.degree();
     }
 
     /** A temperature to the degree, with its unit. */
-    static String rounded(double kelvin, Shown shown) {
+    static String rounded(double kelvin, FigureText shown) {
         return shown.wholeDegrees(kelvin) + "\u00a0" + shown.degree();
     }
 

@@ -2,14 +2,14 @@ package headertank.app.check;
 
 import headertank.app.language.CalcWords;
 import headertank.app.shop.Shops;
-import headertank.app.spec.FieldText;
-import headertank.calc.build.BuildField;
+import headertank.app.carspec.FieldText;
+import headertank.calc.carspec.BuildField;
 import java.time.ZoneId;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 
-/** Makes the {@link Shown} of the current shop, and gives stored field keys their words. */
+/** Makes the {@link FigureText} of the current shop, and gives stored field keys their words. */
 @Component("shopFigures")
 public class ShopFigures {
 
@@ -25,8 +25,8 @@ public class ShopFigures {
         this.calcWords = calcWords;
     }
 
-    public Shown current() {
-        return new Shown(
+    public FigureText current() {
+        return new FigureText(
                 shops.current().unitSystem(),
                 messages,
                 calcWords,
@@ -47,7 +47,7 @@ public class ShopFigures {
     }
 
     /** A sentence for a finding in the shop's units; the stored sentence for a kind that has none of its own. */
-    public String finding(Shown shown, DutyResult duty, DutyResult.FindingLine finding, int samples) {
+    public String finding(FigureText shown, DutyResult duty, DutyResult.FindingLine finding, int samples) {
         String key = "check.finding." + finding.code();
         String value = finding.code().equals("COOLANT_PROBABILITY")
                 ? shown.probability(finding.value(), samples)

@@ -40,7 +40,7 @@ public record WhatIfChart(CurveChart runs, Optional<CurveChart> needle, WhatIfWo
             Kind.SET_5_LOWER, new Line("#1f6b3a", 1.8, "5 2 1 2"),
             Kind.SET_10_LOWER, new Line("#1f6b3a", 1.8, "1 4")));
 
-    static Optional<WhatIfChart> of(DutyResult duty, double limitK, Shown shown) {
+    static Optional<WhatIfChart> of(DutyResult duty, double limitK, FigureText shown) {
         if (duty.run().isEmpty() || duty.whatIfs().isEmpty()) {
             return Optional.empty();
         }
@@ -58,7 +58,7 @@ public record WhatIfChart(CurveChart runs, Optional<CurveChart> needle, WhatIfWo
         return Optional.of(new WhatIfChart(runs, needle(duty, shown), WhatIfWords.of(duty, limitK, shown)));
     }
 
-    private static Optional<CurveChart> needle(DutyResult duty, Shown shown) {
+    private static Optional<CurveChart> needle(DutyResult duty, FigureText shown) {
         List<WhatIf> held = new ArrayList<>();
         for (Kind kind : List.of(Kind.SWITCH, Kind.RAMP)) {
             duty.whatIf(kind).filter(w -> w.stay().isPresent()).ifPresent(held::add);
@@ -115,7 +115,7 @@ public record WhatIfChart(CurveChart runs, Optional<CurveChart> needle, WhatIfWo
             Scale x,
             double height,
             double limitK,
-            Shown shown,
+            FigureText shown,
             List<Phase> phases) {
         double top = RunChart.TOP + 20;
         boolean limited = !Double.isNaN(limitK);
@@ -148,7 +148,7 @@ public record WhatIfChart(CurveChart runs, Optional<CurveChart> needle, WhatIfWo
     /** A curve, cut off where it leaves the scale. */
     private record Curve(Kind kind, String name, List<Double> times, List<Double> values) {}
 
-    private static Curve curve(WhatIf w, List<Double> times, List<Double> values, double hottestK, Shown shown) {
+    private static Curve curve(WhatIf w, List<Double> times, List<Double> values, double hottestK, FigureText shown) {
         String name = shown.words("check.what-if.curve." + w.kind(), RunChart.whole(w.setK(), shown));
         for (int i = 1; i < values.size(); i++) {
             double before = values.get(i - 1);

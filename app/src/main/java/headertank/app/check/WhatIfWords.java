@@ -25,7 +25,7 @@ public record WhatIfWords(String alternative, String swing, List<Finding> findin
     /** One thing that was changed. */
     public record Finding(String title, String trade, String computed) {}
 
-    static WhatIfWords of(DutyResult duty, double limitK, Shown shown) {
+    static WhatIfWords of(DutyResult duty, double limitK, FigureText shown) {
         String peaks = duty.whatIfs().stream()
                 .map(w -> shown.words(
                         "check.what-if.alt",
@@ -49,7 +49,7 @@ public record WhatIfWords(String alternative, String swing, List<Finding> findin
     }
 
     /** What differs from the car as it stands. */
-    private static List<Finding> besides(WhatIf own, DutyResult duty, Shown shown) {
+    private static List<Finding> besides(WhatIf own, DutyResult duty, FigureText shown) {
         List<Finding> findings = new ArrayList<>();
         duty.whatIf(Kind.HOSE_SENSOR)
                 .ifPresent(hose -> findings.add(finding("sensor", sensor(own, hose, shown), shown)));
@@ -65,18 +65,18 @@ public record WhatIfWords(String alternative, String swing, List<Finding> findin
         return findings;
     }
 
-    static String name(WhatIf w, Shown shown) {
+    static String name(WhatIf w, FigureText shown) {
         return shown.words("check.what-if." + w.kind(), shown.temperature(w.setK()));
     }
 
-    private static Finding finding(String key, String computed, Shown shown) {
+    private static Finding finding(String key, String computed, FigureText shown) {
         return new Finding(
                 shown.words("check.what-if." + key + ".title"),
                 shown.words("check.what-if." + key + ".trade"),
                 computed);
     }
 
-    private static Optional<String> swing(WhatIf relay, WhatIf ramp, Shown shown) {
+    private static Optional<String> swing(WhatIf relay, WhatIf ramp, FigureText shown) {
         return relay.stay().flatMap(r -> ramp.stay().map(p -> {
             double less = r.swingK() - p.swingK();
             String which = Math.abs(less) < WORTH_NAMING_K ? "equal" : less > 0 ? "smaller" : "larger";
@@ -91,7 +91,7 @@ public record WhatIfWords(String alternative, String swing, List<Finding> findin
         }));
     }
 
-    private static String control(WhatIf relay, WhatIf ramp, Shown shown) {
+    private static String control(WhatIf relay, WhatIf ramp, FigureText shown) {
         return swing(relay, ramp, shown).orElse(shown.words("check.what-if.control.no-idle"))
                 + " "
                 + shown.words(
@@ -104,7 +104,7 @@ public record WhatIfWords(String alternative, String swing, List<Finding> findin
                         shown.figure(ramp.fanAmpereHours(), "Ah"));
     }
 
-    private static String sensor(WhatIf inBlock, WhatIf inHose, Shown shown) {
+    private static String sensor(WhatIf inBlock, WhatIf inHose, FigureText shown) {
         double hotter = inHose.run().peakCoolantK() - inBlock.run().peakCoolantK();
         return shown.words(
                 Math.abs(hotter) < WORTH_NAMING_K ? "check.what-if.sensor.same" : "check.what-if.sensor.moves",
@@ -113,7 +113,7 @@ public record WhatIfWords(String alternative, String swing, List<Finding> findin
                 inHose.stay().map(Course::swingK).map(shown::span).orElse(shown.words("check.none")));
     }
 
-    private static String dead(WhatIf own, WhatIf dead, Shown shown) {
+    private static String dead(WhatIf own, WhatIf dead, FigureText shown) {
         double inRun = dead.run().peakCoolantK() - own.run().peakCoolantK();
         String peak = shown.temperature(dead.run().peakCoolantK());
         if (dead.stay().isEmpty() || own.stay().isEmpty()) {
@@ -125,7 +125,7 @@ public record WhatIfWords(String alternative, String swing, List<Finding> findin
                 + shown.words(inRun > atIdle ? "check.what-if.dead.differs" : "check.what-if.dead.agrees");
     }
 
-    private static String lower(WhatIf own, List<WhatIf> lower, Shown shown) {
+    private static String lower(WhatIf own, List<WhatIf> lower, FigureText shown) {
         StringBuilder text = new StringBuilder();
         double most = 0;
         for (WhatIf w : lower) {

@@ -1,12 +1,12 @@
 package headertank.app.check;
 
-import static headertank.app.check.FreezingRun.column;
+import static headertank.app.check.RunSnapshot.column;
 
 import headertank.app.check.WhatIf.Course;
 import headertank.app.check.WhatIf.Kind;
 import headertank.calc.Rater;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.Resolved;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Resolved;
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
@@ -175,7 +175,7 @@ final class WhatIfs {
         return new Course(
                 run.peakCoolantK(),
                 run.peakCoolantAtS(),
-                FreezingRun.moment(run.firstAboveLimitS()),
+                RunSnapshot.moment(run.firstAboveLimitS()),
                 run.secondsAboveLimit(),
                 run.lowestBoilingMarginK(),
                 run.settled().swingK(),

@@ -1,6 +1,6 @@
 package headertank.app.demo;
 
-import static headertank.calc.build.BuildField.*;
+import static headertank.calc.carspec.BuildField.*;
 import static headertank.calc.quantity.Provenance.ADVERTISED;
 import static headertank.calc.quantity.Provenance.DATASHEET;
 import static headertank.calc.quantity.Provenance.MEASURED;
@@ -9,9 +9,9 @@ import headertank.app.part.PartContent;
 import headertank.app.part.PartKind;
 import headertank.app.part.PartValues;
 import headertank.app.part.Price;
-import headertank.app.spec.Spec;
-import headertank.app.spec.SpecBuilder;
-import headertank.calc.build.CarClass;
+import headertank.app.carspec.Spec;
+import headertank.app.carspec.SpecBuilder;
+import headertank.calc.carspec.CarClass;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -1,8 +1,8 @@
 package headertank.app.demo;
 
-import headertank.app.spec.Revision;
-import headertank.app.spec.Revisions;
-import headertank.app.spec.Spec;
+import headertank.app.carspec.Revision;
+import headertank.app.carspec.Revisions;
+import headertank.app.carspec.Spec;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

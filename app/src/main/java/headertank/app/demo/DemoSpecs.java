@@ -1,14 +1,14 @@
 package headertank.app.demo;
 
-import static headertank.calc.build.BuildField.*;
+import static headertank.calc.carspec.BuildField.*;
 import static headertank.calc.quantity.Provenance.ADVERTISED;
 import static headertank.calc.quantity.Provenance.DATASHEET;
 import static headertank.calc.quantity.Provenance.GUESSED;
 import static headertank.calc.quantity.Provenance.MEASURED;
 
-import headertank.app.spec.Spec;
-import headertank.app.spec.SpecBuilder;
-import headertank.calc.build.CarClass;
+import headertank.app.carspec.Spec;
+import headertank.app.carspec.SpecBuilder;
+import headertank.calc.carspec.CarClass;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -7,7 +7,7 @@ import headertank.app.check.Decision;
 import headertank.app.check.SignOffForm;
 import headertank.app.handover.EntryForm;
 import headertank.app.handover.Handovers;
-import headertank.app.handover.Outcome;
+import headertank.app.handover.ItemOutcome;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -66,7 +66,7 @@ class DemoWork {
     }
 
     private static EntryForm done(String item) {
-        return new EntryForm(UUID.randomUUID(), item, Outcome.DONE, "", "");
+        return new EntryForm(UUID.randomUUID(), item, ItemOutcome.DONE, "", "");
     }
 
     /** What follows in this transaction was written so many days ago; 0 for now. */

@@ -20,8 +20,8 @@ public record CheckDrawing(
         long checkId,
         DutyResult duty,
         PointResult point,
-        Panel air,
-        Panel coolant,
+        DrawingPanel air,
+        DrawingPanel coolant,
         List<String> sentences,
         Optional<CurveChart> airCurves,
         Optional<CurveChart> heatCurves,
@@ -32,7 +32,7 @@ public record CheckDrawing(
     }
 
     /** Both ways, in the order of reading. */
-    public List<Panel> panels() {
+    public List<DrawingPanel> panels() {
         return List.of(air, coolant);
     }
 

@@ -20,7 +20,7 @@ public record CurveChart(
         List<Curve> curves,
         double x,
         double y,
-        Label note,
+        DrawingLabel note,
         String alternative) {
 
     static final int WIDTH = 480;
@@ -78,10 +78,10 @@ public record CurveChart(
     }
 
     public long paperWidth() {
-        return Math.round(Panel.ON_PAPER * width());
+        return Math.round(DrawingPanel.ON_PAPER * width());
     }
 
     public long paperHeight() {
-        return Math.round(Panel.ON_PAPER * height());
+        return Math.round(DrawingPanel.ON_PAPER * height());
     }
 }

@@ -181,7 +181,7 @@ final class CurveCharts {
                     curves,
                     x(at),
                     y(value),
-                    new Label("note", noteX, noteY, note, 13, true),
+                    new DrawingLabel("note", noteX, noteY, note, 13, true),
                     alternative);
         }
     }

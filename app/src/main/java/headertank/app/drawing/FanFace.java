@@ -1,13 +1,13 @@
 package headertank.app.drawing;
 
-import static headertank.calc.build.BuildField.CORE_HEIGHT;
-import static headertank.calc.build.BuildField.CORE_WIDTH;
-import static headertank.calc.build.BuildField.FAN_COUNT;
-import static headertank.calc.build.BuildField.FAN_COVER;
-import static headertank.calc.build.BuildField.FAN_DIAMETER;
-import static headertank.calc.build.BuildField.FAN_DRIVE;
-import static headertank.calc.build.BuildField.FAN_FLAPS;
-import static headertank.calc.build.BuildField.FAN_MOUNTING;
+import static headertank.calc.carspec.BuildField.CORE_HEIGHT;
+import static headertank.calc.carspec.BuildField.CORE_WIDTH;
+import static headertank.calc.carspec.BuildField.FAN_COUNT;
+import static headertank.calc.carspec.BuildField.FAN_COVER;
+import static headertank.calc.carspec.BuildField.FAN_DIAMETER;
+import static headertank.calc.carspec.BuildField.FAN_DRIVE;
+import static headertank.calc.carspec.BuildField.FAN_FLAPS;
+import static headertank.calc.carspec.BuildField.FAN_MOUNTING;
 
 import headertank.app.unit.Dimension;
 

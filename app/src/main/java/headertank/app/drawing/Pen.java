@@ -18,7 +18,7 @@ final class Pen {
     static final String NONE = "none";
 
     private final List<Stroke> strokes = new ArrayList<>();
-    private final List<Label> labels = new ArrayList<>();
+    private final List<DrawingLabel> labels = new ArrayList<>();
 
     /** A path as it stands. */
     void path(String part, String d, String fill, String colour, double width, boolean assumed) {
@@ -80,7 +80,7 @@ final class Pen {
     double write(String part, double x, double y, double width, String text, double size, boolean bold) {
         double at = y;
         for (String line : lines(text, width, size, bold)) {
-            labels.add(new Label(part, x, at, line, size, bold));
+            labels.add(new DrawingLabel(part, x, at, line, size, bold));
             at += Math.rint(1.25 * size);
         }
         return at;
@@ -123,7 +123,7 @@ final class Pen {
         return rounded == Math.rint(rounded) ? String.valueOf((long) rounded) : String.valueOf(rounded);
     }
 
-    Panel panel(String id, int width, double height) {
-        return new Panel(id, width, (int) Math.ceil(height), strokes, labels);
+    DrawingPanel panel(String id, int width, double height) {
+        return new DrawingPanel(id, width, (int) Math.ceil(height), strokes, labels);
     }
 }

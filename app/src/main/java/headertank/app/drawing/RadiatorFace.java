@@ -1,9 +1,9 @@
 package headertank.app.drawing;
 
-import static headertank.calc.build.BuildField.CORE_HEIGHT;
-import static headertank.calc.build.BuildField.CORE_PASSES;
-import static headertank.calc.build.BuildField.CORE_TANKS;
-import static headertank.calc.build.BuildField.CORE_WIDTH;
+import static headertank.calc.carspec.BuildField.CORE_HEIGHT;
+import static headertank.calc.carspec.BuildField.CORE_PASSES;
+import static headertank.calc.carspec.BuildField.CORE_TANKS;
+import static headertank.calc.carspec.BuildField.CORE_WIDTH;
 
 /**
  * The radiator from the front, to scale, with its tanks and the coolant's way through its passes. The way in is on top, the

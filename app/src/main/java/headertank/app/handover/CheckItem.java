@@ -17,9 +17,9 @@ import java.util.Optional;
  */
 public record CheckItem(
         String key,
-        Stage stage,
+        WarmUpStage stage,
         String textKey,
-        Optional<Quantity> quantity,
+        Optional<MeasuredQuantity> quantity,
         String field,
         String token,
         double value,

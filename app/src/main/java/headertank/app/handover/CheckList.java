@@ -3,7 +3,7 @@ package headertank.app.handover;
 import headertank.app.check.CheckInput;
 import headertank.app.check.CheckResult;
 import headertank.app.check.CheckResult.FlagLine;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.risk.Flag;
 import java.util.Arrays;
 import java.util.List;
@@ -17,16 +17,16 @@ final class CheckList {
 
     /** The items that apply, in the order of the work; risky choices come with the cold ones, to be looked at first. */
     static List<CheckItem> of(CheckInput input, CheckResult result) {
-        Facts facts = new Facts(input);
+        CarFacts facts = new CarFacts(input);
         Stream<CheckItem> flagged = result.flags().stream()
                 .filter(f -> f.weight() != Flag.Weight.REMARK)
                 .map(CheckList::flagged);
         Stream<CheckItem> usual =
-                Arrays.stream(Work.values()).filter(w -> w.applies(facts)).map(w -> usual(w, facts));
+                Arrays.stream(ChecklistTask.values()).filter(w -> w.applies(facts)).map(w -> usual(w, facts));
         return Stream.concat(flagged, usual).toList();
     }
 
-    private static CheckItem usual(Work work, Facts facts) {
+    private static CheckItem usual(ChecklistTask work, CarFacts facts) {
         Optional<BuildField> field = work.field();
         return new CheckItem(
                 work.key(),
@@ -35,7 +35,7 @@ final class CheckList {
                 work.quantity(),
                 field.map(BuildField::key).orElse(""),
                 field.map(facts::token).orElse(""),
-                work == Work.FANS_START
+                work == ChecklistTask.FANS_START
                         ? facts.fansStartK()
                         : field.map(facts::value).orElse(Double.NaN),
                 field.map(facts::assumed).orElse(false),
@@ -46,7 +46,7 @@ final class CheckList {
     private static CheckItem flagged(FlagLine flag) {
         return new CheckItem(
                 "flag-" + flag.rule(),
-                Stage.COLD,
+                WarmUpStage.COLD,
                 "handover.item.flag",
                 Optional.empty(),
                 "",

@@ -6,7 +6,7 @@ import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitException;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
 import jakarta.servlet.http.HttpServletResponse;

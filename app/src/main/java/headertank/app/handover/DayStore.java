@@ -52,13 +52,13 @@ class DayStore {
                 .update();
     }
 
-    Optional<Day> newest(long shop, long check) {
+    Optional<WorkshopDay> newest(long shop, long check) {
         return jdbc.sql("""
                         select d.id, d.ambient_k, d.set_at, a.name from handover_day d join account a on a.id = d.author_id
                         where d.shop_id = :shop and d.check_run_id = :check order by d.id desc limit 1""")
                 .param("shop", shop)
                 .param("check", check)
-                .query((row, n) -> new Day(
+                .query((row, n) -> new WorkshopDay(
                         row.getLong("id"),
                         row.getDouble("ambient_k"),
                         bands(row.getLong("id")),

@@ -13,7 +13,7 @@ import java.util.UUID;
 public record EntryForm(
         @NotNull(message = "{handover.key.missing}") UUID key,
         @NotBlank String item,
-        @NotNull(message = "{handover.outcome.missing}") Outcome outcome,
+        @NotNull(message = "{handover.outcome.missing}") ItemOutcome outcome,
         @Size(max = 40, message = "{field.long}") String value,
         @Size(max = 1000, message = "{field.long}") String note) {
 

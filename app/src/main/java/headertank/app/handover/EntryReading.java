@@ -47,7 +47,7 @@ final class EntryReading {
         return Optional.empty();
     }
 
-    private static Optional<Double> value(Quantity quantity, String typed, UnitSystem system, Errors faults) {
+    private static Optional<Double> value(MeasuredQuantity quantity, String typed, UnitSystem system, Errors faults) {
         if (quantity.isTime() && !typed.isEmpty() && BARE.matcher(typed).matches()) {
             faults.rejectValue("value", "handover.value.bare-time", new Object[] {typed}, "which unit");
             return Optional.empty();
@@ -70,7 +70,7 @@ final class EntryReading {
         }
     }
 
-    private static double parsed(Quantity quantity, String typed, UnitSystem system) {
+    private static double parsed(MeasuredQuantity quantity, String typed, UnitSystem system) {
         Matcher clock = CLOCK.matcher(typed);
         return quantity.isTime() && clock.matches()
                 ? 60.0 * Integer.parseInt(clock.group(1)) + Integer.parseInt(clock.group(2))
@@ -79,7 +79,7 @@ final class EntryReading {
 
     /** The typed reading with its unit, so that it reads the same in another shop. */
     static String kept(CheckItem item, String typed, UnitSystem system) {
-        Dimension dimension = item.quantity().map(Quantity::dimension).orElseThrow();
+        Dimension dimension = item.quantity().map(MeasuredQuantity::dimension).orElseThrow();
         return CLOCK.matcher(typed).matches() ? typed + " min" : Units.withUnit(typed, dimension, system);
     }
 }

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * @param lines every item of the list
  * @param decisions last words, newest first
  */
-public record Handover(CheckLine check, Optional<Day> day, List<Line> lines, List<HandoverDecision> decisions) {
+public record Handover(CheckLine check, Optional<WorkshopDay> day, List<ChecklistLine> lines, List<HandoverDecision> decisions) {
 
     public Handover {
         lines = List.copyOf(lines);
@@ -37,17 +37,17 @@ public record Handover(CheckLine check, Optional<Day> day, List<Line> lines, Lis
         return check.signOff().filter(s -> s.decision() != Decision.HOLD_BACK).isPresent();
     }
 
-    public List<Line> open() {
-        return lines.stream().filter(Line::isOpen).toList();
+    public List<ChecklistLine> open() {
+        return lines.stream().filter(ChecklistLine::isOpen).toList();
     }
 
     /** Open items that a reason may excuse. */
-    public List<Line> excusable() {
+    public List<ChecklistLine> excusable() {
         return lines.stream().filter(l -> l.isOpen() && !l.isFault()).toList();
     }
 
-    public List<Line> faults() {
-        return lines.stream().filter(Line::isFault).toList();
+    public List<ChecklistLine> faults() {
+        return lines.stream().filter(ChecklistLine::isFault).toList();
     }
 
     public long entered() {
@@ -55,15 +55,15 @@ public record Handover(CheckLine check, Optional<Day> day, List<Line> lines, Lis
     }
 
     /** Stages that have items, in the order of the work. */
-    public List<Stage> stages() {
-        return Stream.of(Stage.values()).filter(s -> !of(s).isEmpty()).toList();
+    public List<WarmUpStage> stages() {
+        return Stream.of(WarmUpStage.values()).filter(s -> !of(s).isEmpty()).toList();
     }
 
-    public List<Line> of(Stage stage) {
+    public List<ChecklistLine> of(WarmUpStage stage) {
         return lines.stream().filter(l -> l.item().stage() == stage).toList();
     }
 
-    public Optional<Line> line(String item) {
+    public Optional<ChecklistLine> line(String item) {
         return lines.stream().filter(l -> l.item().key().equals(item)).findFirst();
     }
 }

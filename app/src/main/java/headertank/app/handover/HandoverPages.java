@@ -127,7 +127,7 @@ class HandoverPages {
     }
 
     private static CheckItem item(Handover handover, String key) {
-        return handover.line(key).map(Line::item).orElseThrow(() -> new NotFoundException("item", key));
+        return handover.line(key).map(ChecklistLine::item).orElseThrow(() -> new NotFoundException("item", key));
     }
 
     /** A key or an outcome that is none was not made by our page. */

@@ -2,7 +2,7 @@ package headertank.app.handover;
 
 import headertank.app.check.CheckResult.FlagLine;
 import headertank.app.check.ShopFigures;
-import headertank.app.check.Shown;
+import headertank.app.check.FigureText;
 import headertank.app.language.CalcWords;
 import headertank.app.shop.Shops;
 import headertank.app.unit.Units;
@@ -59,7 +59,7 @@ public class HandoverText {
 
     /** Which unit a bare number is taken in, or how to write a time. */
     public String hint(CheckItem item) {
-        Quantity quantity = item.quantity().orElseThrow();
+        MeasuredQuantity quantity = item.quantity().orElseThrow();
         return quantity.isTime()
                 ? text("handover.value.time")
                 : text(
@@ -69,8 +69,8 @@ public class HandoverText {
 
     /** A reading. */
     public String value(CheckItem item, double si) {
-        Quantity quantity = item.quantity().orElseThrow();
-        Shown shown = figures.current();
+        MeasuredQuantity quantity = item.quantity().orElseThrow();
+        FigureText shown = figures.current();
         return switch (quantity.dimension()) {
             case DURATION -> shown.duration(si);
             case TEMPERATURE -> shown.temperature(si);
@@ -86,7 +86,7 @@ public class HandoverText {
 
     /** A difference of two readings, with its sign. */
     public String difference(CheckItem item, double si) {
-        Quantity quantity = item.quantity().orElseThrow();
+        MeasuredQuantity quantity = item.quantity().orElseThrow();
         double size = Math.abs(si);
         String number = quantity.isTime()
                 ? figures.current().duration(size)
@@ -107,14 +107,14 @@ public class HandoverText {
 
     private static double lowest(CheckItem item) {
         return item.quantity()
-                        .filter(q -> q == Quantity.CORE_DROP || q == Quantity.GAUGE_AT_FAN_START)
+                        .filter(q -> q == MeasuredQuantity.CORE_DROP || q == MeasuredQuantity.GAUGE_AT_FAN_START)
                         .isPresent()
                 ? Double.NEGATIVE_INFINITY
                 : 0;
     }
 
     /** What a reading outside of that may mean. */
-    public String means(CheckItem item, Comparison comparison) {
+    public String means(CheckItem item, ReadingComparison comparison) {
         return text("handover.means." + item.key() + "." + comparison.verdict().name());
     }
 

@@ -9,7 +9,7 @@ import headertank.app.handover.HandoverDecision.OpenItem;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
-import headertank.app.spec.Revisions;
+import headertank.app.carspec.Revisions;
 import headertank.calc.IdleExpectation.Band;
 import headertank.calc.Rater;
 import headertank.calc.Version;
@@ -69,12 +69,12 @@ public class Handovers {
     public Handover of(long checkId) {
         StoredCheck check = checks.byId(checkId);
         long shop = user.shopId();
-        Optional<Day> day = days.newest(shop, checkId);
-        Map<Figure, Band> expected = day.map(Day::bands).orElse(Map.of());
+        Optional<WorkshopDay> day = days.newest(shop, checkId);
+        Map<Figure, Band> expected = day.map(WorkshopDay::bands).orElse(Map.of());
         Map<String, Measurement> entered = measurements.newest(shop, checkId);
         Map<String, List<PhotoLine>> pictures = photos.lines(shop, checkId);
-        List<Line> lines = CheckList.of(checks.input(checkId), check.result()).stream()
-                .map(item -> new Line(
+        List<ChecklistLine> lines = CheckList.of(checks.input(checkId), check.result()).stream()
+                .map(item -> new ChecklistLine(
                         item,
                         Optional.ofNullable(entered.get(item.key())),
                         Expectations.of(item, expected),
@@ -123,7 +123,7 @@ public class Handovers {
 
     /** Keeps a picture. The same key a second time changes nothing. */
     @Transactional
-    public void addPhoto(long checkId, String item, String caption, Picture picture, UUID key) {
+    public void addPhoto(long checkId, String item, String caption, StoredPicture picture, UUID key) {
         if (photos.has(user.shopId(), key)) {
             return;
         }

@@ -12,7 +12,7 @@ import java.util.Optional;
 public record Measurement(
         long id,
         String item,
-        Outcome outcome,
+        ItemOutcome outcome,
         Optional<Double> valueSi,
         String typed,
         String note,

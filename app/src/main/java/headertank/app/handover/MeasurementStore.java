@@ -60,7 +60,7 @@ class MeasurementStore {
                 .query((row, n) -> new Measurement(
                         row.getLong("id"),
                         row.getString("item"),
-                        Outcome.valueOf(row.getString("outcome")),
+                        ItemOutcome.valueOf(row.getString("outcome")),
                         Optional.ofNullable(row.getObject("value_si", Double.class)),
                         row.getString("typed"),
                         row.getString("note"),

@@ -41,7 +41,7 @@ final class PictureReader {
 
     private PictureReader() {}
 
-    static Picture read(byte[] file) throws PictureRefused {
+    static StoredPicture read(byte[] file) throws PictureRefused {
         if (file.length == 0) {
             throw new PictureRefused("handover.photo.missing");
         }
@@ -53,7 +53,7 @@ final class PictureReader {
             BufferedImage sent = decoded(file, format);
             BufferedImage upright = upright(sent, format.equals("jpeg") ? JpegOrientation.of(file) : 1);
             BufferedImage kept = scaled(upright, LONGEST_SIDE);
-            return new Picture(kept.getWidth(), kept.getHeight(), jpeg(kept), jpeg(scaled(kept, SMALL_SIDE)));
+            return new StoredPicture(kept.getWidth(), kept.getHeight(), jpeg(kept), jpeg(scaled(kept, SMALL_SIDE)));
         } catch (IOException | RuntimeException e) {
             throw new PictureRefused("handover.photo.broken");
         }

@@ -3,18 +3,18 @@ package headertank.app.incident;
 import headertank.app.check.Checks;
 import headertank.app.check.DutyResult;
 import headertank.app.check.StoredCheck;
-import headertank.app.incident.Beside.ChangeLine;
-import headertank.app.spec.FieldText;
-import headertank.app.spec.Revision;
-import headertank.app.spec.Revisions;
+import headertank.app.incident.IncidentComparison.ChangeLine;
+import headertank.app.carspec.FieldText;
+import headertank.app.carspec.Revision;
+import headertank.app.carspec.Revisions;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.attribution.Attribution;
 import headertank.calc.attribution.Change;
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.FieldChange;
-import headertank.calc.build.Resolved;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.FieldChange;
+import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Stated;
@@ -50,7 +50,7 @@ class SinceLastGood {
         this.messages = messages;
     }
 
-    Beside of(Incident incident) {
+    IncidentComparison of(Incident incident) {
         Optional<StoredCheck> good = incident.comparedCheckId().map(checks::byId);
         Revision thatDay = revisions.byId(incident.revisionId());
         Revision base =
@@ -70,7 +70,7 @@ class SinceLastGood {
         double reading =
                 predicted.map(d -> coolant + offsetK(incident.place(), d)).orElse(Double.NaN);
         double limitThatDay = now.resolved().value(BuildField.COOLANT_LIMIT);
-        return new Beside(
+        return new IncidentComparison(
                 duty.id(),
                 good.map(StoredCheck::line),
                 predicted,

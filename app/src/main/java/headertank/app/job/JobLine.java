@@ -19,7 +19,7 @@ public record JobLine(
         String customerName,
         String asked,
         LocalDate promisedOn,
-        Stage stage,
+        JobStage stage,
         Optional<Integer> revisionNumber,
         Optional<Long> checkId) {
 

@@ -117,7 +117,7 @@ public class Jobs {
     /** The customer has the car; only after a signature that lets it leave. */
     @Transactional
     void handOver(long id, int version) {
-        if (byId(id).line().stage() != Stage.READY) {
+        if (byId(id).line().stage() != JobStage.READY) {
             throw new ConflictException("job.not-ready");
         }
         deed(id, version, Job.Kind.HANDED_OVER, "", "paused = false, closed_as = 'HANDED_OVER'", Map.of());

@@ -30,19 +30,19 @@ class QueuePages {
             @RequestParam(defaultValue = "0") long afterId,
             Model model) {
         Days days = Days.now();
-        Show wanted = Show.of(show);
+        QueueView wanted = QueueView.of(show);
         Queue.Place place = after == null ? Queue.Place.START : new Queue.Place(after, afterId);
         model.addAttribute("days", days);
         model.addAttribute("show", wanted);
-        model.addAttribute("shows", Show.values());
-        model.addAttribute("jobs", Part.of(queue.open(wanted.choice(days.today()), place, Queue.PAGE + 1), Queue.PAGE));
+        model.addAttribute("shows", QueueView.values());
+        model.addAttribute("jobs", ListPage.of(queue.open(wanted.choice(days.today()), place, Queue.PAGE + 1), Queue.PAGE));
         return "job/queue";
     }
 
     @GetMapping("/jobs/unsigned")
     String unsigned(@RequestParam(defaultValue = "" + Long.MAX_VALUE) long before, Model model) {
         model.addAttribute("shown", figures.current());
-        model.addAttribute("unsigned", Part.of(unfinished.unsigned(before, Queue.PAGE + 1), Queue.PAGE));
+        model.addAttribute("unsigned", ListPage.of(unfinished.unsigned(before, Queue.PAGE + 1), Queue.PAGE));
         return "job/unsigned";
     }
 
@@ -55,7 +55,7 @@ class QueuePages {
         model.addAttribute("shown", figures.current());
         model.addAttribute("recheckDays", unfinished.recheckDays());
         model.addAttribute(
-                "overdue", Part.of(unfinished.overdue(Instant.now(), behind, afterCar, Queue.PAGE + 1), Queue.PAGE));
+                "overdue", ListPage.of(unfinished.overdue(Instant.now(), behind, afterCar, Queue.PAGE + 1), Queue.PAGE));
         return "job/overdue";
     }
 }

@@ -37,22 +37,22 @@ class StartPage {
         model.addAttribute("today", dates.weekday(days.today()));
         model.addAttribute("shown", figures.current());
         if (user.has(Role.FRONT_DESK)) {
-            model.addAttribute("due", jobs(Show.DUE, days));
+            model.addAttribute("due", jobs(QueueView.DUE, days));
         }
         if (user.has(Role.TECHNICIAN)) {
-            model.addAttribute("workshop", jobs(Show.WORKSHOP, days));
+            model.addAttribute("workshop", jobs(QueueView.WORKSHOP, days));
         }
         if (user.has(Role.OWNER)) {
-            model.addAttribute("all", jobs(Show.ALL, days));
-            model.addAttribute("unsigned", Part.of(unfinished.unsigned(Long.MAX_VALUE, SHOWN + 1), SHOWN));
+            model.addAttribute("all", jobs(QueueView.ALL, days));
+            model.addAttribute("unsigned", ListPage.of(unfinished.unsigned(Long.MAX_VALUE, SHOWN + 1), SHOWN));
             model.addAttribute(
-                    "overdue", Part.of(unfinished.overdue(Instant.now(), Instant.EPOCH, 0, SHOWN + 1), SHOWN));
+                    "overdue", ListPage.of(unfinished.overdue(Instant.now(), Instant.EPOCH, 0, SHOWN + 1), SHOWN));
             model.addAttribute("recheckDays", unfinished.recheckDays());
         }
         return "job/start";
     }
 
-    private Part<JobLine> jobs(Show show, Days days) {
-        return Part.of(queue.open(show.choice(days.today()), Queue.Place.START, SHOWN + 1), SHOWN);
+    private ListPage<JobLine> jobs(QueueView show, Days days) {
+        return ListPage.of(queue.open(show.choice(days.today()), Queue.Place.START, SHOWN + 1), SHOWN);
     }
 }

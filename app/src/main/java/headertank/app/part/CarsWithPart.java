@@ -2,7 +2,7 @@ package headertank.app.part;
 
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Role;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Arrays;

@@ -2,7 +2,7 @@ package headertank.app.part;
 
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Provenance;

@@ -1,6 +1,6 @@
 package headertank.app.part;
 
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Provenance;
 import java.util.ArrayList;
 import java.util.Arrays;

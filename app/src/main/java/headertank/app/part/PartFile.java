@@ -1,7 +1,7 @@
 package headertank.app.part;
 
 import headertank.app.unit.DecimalSign;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Entry;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,9 +1,9 @@
 package headertank.app.part;
 
-import static headertank.calc.build.BuildField.*;
+import static headertank.calc.carspec.BuildField.*;
 
-import headertank.calc.build.BuildField;
-import headertank.calc.build.FieldGroup;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.FieldGroup;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;

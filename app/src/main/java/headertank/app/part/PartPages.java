@@ -1,7 +1,7 @@
 package headertank.app.part;
 
 import headertank.app.problem.NotFoundException;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Provenance;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.LinkedHashSet;

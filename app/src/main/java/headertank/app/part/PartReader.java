@@ -1,6 +1,6 @@
 package headertank.app.part;
 
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;

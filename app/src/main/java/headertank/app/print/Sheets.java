@@ -8,12 +8,12 @@ import headertank.app.car.CarSearch;
 import headertank.app.check.CheckView;
 import headertank.app.check.Checks;
 import headertank.app.check.ShopFigures;
-import headertank.app.check.Shown;
+import headertank.app.check.FigureText;
 import headertank.app.check.StoredCheck;
 import headertank.app.drawing.Drawings;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Shops;
-import headertank.app.spec.Revisions;
+import headertank.app.carspec.Revisions;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
@@ -90,7 +90,7 @@ public class Sheets {
 
     private String xhtml(StoredCheck check) {
         CarLine car = cars.car(check.line().carId());
-        Shown shown = figures.current();
+        FigureText shown = figures.current();
         Context context = new Context(LocaleContextHolder.getLocale());
         context.setVariables(Map.ofEntries(
                 entry("view", CheckView.of(check, car, shown)),

@@ -3,7 +3,7 @@ package headertank.app.settings;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Range;
 import headertank.calc.verdict.Threshold;
 import java.util.Arrays;

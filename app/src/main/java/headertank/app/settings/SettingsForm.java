@@ -2,7 +2,7 @@ package headertank.app.settings;
 
 import headertank.app.shop.Shop;
 import headertank.app.unit.UnitSystem;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.verdict.Threshold;
 
 /** The settings as typed; a number may carry its unit, an empty one is the usual. */

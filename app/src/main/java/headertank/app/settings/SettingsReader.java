@@ -4,7 +4,7 @@ import headertank.app.shop.Paper;
 import headertank.app.shop.Shop;
 import headertank.app.unit.UnitException;
 import headertank.app.unit.UnitSystem;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.InputProblem;
 import headertank.calc.verdict.Threshold;

@@ -1,7 +1,7 @@
 package headertank.app.shop;
 
 import headertank.app.unit.UnitSystem;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.verdict.Thresholds;
 import java.util.Map;
 import java.util.TreeMap;

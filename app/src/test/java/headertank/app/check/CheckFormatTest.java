@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import headertank.calc.Rater;
 import headertank.calc.Rating;
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.CarClass;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
 import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Stated;
 import headertank.calc.verdict.Verdict;
@@ -26,7 +26,7 @@ class CheckFormatTest {
 
     @Test
     void whatIsWrittenReadsBackTheSame() {
-        CheckResult result = Freezing.result(rater.rate(Build.of(CarClass.DRIFT), everyDuty, 16), rater);
+        CheckResult result = Snapshot.result(rater.rate(Build.of(CarClass.DRIFT), everyDuty, 16), rater);
         String text = CheckFormat.write(result);
         assertThat(CheckFormat.readResult(CheckResult.FORMAT, text)).isEqualTo(result);
         assertThat(CheckFormat.write(CheckFormat.readResult(CheckResult.FORMAT, text)))
@@ -41,7 +41,7 @@ class CheckFormatTest {
                 .set(BuildField.CORE_WIDTH, Stated.measured(0.15))
                 .set(BuildField.CORE_HEIGHT, Stated.measured(0.10))
                 .build();
-        CheckResult result = Freezing.result(rater.rate(hopeless, everyDuty, 8), rater);
+        CheckResult result = Snapshot.result(rater.rate(hopeless, everyDuty, 8), rater);
         CheckResult back = CheckFormat.readResult(CheckResult.FORMAT, CheckFormat.write(result));
         assertThat(back).isEqualTo(result);
         assertThat(back.refused()).isNotEmpty();
@@ -50,9 +50,9 @@ class CheckFormatTest {
 
     @Test
     void equalRatingsGiveEqualText() {
-        assertThat(CheckFormat.write(Freezing.result(rater.rate(Build.of(CarClass.TRACK), everyDuty, 16), rater)))
+        assertThat(CheckFormat.write(Snapshot.result(rater.rate(Build.of(CarClass.TRACK), everyDuty, 16), rater)))
                 .isEqualTo(
-                        CheckFormat.write(Freezing.result(rater.rate(Build.of(CarClass.TRACK), everyDuty, 16), rater)));
+                        CheckFormat.write(Snapshot.result(rater.rate(Build.of(CarClass.TRACK), everyDuty, 16), rater)));
     }
 
     @Test
@@ -61,7 +61,7 @@ class CheckFormatTest {
                 .set(BuildField.FAN_FLOW, Stated.advertised(1.0))
                 .build();
         Rating rating = rater.rate(build, everyDuty, 8);
-        CheckInput input = Freezing.input(rating, 7, 3);
+        CheckInput input = Snapshot.input(rating, 7, 3);
         CheckInput back = CheckFormat.readInput(CheckInput.FORMAT, CheckFormat.write(input));
         assertThat(back.fields()).isEqualTo(input.fields());
         assertThat(back.seed()).isEqualTo(rating.seed());
@@ -71,7 +71,7 @@ class CheckFormatTest {
         assertThat(flow.value())
                 .isEqualTo(rating.resolved().value(BuildField.FAN_FLOW))
                 .isLessThan(1.0);
-        assertThat(back.fields().get(BuildField.CORE_WIDTH.key()).from()).isEqualTo(Freezing.ASSUMED);
+        assertThat(back.fields().get(BuildField.CORE_WIDTH.key()).from()).isEqualTo(Snapshot.ASSUMED);
         assertThat(back.fields()).hasSizeGreaterThan(40);
         assertThat(back.duties().size()).isEqualTo(everyDuty.size());
     }
@@ -97,7 +97,7 @@ class CheckFormatTest {
 
     @Test
     void aCheckStaysOfModerateSize() {
-        CheckResult result = Freezing.result(rater.rate(Build.of(CarClass.DRIFT), everyDuty, 16), rater);
+        CheckResult result = Snapshot.result(rater.rate(Build.of(CarClass.DRIFT), everyDuty, 16), rater);
         assertThat(CheckFormat.write(result).length()).isLessThan(300_000);
     }
 
@@ -136,7 +136,7 @@ class CheckFormatTest {
         assertThat(j.steadyPoint()).isEqualTo("queue");
         assertThat(j.runMarginK())
                 .isEqualTo(Drifter.RESULT.coolantLimitK() - Drifter.run().peakCoolantK());
-        CheckResult whole = Freezing.result(rater.preview(Build.of(CarClass.DRIFT), everyDuty), rater);
+        CheckResult whole = Snapshot.result(rater.preview(Build.of(CarClass.DRIFT), everyDuty), rater);
         assertThat(whole.duties()).allSatisfy(d -> {
             DutyResult.Judgement of = d.judgement().orElseThrow();
             double decides = of.countsRun() ? Math.min(of.steadyMarginK(), of.runMarginK()) : of.steadyMarginK();

@@ -16,9 +16,9 @@ import headertank.app.database.DatabaseTest;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Role;
-import headertank.app.spec.Revisions;
+import headertank.app.carspec.Revisions;
 import headertank.calc.Rater;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Stated;
 import headertank.calc.verdict.Verdict;
 import java.util.List;
@@ -83,7 +83,7 @@ class ChecksIT {
         StoredCheck check = checks.byId(id);
         var revision = revisions.of(car, 1);
         var rating = rater.rate(revision.spec().build(), List.of(rater.duties().get("street")));
-        assertThat(check.result()).isEqualTo(Freezing.result(rating, rater));
+        assertThat(check.result()).isEqualTo(Snapshot.result(rating, rater));
         assertThat(checks.input(id).fields().get(BuildField.CORE_WIDTH.key()).value())
                 .isEqualTo(0.65);
         var row = jdbc.sql("select input_text, result_text, rule_versions, duties, calc_core_version, seed "

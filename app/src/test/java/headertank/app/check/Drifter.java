@@ -1,9 +1,9 @@
 package headertank.app.check;
 
 import headertank.calc.Rater;
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.CarClass;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Stated;
 import java.util.List;
@@ -28,7 +28,7 @@ final class Drifter {
     }
 
     static CheckResult check(Build build, String duty) {
-        return Freezing.result(RATER.preview(build, List.of(RATER.duties().get(duty))), RATER);
+        return Snapshot.result(RATER.preview(build, List.of(RATER.duties().get(duty))), RATER);
     }
 
     static DutyResult drift() {

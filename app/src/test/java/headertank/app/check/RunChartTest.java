@@ -21,7 +21,7 @@ class RunChartTest {
     private static final double OIL_LIMIT_K = 403.15;
 
     private final StoredRun run = Drifter.run();
-    private final CurveChart chart = RunChart.of(run, LIMIT_K, OIL_LIMIT_K, ShownTest.in(UnitSystem.METRIC));
+    private final CurveChart chart = RunChart.of(run, LIMIT_K, OIL_LIMIT_K, FigureTextTest.in(UnitSystem.METRIC));
     private final Panel temperatures = chart.panels().get(0);
 
     @Test
@@ -90,14 +90,14 @@ class RunChartTest {
     @ParameterizedTest
     @EnumSource(UnitSystem.class)
     void everyRunIsDrawnEquallyTall(UnitSystem system) {
-        CurveChart other = RunChart.of(run, 400, 420, ShownTest.in(system));
+        CurveChart other = RunChart.of(run, 400, 420, FigureTextTest.in(system));
         assertThat(other.height()).isEqualTo(chart.height());
         assertThat(other.panels()).hasSize(5);
     }
 
     @Test
     void aShopInFahrenheitReadsItsOwnUnits() {
-        CurveChart us = RunChart.of(run, LIMIT_K, OIL_LIMIT_K, ShownTest.in(UnitSystem.US));
+        CurveChart us = RunChart.of(run, LIMIT_K, OIL_LIMIT_K, FigureTextTest.in(UnitSystem.US));
         assertThat(us.panels().get(0).labels()).extracting(Label::text).contains("coolant limit 230\u00a0°F");
         assertThat(us.panels().get(4).title()).isEqualTo("Road speed, mph");
     }

@@ -2,12 +2,12 @@ package headertank.app.check;
 
 import headertank.app.car.CarForm;
 import headertank.app.car.Cars;
-import headertank.app.spec.Revision;
-import headertank.app.spec.Revisions;
-import headertank.app.spec.Spec;
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.CarClass;
+import headertank.app.carspec.Revision;
+import headertank.app.carspec.Revisions;
+import headertank.app.carspec.Spec;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Stated;
 import java.util.List;

@@ -19,7 +19,7 @@ class WhatIfChartTest {
     @Test
     void aGermanReaderSeesHowHotFansThatNeverStartMakeIt() {
         LocaleContextHolder.setLocale(Locale.GERMAN);
-        var chart = WhatIfChart.of(Drifter.drift(), 383.15, ShownTest.in(UnitSystem.METRIC))
+        var chart = WhatIfChart.of(Drifter.drift(), 383.15, FigureTextTest.in(UnitSystem.METRIC))
                 .orElseThrow();
         var panel = chart.runs().panels().get(0);
         assertThat(panel.labels()).anyMatch(l -> l.text().matches("never start ↑ \\d{3}.°C"));

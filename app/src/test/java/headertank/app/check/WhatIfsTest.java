@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import headertank.app.check.WhatIf.Kind;
 import headertank.app.unit.UnitSystem;
 import headertank.calc.Rater;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.CarClass;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
 import headertank.calc.quantity.Stated;
 import headertank.calc.verdict.StandardPolicy;
 import headertank.calc.verdict.Threshold;
@@ -58,7 +58,7 @@ class WhatIfsTest {
     @Test
     void theShopsThresholdsJudgeTheseRunsToo() {
         Rater strict = Drifter.RATER.with(new StandardPolicy(Thresholds.of(Map.of(Threshold.GO_MARGIN_K, 30.0))));
-        DutyResult strictly = Freezing.result(
+        DutyResult strictly = Snapshot.result(
                         strict.preview(
                                 Drifter.builder().build(),
                                 List.of(Drifter.RATER.duties().get("drift"))),
@@ -125,7 +125,7 @@ class WhatIfsTest {
                 .extracting(WhatIf::kind)
                 .containsExactly(Kind.SWITCH);
         DutyResult clutch = Drifter.check(
-                        headertank.calc.build.Build.forCar(CarClass.OLD_STREET)
+                        headertank.calc.carspec.Build.forCar(CarClass.OLD_STREET)
                                 .seen(BuildField.FAN_DRIVE, "CLUTCH")
                                 .build(),
                         "drift")
@@ -137,7 +137,7 @@ class WhatIfsTest {
 
     @Test
     void thePageSaysBothTradeAndModel() {
-        Shown shown = ShownTest.in(UnitSystem.METRIC);
+        FigureText shown = FigureTextTest.in(UnitSystem.METRIC);
         WhatIfChart drawn =
                 WhatIfChart.of(drift, Drifter.RESULT.coolantLimitK(), shown).orElseThrow();
         double less = of(Kind.SWITCH).stay().orElseThrow().swingK()

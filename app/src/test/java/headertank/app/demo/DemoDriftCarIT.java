@@ -12,7 +12,7 @@ import headertank.app.check.WhatIf;
 import headertank.app.check.WhatIf.Kind;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
-import headertank.calc.build.Build;
+import headertank.calc.carspec.Build;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;

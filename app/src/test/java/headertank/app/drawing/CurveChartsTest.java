@@ -5,14 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import headertank.app.check.CheckInput;
 import headertank.app.check.CheckResult;
-import headertank.app.check.Freezing;
+import headertank.app.check.Snapshot;
 import headertank.app.check.PointResult;
 import headertank.app.unit.UnitSystem;
 import headertank.calc.Rating;
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.CarClass;
-import headertank.calc.build.Resolved;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
+import headertank.calc.carspec.Resolved;
 import headertank.calc.quantity.Stated;
 import headertank.calc.rating.CoolingCurves;
 import headertank.calc.rating.Plant;
@@ -30,7 +30,7 @@ class CurveChartsTest {
     @Test
     void theStoredInputsGiveBackTheValuesOfTheRating() {
         Rating rating = Drawn.RATER.preview(build, List.of(Drawn.RATER.duties().get("track")));
-        Resolved back = new CarParts(Freezing.input(rating, 1, 1)).resolved(Drawn.RATER);
+        Resolved back = new CarParts(Snapshot.input(rating, 1, 1)).resolved(Drawn.RATER);
         for (BuildField f : BuildField.values()) {
             assertThat(Double.valueOf(back.value(f)))
                     .as(f.key())
@@ -43,8 +43,8 @@ class CurveChartsTest {
     void theCurvesMeetWhereTheStoredCheckHasTheCar() {
         Rating rating =
                 Drawn.RATER.preview(build, List.copyOf(Drawn.RATER.duties().values()));
-        CheckInput input = Freezing.input(rating, 1, 1);
-        CheckResult result = Freezing.result(rating, Drawn.RATER);
+        CheckInput input = Snapshot.input(rating, 1, 1);
+        CheckResult result = Snapshot.result(rating, Drawn.RATER);
         Plant plant = Plant.of(new CarParts(input).resolved(Drawn.RATER));
         List<PointResult> points = result.duties().stream()
                 .flatMap(d -> d.points().stream())

@@ -4,13 +4,13 @@ import headertank.app.RandomEntries;
 import headertank.app.check.CheckInput;
 import headertank.app.check.CheckResult;
 import headertank.app.check.DutyResult;
-import headertank.app.check.Freezing;
+import headertank.app.check.Snapshot;
 import headertank.app.unit.UnitSystem;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.CarClass;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Provenance;
@@ -46,8 +46,8 @@ final class Drawn {
     /** A car at the deciding point of a duty. */
     static CheckDrawing of(Build build, String duty, UnitSystem system) {
         Rating rating = RATER.preview(build, List.of(RATER.duties().get(duty)));
-        CheckInput input = Freezing.input(rating, 1, 1);
-        CheckResult result = Freezing.result(rating, RATER);
+        CheckInput input = Snapshot.input(rating, 1, 1);
+        CheckResult result = Snapshot.result(rating, RATER);
         DutyResult rated = result.duties().get(0);
         return Drawings.draw(1, input, result, rated, rated.deciding(), words(system), RATER);
     }

@@ -3,7 +3,7 @@ package headertank.app.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.unit.UnitSystem;
-import headertank.calc.build.Build;
+import headertank.calc.carspec.Build;
 import java.awt.geom.Line2D;
 import java.util.List;
 import java.util.Set;
@@ -43,23 +43,23 @@ class LabelsTest {
             Build build = Drawn.random(seed + i);
             UnitSystem system = i % 2 == 0 ? UnitSystem.METRIC : UnitSystem.US;
             CheckDrawing drawing = Drawn.of(build, duties.get(i % duties.size()), system);
-            for (Panel panel : drawing.panels()) {
+            for (DrawingPanel panel : drawing.panels()) {
                 clear(panel, "seed " + (seed + i) + ", " + system);
             }
             drawing.curves().forEach(c -> inside(c, "seed of the car"));
         }
     }
 
-    private static void clear(Panel panel, String seed) {
-        List<Label> labels = panel.labels();
+    private static void clear(DrawingPanel panel, String seed) {
+        List<DrawingLabel> labels = panel.labels();
         assertThat(labels).hasSizeGreaterThan(10);
         for (int i = 0; i < labels.size(); i++) {
-            Label a = labels.get(i);
+            DrawingLabel a = labels.get(i);
             assertThat(a.x()).as(seed + ": " + a).isGreaterThanOrEqualTo(0);
             assertThat(a.x() + a.width()).as(seed + ": " + a).isLessThanOrEqualTo(panel.width());
             assertThat(a.top()).as(seed + ": " + a).isGreaterThanOrEqualTo(0);
             assertThat(a.bottom()).as(seed + ": " + a).isLessThanOrEqualTo(panel.height());
-            for (Label b : labels.subList(i + 1, labels.size())) {
+            for (DrawingLabel b : labels.subList(i + 1, labels.size())) {
                 assertThat(a.touches(b)).as(seed + ": " + a + " on " + b).isFalse();
             }
         }
@@ -73,7 +73,7 @@ class LabelsTest {
         assertThat(panel.strokes()).allSatisfy(s -> assertThat(s.d()).as(seed).doesNotContain("NaN", "Inf"));
     }
 
-    private static boolean crosses(Stroke line, Label label) {
+    private static boolean crosses(Stroke line, DrawingLabel label) {
         String[] points = line.d().replace("M", "").replace("z", "").split("L");
         for (int i = 1; i < points.length; i++) {
             String[] a = points[i - 1].split(" ");

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import headertank.app.unit.UnitSystem;
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.CarClass;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
 import headertank.calc.quantity.Stated;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -32,8 +32,8 @@ class LayoutTest {
         return Drawn.of(car.build(), "street", UnitSystem.METRIC);
     }
 
-    private static String texts(Panel panel) {
-        return String.join(" ", panel.labels().stream().map(Label::text).toList())
+    private static String texts(DrawingPanel panel) {
+        return String.join(" ", panel.labels().stream().map(DrawingLabel::text).toList())
                 .replace('\u00a0', ' ');
     }
 
@@ -48,7 +48,7 @@ class LayoutTest {
 
     @Test
     void fansCoreAndShroudAreToScale() {
-        Panel air =
+        DrawingPanel air =
                 drawn(car().set(BuildField.FAN_DIAMETER, Stated.measured(0.22))).air();
         double core = width(air.of("core-face").get(0));
         double shroud = width(air.of("shroud").get(0));
@@ -85,7 +85,7 @@ class LayoutTest {
         assertThat(pushing.air().of("clutch")).isEmpty();
     }
 
-    private static double left(Panel panel, String part) {
+    private static double left(DrawingPanel panel, String part) {
         String d = panel.of(part).get(0).d();
         return Double.parseDouble(d.substring(1, d.indexOf(' ')));
     }
@@ -93,7 +93,7 @@ class LayoutTest {
     @ParameterizedTest
     @CsvSource({"SIDES,1", "SIDES,2", "SIDES,3", "TOP_AND_BOTTOM,1", "TOP_AND_BOTTOM,2", "TOP_AND_BOTTOM,3"})
     void anArrowForEachPassAndAWallBetweenThem(String tanks, int passes) {
-        Panel coolant = drawn(
+        DrawingPanel coolant = drawn(
                         car().seen(BuildField.CORE_TANKS, tanks).set(BuildField.CORE_PASSES, Stated.measured(passes)))
                 .coolant();
         assertThat(coolant.of("pass")).hasSize(passes);
@@ -124,7 +124,7 @@ class LayoutTest {
 
     @Test
     void whatStandsInFrontOfTheCoreIsDrawnInFrontOfIt() {
-        Panel air = drawn(car().seen(BuildField.CHARGE_COOLER, "YES")
+        DrawingPanel air = drawn(car().seen(BuildField.CHARGE_COOLER, "YES")
                         .seen(BuildField.CONDENSER, "YES")
                         .seen(BuildField.OIL_COOLER, "BOTH"))
                 .air();
@@ -132,7 +132,7 @@ class LayoutTest {
             assertThat(air.of(part)).hasSize(1);
             assertThat(left(air, part)).isLessThan(left(air, "core"));
         }
-        Panel none = drawn(car().seen(BuildField.CHARGE_COOLER, "NO")
+        DrawingPanel none = drawn(car().seen(BuildField.CHARGE_COOLER, "NO")
                         .seen(BuildField.CONDENSER, "NO")
                         .seen(BuildField.OIL_COOLER, "NONE"))
                 .air();
@@ -162,7 +162,7 @@ class LayoutTest {
     @CsvSource({"OPEN,bypass", "RESTRICTED,bypass-restricted", "BLOCKED,bypass-blocked", "CLOSES_WITH_LIFT,bypass-valve"
     })
     void theBypassShowsItsState(String token, String part) {
-        Panel coolant = drawn(car().seen(BuildField.THERMOSTAT_BYPASS, token)).coolant();
+        DrawingPanel coolant = drawn(car().seen(BuildField.THERMOSTAT_BYPASS, token)).coolant();
         assertThat(coolant.of(part)).isNotEmpty();
         for (String other : List.of("bypass-restricted", "bypass-blocked", "bypass-valve")) {
             assertThat(coolant.of(other).isEmpty()).isEqualTo(!other.equals(part));
@@ -172,7 +172,7 @@ class LayoutTest {
     @ParameterizedTest
     @CsvSource({"UNDER_CAR,false", "HOOD_VENT,false", "NO_WAY_OUT,true"})
     void theExitIsAnArrowThatEndsAtAWallWhenThereIsNoWayOut(String exit, boolean wall) {
-        Panel air = drawn(car().seen(BuildField.AIR_EXIT, exit)).air();
+        DrawingPanel air = drawn(car().seen(BuildField.AIR_EXIT, exit)).air();
         assertThat(air.of("exit")).hasSize(1);
         assertThat(air.of("exit-wall").isEmpty()).isEqualTo(!wall);
     }

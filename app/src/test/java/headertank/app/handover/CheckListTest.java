@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.check.CheckInput;
 import headertank.app.check.CheckResult;
-import headertank.app.check.Freezing;
+import headertank.app.check.Snapshot;
 import headertank.app.check.Specs;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.quantity.Stated;
 import headertank.calc.risk.Flag;
@@ -119,13 +119,13 @@ class CheckListTest {
     @Test
     void everyRiskyChoiceThatIsMoreThanARemarkIsAnItem() {
         Rating rating = rate(Specs.easy().seen(BuildField.THERMOSTAT, "REMOVED").build());
-        CheckResult result = Freezing.result(rating, RATER);
+        CheckResult result = Snapshot.result(rating, RATER);
         List<String> expected = result.flags().stream()
                 .filter(f -> f.weight() != Flag.Weight.REMARK)
                 .map(f -> "flag-" + f.rule())
                 .toList();
         assertThat(expected).isNotEmpty();
-        assertThat(CheckList.of(Freezing.input(rating, 1, 1), result))
+        assertThat(CheckList.of(Snapshot.input(rating, 1, 1), result))
                 .extracting(CheckItem::key)
                 .startsWith(expected.toArray(String[]::new));
     }
@@ -135,14 +135,14 @@ class CheckListTest {
         var messages = new ResourceBundleMessageSource();
         messages.setBasename("messages/handover");
         messages.setDefaultEncoding("UTF-8");
-        for (Work w : Work.values()) {
+        for (ChecklistTask w : ChecklistTask.values()) {
             String start = "handover.item." + w.key();
             for (String part : List.of("", ".why", ".how")) {
                 assertThat(messages.getMessage(start + part, new Object[] {"x"}, Locale.ENGLISH))
                         .isNotBlank();
             }
             if (w.quantity().isPresent()) {
-                for (Comparison.Verdict v : List.of(Comparison.Verdict.TOO_LOW, Comparison.Verdict.TOO_HIGH)) {
+                for (ReadingComparison.Verdict v : List.of(ReadingComparison.Verdict.TOO_LOW, ReadingComparison.Verdict.TOO_HIGH)) {
                     assertThat(messages.getMessage("handover.means." + w.key() + "." + v, null, Locale.ENGLISH))
                             .isNotBlank();
                 }
@@ -165,8 +165,8 @@ class CheckListTest {
 
     private static List<CheckItem> list(Build.Builder build) {
         Rating rating = rate(build.build());
-        CheckInput input = Freezing.input(rating, 1, 1);
-        return CheckList.of(input, Freezing.result(rating, RATER));
+        CheckInput input = Snapshot.input(rating, 1, 1);
+        return CheckList.of(input, Snapshot.result(rating, RATER));
     }
 
     private static Rating rate(Build build) {

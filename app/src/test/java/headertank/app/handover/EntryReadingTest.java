@@ -24,8 +24,8 @@ class EntryReadingTest {
         "VOLTAGE, 13.6, 13.6",
         "PRESSURE_HELD, 1.3, 130000"
     })
-    void aReadingIsReadInItsUnits(Quantity quantity, String typed, double si) {
-        EntryForm form = form(Outcome.MEASURED, typed, "");
+    void aReadingIsReadInItsUnits(MeasuredQuantity quantity, String typed, double si) {
+        EntryForm form = form(ItemOutcome.MEASURED, typed, "");
         Errors faults = new SimpleErrors(form);
         Optional<Double> value = EntryReading.read(item(quantity), form, UnitSystem.METRIC, faults);
         assertThat(faults.hasErrors()).isFalse();
@@ -40,19 +40,19 @@ class EntryReadingTest {
         "VOLTAGE, much, unit.not-a-number",
         "FAN_RUNNING_CURRENT, 12 bar, unit.unknown-unit"
     })
-    void whatCannotBeMeantIsRefusedWithItsReason(Quantity quantity, String typed, String code) {
-        assertThat(codes(item(quantity), form(Outcome.MEASURED, typed, ""))).containsExactly(code);
+    void whatCannotBeMeantIsRefusedWithItsReason(MeasuredQuantity quantity, String typed, String code) {
+        assertThat(codes(item(quantity), form(ItemOutcome.MEASURED, typed, ""))).containsExactly(code);
     }
 
     @Test
     void aFaultAndALeftOutItemNeedWordsAndAMeasuredItemIsNotSimplyDone() {
         CheckItem seen = item(null);
-        assertThat(codes(seen, form(Outcome.FAULT, "", ""))).containsExactly("handover.note.fault");
-        assertThat(codes(seen, form(Outcome.NOT_APPLICABLE, "", ""))).containsExactly("handover.note.left-out");
-        assertThat(codes(seen, form(Outcome.FAULT, "", "drips"))).isEmpty();
-        assertThat(codes(seen, form(Outcome.DONE, "", ""))).isEmpty();
-        assertThat(codes(item(Quantity.VOLTAGE), form(Outcome.DONE, "", ""))).containsExactly("handover.value.missing");
-        assertThat(codes(seen, form(Outcome.MEASURED, "3 V", ""))).containsExactly("handover.value.none");
+        assertThat(codes(seen, form(ItemOutcome.FAULT, "", ""))).containsExactly("handover.note.fault");
+        assertThat(codes(seen, form(ItemOutcome.NOT_APPLICABLE, "", ""))).containsExactly("handover.note.left-out");
+        assertThat(codes(seen, form(ItemOutcome.FAULT, "", "drips"))).isEmpty();
+        assertThat(codes(seen, form(ItemOutcome.DONE, "", ""))).isEmpty();
+        assertThat(codes(item(MeasuredQuantity.VOLTAGE), form(ItemOutcome.DONE, "", ""))).containsExactly("handover.value.missing");
+        assertThat(codes(seen, form(ItemOutcome.MEASURED, "3 V", ""))).containsExactly("handover.value.none");
     }
 
     private static List<String> codes(CheckItem item, EntryForm form) {
@@ -61,14 +61,14 @@ class EntryReadingTest {
         return faults.getFieldErrors().stream().map(e -> e.getCode()).toList();
     }
 
-    private static EntryForm form(Outcome outcome, String value, String note) {
+    private static EntryForm form(ItemOutcome outcome, String value, String note) {
         return new EntryForm(UUID.randomUUID(), "x", outcome, value, note);
     }
 
-    private static CheckItem item(Quantity quantity) {
+    private static CheckItem item(MeasuredQuantity quantity) {
         return new CheckItem(
                 "x",
-                Stage.COLD,
+                WarmUpStage.COLD,
                 "x",
                 Optional.ofNullable(quantity),
                 "",

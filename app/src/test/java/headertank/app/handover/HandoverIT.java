@@ -21,7 +21,7 @@ import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Stated;
 import headertank.calc.transients.IdleWarmUp.Figure;
 import java.util.List;
@@ -110,7 +110,7 @@ class HandoverIT {
                         .param("key", key())
                         .param("ambient", "68 °F"))
                 .andExpect(redirectedUrlPattern("/checks/*/handover"));
-        Day day = state().day().orElseThrow();
+        WorkshopDay day = state().day().orElseThrow();
         assertThat(day.ambientK()).isBetween(293.1, 293.2);
         assertThat(day.bands()).containsKeys(Figure.FANS_START_S, Figure.FAN_RUNNING_A, Figure.CORE_DROP_K);
         assertThat(day.bands().get(Figure.FAN_RUNNING_A).expected()).isBetween(18.0, 20.5);
@@ -120,15 +120,15 @@ class HandoverIT {
     void aReadingStandsBesideWhatIsExpectedAndSaysWhatItMayMean() throws Exception {
         handovers.setDay(check, 293.15, UUID.randomUUID());
         enter(key(), "fan-running-current", "MEASURED", "9 A", "").andExpect(status().is3xxRedirection());
-        Line line = state().line("fan-running-current").orElseThrow();
-        assertThat(line.comparison().orElseThrow().verdict()).isEqualTo(Comparison.Verdict.TOO_LOW);
+        ChecklistLine line = state().line("fan-running-current").orElseThrow();
+        assertThat(line.comparison().orElseThrow().verdict()).isEqualTo(ReadingComparison.Verdict.TOO_LOW);
         assertThat(line.isOpen()).isTrue();
         mvc.perform(get(list()).with(tech))
                 .andExpect(content().string(containsString("Lower than expected")))
                 .andExpect(content().string(containsString("One fan may stand still")));
         enter(key(), "fan-running-current", "MEASURED", "19.5 A", "").andExpect(status().is3xxRedirection());
-        Line again = state().line("fan-running-current").orElseThrow();
-        assertThat(again.comparison().orElseThrow().verdict()).isEqualTo(Comparison.Verdict.AS_EXPECTED);
+        ChecklistLine again = state().line("fan-running-current").orElseThrow();
+        assertThat(again.comparison().orElseThrow().verdict()).isEqualTo(ReadingComparison.Verdict.AS_EXPECTED);
         assertThat(again.isOpen()).isFalse();
         assertThat(count("measurement")).isEqualTo(2);
     }

@@ -8,7 +8,7 @@ import headertank.app.check.Specs;
 import headertank.app.database.ServedTest;
 import headertank.app.journey.Browser;
 import headertank.app.shop.Role;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -18,7 +18,7 @@ class PictureReaderTest {
     @ParameterizedTest
     @ValueSource(strings = {"jpeg", "png"})
     void aLargePictureIsMadeSmallerAndKeptAsJpeg(String format) throws Exception {
-        Picture kept = PictureReader.read(Pictures.of(format, 4000, 2000));
+        StoredPicture kept = PictureReader.read(Pictures.of(format, 4000, 2000));
         assertThat(kept.width()).isLessThanOrEqualTo(PictureReader.LONGEST_SIDE).isGreaterThan(1000);
         assertThat(kept.height()).isEqualTo(kept.width() / 2);
         BufferedImage small = ImageIO.read(new ByteArrayInputStream(kept.smallJpeg()));
@@ -31,7 +31,7 @@ class PictureReaderTest {
         byte[] sent = Pictures.held(6, 400, 200);
         assertThat(text(sent)).contains(Pictures.HIDDEN);
         assertThat(JpegOrientation.of(sent)).isEqualTo(6);
-        Picture kept = PictureReader.read(sent);
+        StoredPicture kept = PictureReader.read(sent);
         assertThat(text(kept.jpeg())).doesNotContain(Pictures.HIDDEN, "Exif");
         assertThat(kept.width()).isEqualTo(200);
         assertThat(kept.height()).isEqualTo(400);

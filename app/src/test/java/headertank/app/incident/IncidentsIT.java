@@ -16,8 +16,8 @@ import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Stated;
 import headertank.calc.sensor.SensorPlacement;
@@ -85,17 +85,17 @@ class IncidentsIT {
                 .build();
         specs.save(car, later, "street");
         long id = report(2, Optional.of(Physics.kelvin(38)), 2);
-        Beside beside = sinceLastGood.of(incidents.byId(id));
+        IncidentComparison beside = sinceLastGood.of(incidents.byId(id));
         assertThat(beside.good().orElseThrow().id()).isEqualTo(good);
         assertThat(beside.ambientUsed()).isTrue();
         assertThat(beside.changes()).hasSize(5);
-        assertThat(beside.changes()).extracting(Beside.ChangeLine::shareK).isSorted();
+        assertThat(beside.changes()).extracting(IncidentComparison.ChangeLine::shareK).isSorted();
         assertThat(beside.changes())
-                .filteredOn(Beside.ChangeLine::isWeather)
+                .filteredOn(IncidentComparison.ChangeLine::isWeather)
                 .singleElement()
                 .satisfies(w -> assertThat(w.shareK()).isNegative());
         double sum =
-                beside.changes().stream().mapToDouble(Beside.ChangeLine::shareK).sum();
+                beside.changes().stream().mapToDouble(IncidentComparison.ChangeLine::shareK).sum();
         assertThat(sum).isCloseTo(beside.changeK(), Offset.offset(1e-6));
         assertThat(beside.changeK()).isNegative();
         assertThat(beside.expectedReadingK()).isGreaterThan(beside.predictedReadingK());
@@ -130,7 +130,7 @@ class IncidentsIT {
                 "street");
         car = other;
         long id = report(2, Optional.empty(), 2);
-        Beside beside = sinceLastGood.of(incidents.byId(id));
+        IncidentComparison beside = sinceLastGood.of(incidents.byId(id));
         assertThat(beside.good()).isEmpty();
         assertThat(beside.baseNumber()).isEqualTo(1);
         assertThat(beside.changes()).singleElement().satisfies(c -> assertThat(c.shareK())

@@ -19,7 +19,7 @@ import headertank.app.database.DatabaseTest;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Role;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Stated;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -77,23 +77,23 @@ class JobsIT {
     @Test
     void theStageFollowsFromWhatIsKnownOfTheCar() {
         long job = jobs.open(car, "look", TODAY);
-        assertThat(stage(job)).isEqualTo(Stage.TO_DESCRIBE);
+        assertThat(stage(job)).isEqualTo(JobStage.TO_DESCRIBE);
         specs.save(car, Specs.easy().build(), "street");
-        assertThat(stage(job)).isEqualTo(Stage.TO_RATE);
+        assertThat(stage(job)).isEqualTo(JobStage.TO_RATE);
         long held = checks.run(car, 1);
-        assertThat(stage(job)).isEqualTo(Stage.TO_SIGN);
+        assertThat(stage(job)).isEqualTo(JobStage.TO_SIGN);
         sign(held, Decision.HOLD_BACK);
-        assertThat(stage(job)).isEqualTo(Stage.STAYS);
+        assertThat(stage(job)).isEqualTo(JobStage.STAYS);
         assertThatThrownBy(() -> jobs.handOver(job, 0)).isInstanceOf(ConflictException.class);
         specs.save(
                 car,
                 Specs.easy().set(BuildField.FAN_CURRENT, Stated.measured(11)).build(),
                 "street");
-        assertThat(stage(job)).isEqualTo(Stage.TO_RATE);
+        assertThat(stage(job)).isEqualTo(JobStage.TO_RATE);
         sign(checks.run(car, 2), Decision.DELIVER);
-        assertThat(stage(job)).isEqualTo(Stage.READY);
+        assertThat(stage(job)).isEqualTo(JobStage.READY);
         jobs.handOver(job, 0);
-        assertThat(stage(job)).isEqualTo(Stage.HANDED_OVER);
+        assertThat(stage(job)).isEqualTo(JobStage.HANDED_OVER);
         assertThat(jobs.byId(job).events())
                 .extracting(Job.Event::kind)
                 .containsExactly(Job.Kind.OPENED, Job.Kind.HANDED_OVER);
@@ -105,16 +105,16 @@ class JobsIT {
         specs.save(car, Specs.easy().build(), "street");
         sign(checks.run(car, 1), Decision.DELIVER);
         long job = jobs.open(car, "again", TODAY);
-        assertThat(stage(job)).isEqualTo(Stage.TO_RATE);
+        assertThat(stage(job)).isEqualTo(JobStage.TO_RATE);
     }
 
     @Test
     void aPauseHidesTheStageAndItsReasonStays() {
         long job = jobs.open(car, "look", TODAY);
         jobs.pause(job, "waits for a hose", 0);
-        assertThat(stage(job)).isEqualTo(Stage.PAUSED);
+        assertThat(stage(job)).isEqualTo(JobStage.PAUSED);
         jobs.resume(job, 1);
-        assertThat(stage(job)).isEqualTo(Stage.TO_DESCRIBE);
+        assertThat(stage(job)).isEqualTo(JobStage.TO_DESCRIBE);
         jobs.callOff(job, "sold", 2);
         assertThat(jobs.byId(job).events())
                 .extracting(Job.Event::reason)
@@ -148,10 +148,10 @@ class JobsIT {
         assertThat(queue.open(Queue.Choice.ALL, Queue.Place.of(all.get(1)), 9))
                 .extracting(JobLine::id)
                 .containsExactly(same, later);
-        assertThat(queue.open(Show.DUE.choice(TODAY), Queue.Place.START, 9))
+        assertThat(queue.open(QueueView.DUE.choice(TODAY), Queue.Place.START, 9))
                 .extracting(JobLine::id)
                 .containsExactly(late, due, same);
-        assertThat(queue.open(Show.WORKSHOP.choice(TODAY), Queue.Place.START, 9))
+        assertThat(queue.open(QueueView.WORKSHOP.choice(TODAY), Queue.Place.START, 9))
                 .isEmpty();
     }
 
@@ -230,7 +230,7 @@ class JobsIT {
                 .param("version", String.valueOf(version));
     }
 
-    private Stage stage(long job) {
+    private JobStage stage(long job) {
         return queue.line(job).orElseThrow().stage();
     }
 

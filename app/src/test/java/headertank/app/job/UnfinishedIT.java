@@ -9,7 +9,7 @@ import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Stated;
 import java.time.Duration;
 import java.time.Instant;

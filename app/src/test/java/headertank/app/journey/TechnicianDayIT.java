@@ -7,7 +7,7 @@ import headertank.app.check.Specs;
 import headertank.app.database.ServedTest;
 import headertank.app.job.Jobs;
 import headertank.app.shop.Role;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Stated;
 import java.io.IOException;
 import java.time.LocalDate;

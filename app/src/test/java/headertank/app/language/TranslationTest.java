@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.MessageSources;
 import headertank.calc.Rater;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.FieldGroup;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.FieldGroup;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;

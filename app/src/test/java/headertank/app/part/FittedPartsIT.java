@@ -1,8 +1,8 @@
 package headertank.app.part;
 
-import static headertank.calc.build.BuildField.CORE_WIDTH;
-import static headertank.calc.build.BuildField.FAN_CURRENT;
-import static headertank.calc.build.BuildField.FAN_FLOW;
+import static headertank.calc.carspec.BuildField.CORE_WIDTH;
+import static headertank.calc.carspec.BuildField.FAN_CURRENT;
+import static headertank.calc.carspec.BuildField.FAN_FLOW;
 import static headertank.calc.quantity.Provenance.ADVERTISED;
 import static headertank.calc.quantity.Provenance.MEASURED;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -23,11 +23,11 @@ import headertank.app.car.Cars;
 import headertank.app.database.DatabaseTest;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Role;
-import headertank.app.spec.Revision;
-import headertank.app.spec.Revisions;
-import headertank.app.spec.Spec;
-import headertank.app.spec.SpecBuilder;
-import headertank.calc.build.CarClass;
+import headertank.app.carspec.Revision;
+import headertank.app.carspec.Revisions;
+import headertank.app.carspec.Spec;
+import headertank.app.carspec.SpecBuilder;
+import headertank.calc.carspec.CarClass;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;

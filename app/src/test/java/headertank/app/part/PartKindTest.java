@@ -2,8 +2,8 @@ package headertank.app.part;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import headertank.calc.build.BuildField;
-import headertank.calc.build.FieldGroup;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.FieldGroup;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;

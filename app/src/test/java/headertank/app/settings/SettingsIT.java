@@ -20,7 +20,7 @@ import headertank.app.shop.Role;
 import headertank.app.shop.Shop;
 import headertank.app.shop.Shops;
 import headertank.app.unit.UnitSystem;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Physics;
 import headertank.calc.verdict.Threshold;
 import java.util.LinkedHashMap;

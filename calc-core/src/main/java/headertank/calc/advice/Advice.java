@@ -1,6 +1,6 @@
 package headertank.calc.advice;
 
-import headertank.calc.build.Resolved;
+import headertank.calc.carspec.Resolved;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

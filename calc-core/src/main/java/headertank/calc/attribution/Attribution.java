@@ -1,6 +1,6 @@
 package headertank.calc.attribution;
 
-import headertank.calc.build.Build;
+import headertank.calc.carspec.Build;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

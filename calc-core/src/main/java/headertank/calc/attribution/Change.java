@@ -1,10 +1,10 @@
 package headertank.calc.attribution;
 
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildDifference;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.ControlTable;
-import headertank.calc.build.FieldChange;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildDifference;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.ControlTable;
+import headertank.calc.carspec.FieldChange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

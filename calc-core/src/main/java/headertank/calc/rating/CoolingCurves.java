@@ -4,7 +4,7 @@ import headertank.calc.air.AirBalance;
 import headertank.calc.air.AirConditions;
 import headertank.calc.air.AirCurvePoint;
 import headertank.calc.air.AirFlow;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Range;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,8 @@
 package headertank.calc.rating;
 
-import headertank.calc.build.BuildField;
-import headertank.calc.build.ControlTable;
-import headertank.calc.build.Resolved;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.ControlTable;
+import headertank.calc.carspec.Resolved;
 import headertank.calc.control.FanControlSpec;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,6 +1,6 @@
 package headertank.calc.rating;
 
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.Note;
 import java.util.ArrayList;

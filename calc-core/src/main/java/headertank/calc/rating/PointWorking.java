@@ -1,7 +1,7 @@
 package headertank.calc.rating;
 
 import headertank.calc.air.AirConditions;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.control.FanController;
 import headertank.calc.coolant.BoilingMargin;
 import headertank.calc.coolant.CapPosition;

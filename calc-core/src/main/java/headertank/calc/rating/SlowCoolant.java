@@ -1,7 +1,7 @@
 package headertank.calc.rating;
 
-import headertank.calc.build.BuildField;
-import headertank.calc.build.Resolved;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Resolved;
 import headertank.calc.coolant.CapPosition;
 import headertank.calc.coolant.CoolantFlow;
 import headertank.calc.coolant.HeadWall;

@@ -1,7 +1,7 @@
 package headertank.calc.risk;
 
-import headertank.calc.build.BuildField;
-import headertank.calc.build.Resolved;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Resolved;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,6 +1,6 @@
 package headertank.calc.risk;
 
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.coolant.BoilingMargin;
 import headertank.calc.fluid.Atmosphere;
 import headertank.calc.fluid.Coolant;

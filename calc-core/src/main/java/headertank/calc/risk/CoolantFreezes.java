@@ -1,6 +1,6 @@
 package headertank.calc.risk;
 
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.rating.CoolantOf;
 import java.util.List;

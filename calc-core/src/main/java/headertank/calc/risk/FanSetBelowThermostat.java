@@ -1,6 +1,6 @@
 package headertank.calc.risk;
 
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.coolant.ThermostatSpec;
 import headertank.calc.rating.FanControlOf;
 import headertank.calc.verdict.DutyVerdict;

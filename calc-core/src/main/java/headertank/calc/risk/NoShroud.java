@@ -1,6 +1,6 @@
 package headertank.calc.risk;
 
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,6 +1,6 @@
 package headertank.calc.risk;
 
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.rating.Balance;
 import headertank.calc.sensor.SensorMount;

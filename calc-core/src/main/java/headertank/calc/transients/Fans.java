@@ -1,6 +1,6 @@
 package headertank.calc.transients;
 
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.control.FanStages;
 import headertank.calc.rating.Plant;

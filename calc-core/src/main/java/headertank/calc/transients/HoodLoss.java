@@ -1,6 +1,6 @@
 package headertank.calc.transients;
 
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.fluid.Air;
 import headertank.calc.hood.AirFilm;
 import headertank.calc.hood.HoodMaterial;

@@ -1,6 +1,6 @@
 package headertank.calc.transients;
 
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.coolant.Thermostat;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;

@@ -1,7 +1,7 @@
 package headertank.calc.transients;
 
-import headertank.calc.build.BuildField;
-import headertank.calc.build.Resolved;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Resolved;
 import headertank.calc.radiator.CoreAreas;
 import headertank.calc.radiator.CoreGeometry;
 import headertank.calc.radiator.CoreMaterial;
@@ -86,11 +86,11 @@ record Masses(
 
     /** @return energy in the masses at these temperatures, from 0 K [J] */
     double storedJ(double[] y) {
-        return metalJPerK * y[Car.METAL]
-                + blockJPerK * y[Car.BLOCK]
-                + radiatorJPerK * y[Car.RADIATOR]
-                + coreJPerK * y[Car.CORE]
-                + oilJPerK * y[Car.OIL]
-                + hoodJPerK * y[Car.HOOD];
+        return metalJPerK * y[LumpedCar.METAL]
+                + blockJPerK * y[LumpedCar.BLOCK]
+                + radiatorJPerK * y[LumpedCar.RADIATOR]
+                + coreJPerK * y[LumpedCar.CORE]
+                + oilJPerK * y[LumpedCar.OIL]
+                + hoodJPerK * y[LumpedCar.HOOD];
     }
 }

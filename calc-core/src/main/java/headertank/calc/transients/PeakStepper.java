@@ -11,10 +11,10 @@ import org.hipparchus.util.FastMath;
  */
 final class PeakStepper {
 
-    private static final int N = Car.STATES;
+    private static final int N = LumpedCar.STATES;
 
     /** States whose error is looked at; the sums behind them follow. */
-    private static final int CONTROLLED = Car.IN_J;
+    private static final int CONTROLLED = LumpedCar.IN_J;
 
     private static final double SAFETY = 0.9;
     private static final double LEAST_FACTOR = 0.2;
@@ -23,7 +23,7 @@ final class PeakStepper {
     private static final double EDGE_K = 1e-7;
     private static final int EDGE_TURNS = 8;
 
-    private final Car car;
+    private final LumpedCar car;
     private final Peaks peaks;
     private final double toleranceK;
     private final double longestS;
@@ -33,7 +33,7 @@ final class PeakStepper {
     private int hit;
     private double edgeErrorK;
 
-    PeakStepper(Car car, Peaks peaks, double toleranceK, double shortestS, double longestS) {
+    PeakStepper(LumpedCar car, Peaks peaks, double toleranceK, double shortestS, double longestS) {
         this.car = car;
         this.peaks = peaks;
         this.toleranceK = toleranceK;

@@ -13,17 +13,17 @@ final class Peaks implements ODEStepHandler {
     /** Below this the car counts as settling [K/s]. */
     private static final double STEADY_K_PER_S = 0.004;
 
-    private final Car car;
+    private final LumpedCar car;
     private int steps;
     private double coolantK;
     private double coolantAtS;
     private double oilK;
     private double inStepK;
 
-    Peaks(Car car, double[] start) {
+    Peaks(LumpedCar car, double[] start) {
         this.car = car;
-        this.coolantK = start[Car.BLOCK];
-        this.oilK = start[Car.OIL];
+        this.coolantK = start[LumpedCar.BLOCK];
+        this.oilK = start[LumpedCar.OIL];
     }
 
     @Override
@@ -42,23 +42,23 @@ final class Peaks implements ODEStepHandler {
     /** One accepted step: time [s], state and slope at both ends. */
     void step(double t0, double[] y0, double[] slope0, double t1, double[] y, double[] slope) {
         steps++;
-        inStepK = y[Car.BLOCK];
+        inStepK = y[LumpedCar.BLOCK];
         double at = t1;
-        double before = slope0[Car.BLOCK];
-        if (slope[Car.BLOCK] < 0 && before > 0) {
+        double before = slope0[LumpedCar.BLOCK];
+        if (slope[LumpedCar.BLOCK] < 0 && before > 0) {
             double h = t1 - t0;
-            double start = y0[Car.BLOCK];
-            double x = turn((y[Car.BLOCK] - start) / h, before, slope[Car.BLOCK]);
-            inStepK = between(x, h, start, before, y[Car.BLOCK], slope[Car.BLOCK]);
+            double start = y0[LumpedCar.BLOCK];
+            double x = turn((y[LumpedCar.BLOCK] - start) / h, before, slope[LumpedCar.BLOCK]);
+            inStepK = between(x, h, start, before, y[LumpedCar.BLOCK], slope[LumpedCar.BLOCK]);
             at = t0 + x * h;
         }
         if (inStepK > coolantK) {
             coolantK = inStepK;
             coolantAtS = at;
         }
-        oilK = Math.max(oilK, y[Car.OIL]);
-        if (Math.abs(slope[Car.BLOCK]) < STEADY_K_PER_S && Math.abs(slope[Car.RADIATOR]) < STEADY_K_PER_S) {
-            car.place().table.settleAt(y[Car.BLOCK], car.lift(y), car.duty(t1, y));
+        oilK = Math.max(oilK, y[LumpedCar.OIL]);
+        if (Math.abs(slope[LumpedCar.BLOCK]) < STEADY_K_PER_S && Math.abs(slope[LumpedCar.RADIATOR]) < STEADY_K_PER_S) {
+            car.place().table.settleAt(y[LumpedCar.BLOCK], car.lift(y), car.duty(t1, y));
         }
     }
 

@@ -1,6 +1,6 @@
 package headertank.calc.transients;
 
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.Battery;
 import headertank.calc.electric.ElectricBalance;
@@ -19,7 +19,7 @@ import org.hipparchus.ode.sampling.ODEStepHandler;
 final class Recorder implements ODEStepHandler {
 
     private final Plant plant;
-    private final Car car;
+    private final LumpedCar car;
     private final Fans fans;
     private final Peaks peaks;
     private final double limitK;
@@ -28,7 +28,7 @@ final class Recorder implements ODEStepHandler {
     private final List<RunResult.Sample> trace = new ArrayList<>();
     private final List<RunResult.PhaseSummary> phases = new ArrayList<>();
     private final SensorWatch[] sensors = SensorWatch.all();
-    private final double[] between = new double[Car.STATES];
+    private final double[] between = new double[LumpedCar.STATES];
 
     private OperatingPoint point;
     private double phaseStartS;
@@ -56,25 +56,25 @@ final class Recorder implements ODEStepHandler {
     private double peakPanelK;
     private double peakTouchK;
 
-    Recorder(Plant plant, Car car, Fans fans, Peaks peaks, double outputHz) {
+    Recorder(Plant plant, LumpedCar car, Fans fans, Peaks peaks, double outputHz) {
         this.peaks = peaks;
         this.plant = plant;
         this.car = car;
         this.fans = fans;
         this.limitK = plant.resolved().value(BuildField.COOLANT_LIMIT);
         this.outputS = outputHz > 0 ? 1 / outputHz : Double.POSITIVE_INFINITY;
-        this.gauge = Car.SENSOR + plant.gaugeSensor().ordinal();
+        this.gauge = LumpedCar.SENSOR + plant.gaugeSensor().ordinal();
         this.outputs = outputHz > 0 ? 0 : Long.MAX_VALUE;
     }
 
     void beginPhase(OperatingPoint at, double timeS, double seconds, double[] y) {
         point = at;
         phaseStartS = timeS;
-        phaseStartK = y[Car.BLOCK];
+        phaseStartK = y[LumpedCar.BLOCK];
         phasePeakK = phaseStartK;
-        phasePeakOilK = y[Car.OIL];
+        phasePeakOilK = y[LumpedCar.OIL];
         phaseAboveS = 0;
-        phaseFanAs = y[Car.FAN_AS];
+        phaseFanAs = y[LumpedCar.FAN_AS];
         settleFromS = timeS + 0.5 * seconds;
         swing = new Swing();
         gaugeSwing = new Swing();
@@ -88,10 +88,10 @@ final class Recorder implements ODEStepHandler {
                 seconds,
                 phaseStartK,
                 phasePeakK,
-                y[Car.BLOCK],
+                y[LumpedCar.BLOCK],
                 phasePeakOilK,
                 phaseAboveS,
-                (y[Car.FAN_AS] - phaseFanAs) / 3600));
+                (y[LumpedCar.FAN_AS] - phaseFanAs) / 3600));
         if (car.place().engineOn && seconds >= longestS && swing.seconds() > 0) {
             longestS = seconds;
             settled = new RunResult.Settled(swing.mean(), swing.height(), gaugeSwing.height(), point.id());
@@ -114,47 +114,47 @@ final class Recorder implements ODEStepHandler {
 
     private void watch(double t0, double t1, double[] y0, double[] y1) {
         double dt = t1 - t0;
-        double hot = y1[Car.BLOCK];
+        double hot = y1[LumpedCar.BLOCK];
         phasePeakK = Math.max(phasePeakK, peaks.inStepK());
-        phasePeakOilK = Math.max(phasePeakOilK, y1[Car.OIL]);
-        double above = dt * shareAbove(y0[Car.BLOCK], hot, limitK);
+        phasePeakOilK = Math.max(phasePeakOilK, y1[LumpedCar.OIL]);
+        double above = dt * shareAbove(y0[LumpedCar.BLOCK], hot, limitK);
         if (above > 0 && Double.isNaN(firstAboveS)) {
-            firstAboveS = y0[Car.BLOCK] > limitK ? t0 : t1 - above;
+            firstAboveS = y0[LumpedCar.BLOCK] > limitK ? t0 : t1 - above;
         }
         aboveS += above;
         phaseAboveS += above;
-        Place p = car.place();
+        PointInRun p = car.place();
         double flow = current(t0, t1, y0, y1, p);
         for (int i = 0; i < sensors.length; i++) {
             sensors[i].watch(t0, t1, error(y0, i), error(y1, i), flow);
         }
         if (p.engineOn) {
-            aboveWindowS += dt * shareAbove(y0[Car.BLOCK], hot, RunResult.Window.TO_K);
-            belowWindowS += dt * (1 - shareAbove(y0[Car.BLOCK], hot, RunResult.Window.FROM_K));
+            aboveWindowS += dt * shareAbove(y0[LumpedCar.BLOCK], hot, RunResult.Window.TO_K);
+            belowWindowS += dt * (1 - shareAbove(y0[LumpedCar.BLOCK], hot, RunResult.Window.FROM_K));
         }
         if (t1 > settleFromS) {
-            swing.add(dt, y0[Car.BLOCK], hot);
+            swing.add(dt, y0[LumpedCar.BLOCK], hot);
             gaugeSwing.add(dt, y0[gauge], y1[gauge]);
         }
-        double air = y1[Car.HOOD];
+        double air = y1[LumpedCar.HOOD];
         peakAirK = Math.max(peakAirK, air);
         peakPanelK = Math.max(peakPanelK, p.hood.innerK(air));
         peakTouchK = Math.max(peakTouchK, p.hood.outerK(air));
     }
 
     /** Looks at both ends: at the first the starting current of fans that have just been switched on. */
-    private double current(double t0, double t1, double[] y0, double[] y1, Place p) {
+    private double current(double t0, double t1, double[] y0, double[] y1, PointInRun p) {
         load(t0, y0, p);
         double deficit = load(t1, y1, p);
         if (p.engineOn && deficit > 1e-9) {
             deficitS += t1 - t0;
         }
         CoolingTable table = p.table;
-        table.at(y1[Car.BLOCK], car.lift(y1), car.duty(t1, y1));
+        table.at(y1[LumpedCar.BLOCK], car.lift(y1), car.duty(t1, y1));
         return table.radiatorM3PerS() / plant.pump().maxFlowM3PerS();
     }
 
-    private double load(double t, double[] y, Place p) {
+    private double load(double t, double[] y, PointInRun p) {
         double duty = car.duty(t, y);
         double fanA = p.fanCurrentA(duty, fans.inrush(t));
         double deficit = p.baseLoadA + fanA - p.supplyA;
@@ -166,7 +166,7 @@ final class Recorder implements ODEStepHandler {
         return deficit;
     }
 
-    private static double voltageV(double duty, double deficit, Place p) {
+    private static double voltageV(double duty, double deficit, PointInRun p) {
         double balance = deficit > 0 && duty == 0
                 ? ElectricBalance.BATTERY_V
                 : ElectricBalance.CHARGING_V * p.fanSpeedFactor(duty);
@@ -174,7 +174,7 @@ final class Recorder implements ODEStepHandler {
     }
 
     private double error(double[] y, int sensor) {
-        return y[Car.SENSOR + sensor] - (y[Car.BLOCK] + SensorReading.HEAD_BIAS_K);
+        return y[LumpedCar.SENSOR + sensor] - (y[LumpedCar.BLOCK] + SensorReading.HEAD_BIAS_K);
     }
 
     private static double shareAbove(double a, double b, double limit) {
@@ -193,7 +193,7 @@ final class Recorder implements ODEStepHandler {
             double b = x * (1 - x) * (1 - x) * h;
             double c = x * x * (3 - 2 * x);
             double e = x * x * (x - 1) * h;
-            for (int i = 0; i < Car.IN_J; i++) {
+            for (int i = 0; i < LumpedCar.IN_J; i++) {
                 between[i] = a * y0[i] + b * d0[i] + c * y1[i] + e * d1[i];
             }
             trace.add(sample(t, between));
@@ -201,30 +201,30 @@ final class Recorder implements ODEStepHandler {
     }
 
     private RunResult.Sample sample(double t, double[] y) {
-        Place p = car.place();
+        PointInRun p = car.place();
         double duty = car.duty(t, y);
         double lift = car.lift(y);
         double fanA = p.fanCurrentA(duty, fans.inrush(t));
         double shown = duty;
         if (plant.fanDrive() == Plant.FanDrive.CLUTCH) {
-            p.table.at(y[Car.BLOCK], lift, duty);
+            p.table.at(y[LumpedCar.BLOCK], lift, duty);
             shown = p.table.fanDuty();
         }
         return new RunResult.Sample(
                 t,
                 point.id(),
-                y[Car.BLOCK],
-                y[Car.OIL],
+                y[LumpedCar.BLOCK],
+                y[LumpedCar.OIL],
                 y[gauge],
                 shown,
                 fanA,
-                y[Car.BLOCK] + SensorReading.HEAD_BIAS_K,
+                y[LumpedCar.BLOCK] + SensorReading.HEAD_BIAS_K,
                 y[car.fanSensor()],
                 voltageV(duty, p.baseLoadA + fanA - p.supplyA, p),
                 point.roadSpeedMPerS(),
                 lift,
-                y[Car.RADIATOR],
-                y[Car.HOOD]);
+                y[LumpedCar.RADIATOR],
+                y[LumpedCar.HOOD]);
     }
 
     RunResult result(double[] end, double storedJ, RunResult.Numerics numerics) {
@@ -239,11 +239,11 @@ final class Recorder implements ODEStepHandler {
                 plant.boilingK() - peaks.coolantK(),
                 aboveS,
                 firstAboveS,
-                end[Car.FAN_AS] / 3600,
-                end[Car.BATTERY_AS] / 3600,
+                end[LumpedCar.FAN_AS] / 3600,
+                end[LumpedCar.BATTERY_AS] / 3600,
                 fans.starts(),
                 storedJ,
-                (end[Car.IN_J] - end[Car.OUT_J] - storedJ) / Math.max(end[Car.IN_J], 1),
+                (end[LumpedCar.IN_J] - end[LumpedCar.OUT_J] - storedJ) / Math.max(end[LumpedCar.IN_J], 1),
                 trace,
                 settled,
                 new RunResult.Window(belowWindowS, aboveWindowS),

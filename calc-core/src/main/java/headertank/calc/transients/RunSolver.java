@@ -15,7 +15,7 @@ import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
 
 /**
  * Drives a car through a schedule: lumped masses of engine metal, coolant in block and head, coolant in hoses and radiator,
- * core metal, oil and the air under the hood, with thermostat and sensors that lag ({@link Car} has the equations).
+ * core metal, oil and the air under the hood, with thermostat and sensors that lag ({@link LumpedCar} has the equations).
  *
  * <p>Dormand and Prince's method of order 5(4) with an absolute tolerance of 1 mK and steps of at most one second; it stops
  * exactly at ends of phases, at edges of the fan control and where a soft start or a starting current ends. Sums of energy
@@ -42,7 +42,7 @@ public final class RunSolver {
     private final Duty duty;
     private final Masses masses;
     private final Fans fans;
-    private final Car car;
+    private final LumpedCar car;
     private final Peaks peaks;
 
     /** Nothing when only peaks are wanted. */
@@ -54,7 +54,7 @@ public final class RunSolver {
     /** Nothing when more than peaks is wanted. */
     private final PeakStepper stepper;
 
-    private final Map<String, Place> places = new HashMap<>();
+    private final Map<String, PointInRun> places = new HashMap<>();
 
     private double[] y;
     private double time;
@@ -68,10 +68,10 @@ public final class RunSolver {
         this.masses = Masses.of(plant);
         FanControlSpec control = settings.control().orElse(plant.control());
         this.fans = new Fans(plant, control, settings.faults().noneTurns(whole));
-        this.car = new Car(plant, masses, fans, !settings.peaksOnly());
-        this.y = new double[Car.STATES];
-        Arrays.fill(y, 0, Car.IN_J, startK);
-        y[Car.FRICTION] = 0;
+        this.car = new LumpedCar(plant, masses, fans, !settings.peaksOnly());
+        this.y = new double[LumpedCar.STATES];
+        Arrays.fill(y, 0, LumpedCar.IN_J, startK);
+        y[LumpedCar.FRICTION] = 0;
         this.peaks = new Peaks(car, y);
         if (settings.peaksOnly()) {
             this.recorder = null;
@@ -88,10 +88,10 @@ public final class RunSolver {
 
     /** @return the method with its tolerances and steps of up to so long [s] */
     static DormandPrince54Integrator integrator(double longestS) {
-        double[] absolute = new double[Car.STATES];
-        Arrays.fill(absolute, 0, Car.IN_J, TOLERANCE_K);
-        Arrays.fill(absolute, Car.IN_J, Car.STATES, UNCONTROLLED);
-        return new DormandPrince54Integrator(SHORTEST_S, longestS, absolute, new double[Car.STATES]);
+        double[] absolute = new double[LumpedCar.STATES];
+        Arrays.fill(absolute, 0, LumpedCar.IN_J, TOLERANCE_K);
+        Arrays.fill(absolute, LumpedCar.IN_J, LumpedCar.STATES, UNCONTROLLED);
+        return new DormandPrince54Integrator(SHORTEST_S, longestS, absolute, new double[LumpedCar.STATES]);
     }
 
     /** The run with {@link RunSettings#STANDARD}. */
@@ -116,9 +116,9 @@ public final class RunSolver {
         boolean first = true;
         double storedAtStart = 0;
         for (Schedule.Phase phase : schedule.phases()) {
-            Place place = places.computeIfAbsent(phase.pointId(), id -> new Place(plant, duty.point(id)));
+            PointInRun place = places.computeIfAbsent(phase.pointId(), id -> new PointInRun(plant, duty.point(id)));
             if (first) {
-                y[Car.HOOD] = place.ambientK;
+                y[LumpedCar.HOOD] = place.ambientK;
                 storedAtStart = masses.storedJ(y);
                 first = false;
             }
@@ -129,7 +129,7 @@ public final class RunSolver {
             double end = time + phase.seconds();
             double pumpStops = Math.min(end, car.offSinceS() + plant.pumpRunOnS());
             if (!place.engineOn && pumpStops > time + NOTHING_S) {
-                Place runOn = runOn(duty.point(phase.pointId()));
+                PointInRun runOn = runOn(duty.point(phase.pointId()));
                 car.enter(runOn, time);
                 stay(runOn, pumpStops);
                 car.enter(place, time);
@@ -148,8 +148,8 @@ public final class RunSolver {
     }
 
     /** The same point while the electric pump still runs. */
-    private Place runOn(OperatingPoint off) {
-        return places.computeIfAbsent(RUN_ON + off.id(), id -> new Place(plant, off.withPumpRunOn(RUN_ON_SHARE)));
+    private PointInRun runOn(OperatingPoint off) {
+        return places.computeIfAbsent(RUN_ON + off.id(), id -> new PointInRun(plant, off.withPumpRunOn(RUN_ON_SHARE)));
     }
 
     private RunResult peaksOnly(double storedJ, RunResult.Numerics numerics) {
@@ -161,11 +161,11 @@ public final class RunSolver {
                 plant.boilingK() - peaks.coolantK(),
                 no,
                 no,
-                y[Car.FAN_AS] / 3600,
-                y[Car.BATTERY_AS] / 3600,
+                y[LumpedCar.FAN_AS] / 3600,
+                y[LumpedCar.BATTERY_AS] / 3600,
                 fans.starts(),
                 storedJ,
-                (y[Car.IN_J] - y[Car.OUT_J] - storedJ) / Math.max(y[Car.IN_J], 1),
+                (y[LumpedCar.IN_J] - y[LumpedCar.OUT_J] - storedJ) / Math.max(y[LumpedCar.IN_J], 1),
                 List.of(),
                 new RunResult.Settled(no, no, no, ""),
                 new RunResult.Window(no, no),
@@ -176,7 +176,7 @@ public final class RunSolver {
                 numerics);
     }
 
-    private void stay(Place place, double end) {
+    private void stay(PointInRun place, double end) {
         while (time < end - NOTHING_S) {
             fans.look(time, y[car.fanSensor()], place.fansMayRun);
             double until = Math.min(end, fans.nextKinkS(time));

@@ -18,7 +18,7 @@ class AirBalanceTest {
     @Test
     void forgetsWhereItBegan() {
         RandomGenerator random = new Well19937c(SEED);
-        for (var build : new headertank.calc.build.Build[] {Builds.road(), Builds.track(), Builds.drift()}) {
+        for (var build : new headertank.calc.carspec.Build[] {Builds.road(), Builds.track(), Builds.drift()}) {
             Plant plant = Plant.of(Rater.standard().resolve(build));
             AirBalance kept = plant.airPath().balance(plant.coreDrop(), plant.fan());
             for (int i = 0; i < 300; i++) {

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import headertank.calc.Builds;
 import headertank.calc.Rater;
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.CarClass;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.quantity.Stated;
 import java.util.Arrays;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import headertank.calc.Builds;
 import headertank.calc.Rater;
-import headertank.calc.build.Resolved;
+import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.radiator.PerformanceSheet;
 import headertank.calc.radiator.Radiator;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import headertank.calc.Builds;
 import headertank.calc.Rater;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.StandardDuties;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.calc.Builds;
 import headertank.calc.Rater;
-import headertank.calc.build.Build;
+import headertank.calc.carspec.Build;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.radiator.FlowPoint;
 import headertank.calc.rating.SlowCoolant.PassLine;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.calc.Builds;
 import headertank.calc.Rater;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.Resolved;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.OutOfRangeException;

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import headertank.calc.Builds;
 import headertank.calc.Rater;
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Stated;
 import headertank.calc.rating.Plant;

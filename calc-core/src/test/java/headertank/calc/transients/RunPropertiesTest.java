@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import headertank.calc.Builds;
 import headertank.calc.Rater;
-import headertank.calc.build.Build;
+import headertank.calc.carspec.Build;
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;

@@ -24,7 +24,7 @@ class StepResponseTest {
 
     private final Plant plant = Plant.of(Rater.standard().resolve(Builds.drift()));
     private final OperatingPoint off = new OperatingPoint("off", "Off", 0, 0, 0, new Demand.EngineOff(0, false), 0);
-    private final Place place = new Place(plant, off);
+    private final PointInRun place = new PointInRun(plant, off);
     private final double fromOil = place.oilToCoolantWPerK;
     private final double surface = plant.surfaceWPerK();
     private final double fromMetal = 60;
@@ -36,8 +36,8 @@ class StepResponseTest {
         double all = fromMetal + fromOil + surface;
         double finallyK = (fromMetal * 360 + fromOil * 340 + surface * 330) / all;
         double expected = finallyK + (START_K - finallyK) * FastMath.exp(-200 * all / BLOCK);
-        assertThat(y[Car.BLOCK]).isCloseTo(expected, within(2e-3));
-        assertThat(y[Car.BLOCK]).isLessThan(START_K - 10);
+        assertThat(y[LumpedCar.BLOCK]).isCloseTo(expected, within(2e-3));
+        assertThat(y[LumpedCar.BLOCK]).isLessThan(START_K - 10);
     }
 
     /** Two nodes: eigenvalues of the two by two system by its quadratic equation. */
@@ -62,20 +62,20 @@ class StepResponseTest {
         double metal = inSlow * FastMath.exp(400 * slow) + inFast * FastMath.exp(400 * fast);
         double block =
                 (inSlow * (slow - a) * FastMath.exp(400 * slow) + inFast * (fast - a) * FastMath.exp(400 * fast)) / b;
-        assertThat(y[Car.METAL]).isCloseTo(endK + metal, within(2e-3));
-        assertThat(y[Car.BLOCK]).isCloseTo(endK + block, within(2e-3));
-        assertThat(y[Car.METAL]).isLessThan(metalStart - 5);
+        assertThat(y[LumpedCar.METAL]).isCloseTo(endK + metal, within(2e-3));
+        assertThat(y[LumpedCar.BLOCK]).isCloseTo(endK + block, within(2e-3));
+        assertThat(y[LumpedCar.METAL]).isLessThan(metalStart - 5);
     }
 
     @Test
     void theWaxOfTheThermostatLagsByEightSeconds() {
-        Car car = car(new Masses(HELD, HELD, HELD, HELD, HELD, HELD));
+        LumpedCar car = car(new Masses(HELD, HELD, HELD, HELD, HELD, HELD));
         double[] y = start(360, 340, 330);
-        y[Car.WAX] = 350;
+        y[LumpedCar.WAX] = 350;
         double[] end =
                 RunSolver.integrator(1).integrate(car, new ODEState(0, y), 12).getPrimaryState();
-        assertThat(end[Car.WAX]).isCloseTo(START_K - 30 * FastMath.exp(-12.0 / 8), within(2e-3));
-        assertThat(end[Car.FRICTION])
+        assertThat(end[LumpedCar.WAX]).isCloseTo(START_K - 30 * FastMath.exp(-12.0 / 8), within(2e-3));
+        assertThat(end[LumpedCar.FRICTION])
                 .as("rising wax is held back by up to a kelvin")
                 .isBetween(0.8, 1.0);
     }
@@ -86,20 +86,20 @@ class StepResponseTest {
                 .getPrimaryState();
     }
 
-    private Car car(Masses masses) {
+    private LumpedCar car(Masses masses) {
         Fans none = new Fans(plant, new FanControlSpec.None(), true);
-        Car car = new Car(plant, masses, none);
+        LumpedCar car = new LumpedCar(plant, masses, none);
         car.enter(place, -1e9);
         return car;
     }
 
     private double[] start(double metalK, double oilK, double hoodK) {
-        double[] y = new double[Car.STATES];
-        Arrays.fill(y, 0, Car.IN_J, START_K);
-        y[Car.METAL] = metalK;
-        y[Car.OIL] = oilK;
-        y[Car.HOOD] = hoodK;
-        y[Car.FRICTION] = 0;
+        double[] y = new double[LumpedCar.STATES];
+        Arrays.fill(y, 0, LumpedCar.IN_J, START_K);
+        y[LumpedCar.METAL] = metalK;
+        y[LumpedCar.OIL] = oilK;
+        y[LumpedCar.HOOD] = hoodK;
+        y[LumpedCar.FRICTION] = 0;
         return y;
     }
 }

@@ -4,9 +4,9 @@ import static headertank.calc.published.Check.check;
 import static headertank.calc.quantity.Physics.kelvin;
 
 import headertank.calc.Rater;
-import headertank.calc.build.Build;
-import headertank.calc.build.BuildField;
-import headertank.calc.build.CarClass;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;

@@ -1,0 +1,31 @@
+package headertank.app.carspec;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+
+/**
+ * A saved spec. It never changes.
+ *
+ * @param number 1 for a car's first
+ * @param parentNumber the revision it was made from; null for the first
+ * @param specText the spec in its stored form
+ * @param reason why it was made
+ */
+public record Revision(
+        long id,
+        long carId,
+        int number,
+        Integer parentNumber,
+        Spec spec,
+        String specText,
+        long authorId,
+        String authorName,
+        String reason,
+        Instant savedAt) {
+
+    /** When it was saved, on the clock of this machine. */
+    public ZonedDateTime savedHere() {
+        return savedAt.atZone(ZoneId.systemDefault());
+    }
+}

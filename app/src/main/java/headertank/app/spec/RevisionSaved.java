@@ -1,4 +1,0 @@
-package headertank.app.spec;
-
-/** A car has a new revision. Published in the transaction that saves it. */
-public record RevisionSaved(long carId, int number, long revisionId) {}

@@ -1,2 +1,0 @@
-/** What is known of a car's cooling: the form, its immutable revisions, their history and what each change cost. */
-package headertank.app.spec;

@@ -1,0 +1,24 @@
+package headertank.app.carspec;
+
+import headertank.app.MessageSources;
+import headertank.app.unit.UnitSystem;
+import headertank.calc.Rater;
+import java.util.Locale;
+import org.springframework.context.support.StaticMessageSource;
+
+/** Words for tests without a database: units are metric. */
+final class Texts {
+
+    private Texts() {}
+
+    static FieldText metric(Rater rater) {
+        StaticMessageSource messages = new StaticMessageSource();
+        messages.addMessage("compare.by-run", Locale.ENGLISH, "runs");
+        messages.addMessage("compare.too-many", Locale.ENGLISH, "too many");
+        messages.addMessage("spec.reason.missing", Locale.ENGLISH, "why?");
+        messages.addMessage("spec.fault.range", Locale.ENGLISH, "{1} to {2}");
+        messages.addMessage("spec.fault.count", Locale.ENGLISH, "whole {1} to {2}");
+        messages.addMessage("spec.fault.option", Locale.ENGLISH, "no option {0}");
+        return new FieldText(messages, MessageSources.calcWords(), () -> UnitSystem.METRIC, () -> rater);
+    }
+}

@@ -1,0 +1,51 @@
+package headertank.calc.carspec;
+
+import headertank.calc.quantity.Chosen;
+import headertank.calc.quantity.Entry;
+import headertank.calc.quantity.Stated;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/** What differs between two builds, field by field, in the order of {@link BuildField}. */
+public final class BuildDifference {
+
+    /** Two stated numbers closer than this share are the same: it absorbs unit conversion, not a change of a part. */
+    private static final double SAME_SHARE = 1e-9;
+
+    private BuildDifference() {}
+
+    /** @return the fields whose value, provenance or presence differs */
+    public static List<FieldChange> between(Build before, Build after) {
+        List<FieldChange> changes = new ArrayList<>();
+        for (BuildField field : BuildField.values()) {
+            var was = before.entry(field);
+            var is = after.entry(field);
+            if (was.isEmpty() && is.isEmpty()) {
+                continue;
+            }
+            boolean sameValue = was.isPresent() && is.isPresent() && sameValue(was.get(), is.get());
+            if (!(sameValue && was.get().equals(is.get()))) {
+                if (sameValue && sameStanding(was.get(), is.get())) {
+                    continue;
+                }
+                changes.add(new FieldChange(field, was, is, sameValue));
+            }
+        }
+        return List.copyOf(changes);
+    }
+
+    private static boolean sameValue(Entry a, Entry b) {
+        if (a instanceof Stated x && b instanceof Stated y) {
+            return Math.abs(x.si() - y.si()) <= SAME_SHARE * Math.max(Math.abs(x.si()), Math.abs(y.si()));
+        }
+        return a instanceof Chosen x && b instanceof Chosen y && x.token().equals(y.token());
+    }
+
+    private static boolean sameStanding(Entry a, Entry b) {
+        if (a instanceof Stated x && b instanceof Stated y) {
+            return x.from() == y.from() && Objects.equals(x.spread(), y.spread());
+        }
+        return a.from() == b.from();
+    }
+}

@@ -1,0 +1,179 @@
+package headertank.calc.carspec;
+
+import headertank.calc.quantity.Chosen;
+import headertank.calc.quantity.Entry;
+import headertank.calc.quantity.Provenance;
+import headertank.calc.quantity.Spread;
+import headertank.calc.quantity.Stated;
+import headertank.calc.radiator.CoreClass;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A build with every gap filled: the value of each field that a rating uses, its spread, and the list of what was
+ * assumed. Immutable.
+ */
+public final class Resolved {
+
+    private static final BuildField[] FIELDS = BuildField.values();
+
+    private final Build build;
+    private final double[] values;
+    private final String[] tokens;
+    private final Spread[] spreads;
+    private final List<Assumption> assumptions;
+    private final CoreClass coreClass;
+
+    private Resolved(
+            Build build,
+            double[] values,
+            String[] tokens,
+            Spread[] spreads,
+            List<Assumption> assumptions,
+            CoreClass coreClass) {
+        this.build = build;
+        this.values = values;
+        this.tokens = tokens;
+        this.spreads = spreads;
+        this.assumptions = assumptions;
+        this.coreClass = coreClass;
+    }
+
+    /**
+     * Fills the gaps of a build with the defaults of its class.
+     *
+     * @param build what is known
+     * @param coreClasses the installed core classes by id
+     * @throws headertank.calc.quantity.InputException when the build names a core class that is not installed
+     */
+    public static Resolved of(Build build, Map<String, CoreClass> coreClasses) {
+        return of(build, coreClasses, Map.of());
+    }
+
+    /**
+     * Fills the gaps of a build with a shop's own figures, and the rest with the defaults of its class.
+     *
+     * @param standIns the shop's figures for numbers that a build may leave open [SI]
+     */
+    public static Resolved of(Build build, Map<String, CoreClass> coreClasses, Map<BuildField, Double> standIns) {
+        double[] values = new double[FIELDS.length];
+        String[] tokens = new String[FIELDS.length];
+        Spread[] spreads = new Spread[FIELDS.length];
+        Arrays.fill(values, Double.NaN);
+        Arrays.fill(tokens, "");
+        Arrays.fill(spreads, Spread.relative(0));
+        for (BuildField f : FIELDS) {
+            Entry entry = build.entries().get(f);
+            if (entry instanceof Stated s) {
+                Spread spread = s.spread() == null ? f.spread(s.from()) : s.spread();
+                values[f.ordinal()] = f.allowed().clamp(s.si() * spread.meanFactor());
+                spreads[f.ordinal()] = new Spread(spread.sigma(), spread.relative(), 1.0);
+            } else if (entry instanceof Chosen c) {
+                tokens[f.ordinal()] = c.token();
+            }
+        }
+        ClassDefaults defaults = new ClassDefaults(build.carClass(), coreClasses, values, tokens);
+        List<Assumption> assumptions = new ArrayList<>();
+        for (BuildField f : ClassDefaults.ORDER) {
+            int i = f.ordinal();
+            if (build.entries().containsKey(f)) {
+                continue;
+            }
+            Optional<Assumption> assumed = standIns.containsKey(f)
+                    ? Optional.of(new Assumption(f, standIns.get(f), "", Spread.relative(0), "the shop's own figure"))
+                    : defaults.assume(f);
+            if (assumed.isPresent()) {
+                Assumption a = assumed.get();
+                values[i] = a.value();
+                tokens[i] = a.token();
+                spreads[i] = a.spread();
+                assumptions.add(a);
+            }
+        }
+        assumptions.sort((a, b) -> a.field().compareTo(b.field()));
+        return new Resolved(build, values, tokens, spreads, List.copyOf(assumptions), defaults.coreClass());
+    }
+
+    /** @return the build that was resolved */
+    public Build build() {
+        return build;
+    }
+
+    /** @return the class of core that stands in for unknown core geometry */
+    public CoreClass coreClass() {
+        return coreClass;
+    }
+
+    /** @return expected value [SI]; NaN for a choice and for a field that is unknown and has no default */
+    public double value(BuildField field) {
+        return values[field.ordinal()];
+    }
+
+    /** @return whether the field has a number, stated or assumed */
+    public boolean has(BuildField field) {
+        return !Double.isNaN(values[field.ordinal()]);
+    }
+
+    /** @return the option, stated or assumed; empty for a number or an unknown choice without a default */
+    public String token(BuildField field) {
+        return tokens[field.ordinal()];
+    }
+
+    /** @return whether the field's option is the given one */
+    public boolean is(BuildField field, String token) {
+        return tokens[field.ordinal()].equals(token);
+    }
+
+    /** @return the field's option as a constant of {@code type} */
+    public <E extends Enum<E>> E option(BuildField field, Class<E> type) {
+        return Enum.valueOf(type, tokens[field.ordinal()]);
+    }
+
+    /** @return how far the value may be off */
+    public Spread spread(BuildField field) {
+        return spreads[field.ordinal()];
+    }
+
+    /** @return where the value comes from; empty when it was assumed */
+    public Optional<Provenance> from(BuildField field) {
+        return build.entry(field).map(Entry::from);
+    }
+
+    /** @return what nobody had stated, in the order of {@link BuildField} */
+    public List<Assumption> assumptions() {
+        return assumptions;
+    }
+
+    /** @return the same with one number replaced, its spread and everything else as before */
+    public Resolved with(BuildField field, double value) {
+        double[] copy = values.clone();
+        copy[field.ordinal()] = value;
+        return new Resolved(build, copy, tokens, spreads, assumptions, coreClass);
+    }
+
+    /**
+     * @param sampled a number for each field in the order of {@link BuildField}
+     * @return the same with all numbers replaced
+     */
+    public Resolved withValues(double[] sampled) {
+        if (sampled.length != values.length) {
+            throw new IllegalArgumentException("expected " + values.length + " values, got " + sampled.length);
+        }
+        return new Resolved(build, sampled.clone(), tokens, spreads, assumptions, coreClass);
+    }
+
+    /** @return the expected values in the order of {@link BuildField}; a copy */
+    public double[] values() {
+        return values.clone();
+    }
+
+    /** @return the same with one option replaced */
+    public Resolved with(BuildField field, String token) {
+        String[] copy = tokens.clone();
+        copy[field.ordinal()] = token;
+        return new Resolved(build, values, copy, spreads, assumptions, coreClass);
+    }
+}

@@ -1,0 +1,87 @@
+package headertank.calc.transients;
+
+import headertank.calc.carspec.BuildField;
+import headertank.calc.duty.Demand;
+import headertank.calc.duty.OperatingPoint;
+import headertank.calc.electric.ElectricBalance;
+import headertank.calc.oil.OilBalance;
+import headertank.calc.oil.OilThermostat;
+import headertank.calc.rating.Plant;
+import headertank.calc.rating.PointLoad;
+import headertank.calc.rating.SteadySolver;
+import org.hipparchus.util.FastMath;
+
+/** Everything about one operating point that does not change while a car stays at it. */
+final class PointInRun {
+
+    /** Share of the base load that is left with the engine off; modelling choice. */
+    private static final double BASE_LOAD_OFF = 0.1;
+
+    /** Heat that hot exhaust and head still give when the engine stops, at 450 kW, guessed [W]. */
+    private static final double SOAK_W = 1500;
+
+    private static final double SOAK_DECAY_S = 300;
+    private static final double SOAK_AT_W = 450e3;
+
+    final String id;
+    final CoolingTable table;
+    final HoodLoss hood;
+    final boolean engineOn;
+    final boolean fansMayRun;
+    final double ambientK;
+    final double coolantW;
+    final double oilW;
+    final double oilToCoolantWPerK;
+    private final double oilToAirWPerK;
+    private final OilThermostat oilThermostat;
+    final double supplyA;
+    final double baseLoadA;
+    final double runningA;
+    private final double soakW;
+
+    PointInRun(Plant plant, OperatingPoint point) {
+        SteadySolver solver = new SteadySolver(plant, point);
+        PointLoad load = solver.load();
+        id = point.id();
+        table = new CoolingTable(plant, solver);
+        ambientK = solver.designAmbientK();
+        Demand.EngineOff off = point.demand() instanceof Demand.EngineOff d ? d : null;
+        engineOn = off == null;
+        fansMayRun = engineOn || off.fansRunOn();
+        hood = new HoodLoss(plant, ambientK, point.roadSpeedMPerS(), engineOn);
+        coolantW = load.coolantW();
+        oilW = load.oilW();
+        double toCoolant = plant.oil().coolerToCoolantWPerK();
+        oilToCoolantWPerK = engineOn ? toCoolant : Math.min(toCoolant, 80);
+        oilThermostat = plant.oil().thermostat();
+        oilToAirWPerK = OilBalance.toAirWPerK(plant.oil(), solver.effectiveSpeedMPerS());
+        double overIdle =
+                Math.min(50, load.engineSpeedPerS() / plant.engine().spec().idleSpeedPerS());
+        supplyA = plant.alternator().outputA(overIdle);
+        baseLoadA = plant.alternator().baseLoadA() * (engineOn ? 1 : BASE_LOAD_OFF);
+        runningA = plant.fanRunningA();
+        soakW = engineOn ? 0 : SOAK_W * plant.resolved().value(BuildField.ENGINE_POWER) / SOAK_AT_W;
+    }
+
+    /** @return heat that the air takes from the oil; with the engine off no oil passes the air cooler, only the sump is left [W] */
+    double oilToAirW(double oilK) {
+        double open = engineOn ? oilThermostat.openShare(oilK) : 1 - oilThermostat.governedShare();
+        return oilToAirWPerK * open * (oilK - ambientK);
+    }
+
+    /** @return heat from hot ports and exhaust into the head's coolant, 0 with the engine on; falls with 300 s (guessed) [W] */
+    double soakW(double sinceOffS) {
+        return engineOn ? 0 : soakW * FastMath.exp(-sinceOffS / SOAK_DECAY_S);
+    }
+
+    /** @return fan speed over that at charging voltage for this duty [-] */
+    double fanSpeedFactor(double duty) {
+        return ElectricBalance.fanSpeedFactor(supplyA - baseLoadA, runningA * duty * duty);
+    }
+
+    /** @return current of all electric fans [A] */
+    double fanCurrentA(double duty, double inrush) {
+        double factor = fanSpeedFactor(duty);
+        return inrush * runningA * duty * duty * factor * factor;
+    }
+}

@@ -1,0 +1,199 @@
+package headertank.calc.carspec;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import headertank.calc.Builds;
+import headertank.calc.Rater;
+import headertank.calc.air.FanClaim;
+import headertank.calc.air.FanFit;
+import headertank.calc.air.FanSpec;
+import headertank.calc.quantity.Chosen;
+import headertank.calc.quantity.Entry;
+import headertank.calc.quantity.InputException;
+import headertank.calc.quantity.InputProblem;
+import headertank.calc.quantity.Provenance;
+import headertank.calc.quantity.Stated;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class BuildTest {
+
+    @Test
+    void everyFaultIsReportedAtOnceWithFieldValueAndRange() {
+        InputException e = catchThrowableOfType(InputException.class, () -> Build.forCar(CarClass.TRACK)
+                .set(BuildField.CORE_WIDTH, Stated.measured(6.5))
+                .set(BuildField.FAN_COUNT, Stated.measured(1.5))
+                .seen(BuildField.CORE_TANKS, "BEHIND")
+                .set(BuildField.THERMOSTAT, Stated.measured(1))
+                .build());
+        assertThat(e.problems())
+                .extracting(InputProblem::field)
+                .containsExactlyInAnyOrder("radiator.coreWidthM", "fan.count", "radiator.tanks", "thermostat.state");
+        assertThat(e.getMessage())
+                .contains("radiator.coreWidthM = 6.5")
+                .contains("0.15")
+                .contains("1.2");
+    }
+
+    @Test
+    void contradictionsAreRefusedByTheBuilderOnly() {
+        Build.Builder twisted = Build.forCar(CarClass.TRACK)
+                .set(BuildField.FAN_CURRENT, Stated.measured(25))
+                .set(BuildField.FAN_START_CURRENT, Stated.measured(20));
+        assertThatThrownBy(twisted::build).isInstanceOf(InputException.class).hasMessageContaining("fan.startCurrentA");
+        Build weak = Build.forCar(CarClass.TRACK)
+                .set(BuildField.FAN_START_CURRENT, Stated.measured(20))
+                .build();
+        Build strong = Build.forCar(CarClass.TRACK)
+                .set(BuildField.FAN_CURRENT, Stated.measured(25))
+                .build();
+        assertThat(weak.withFieldOf(strong, BuildField.FAN_CURRENT).entries()).hasSize(2);
+    }
+
+    @Test
+    void aFanOfKnownCurrentGetsTheFlowAndPressureThatFansUsuallyMakeOfIt() {
+        Resolved r = Rater.standard()
+                .resolve(Build.forCar(CarClass.DRIFT)
+                        .set(BuildField.FAN_CURRENT, Stated.measured(18))
+                        .set(BuildField.FAN_DIAMETER, Stated.measured(0.30))
+                        .build());
+        FanSpec fan = FanSpec.of(
+                1,
+                r.value(BuildField.FAN_FLOW),
+                r.value(BuildField.FAN_SHUT_OFF),
+                0.30,
+                FanSpec.USUAL_HUB_SHARE * 0.30);
+        FanClaim claim = FanClaim.check(fan, 13, 18, false);
+        assertThat(claim.ratio()).isCloseTo(FanFit.USUAL_KINETIC_SHARE, within(1e-12));
+        assertThat(fan.shutOffPa()).isCloseTo(FanFit.shutOffPa(fan.freeFlowM3PerS(), 13 * 18, 0.5), within(1e-9));
+    }
+
+    @Test
+    void dieselInAPetrolEngineIsAContradiction() {
+        assertThatThrownBy(() -> Build.forCar(CarClass.MODERN_STREET)
+                        .seen(BuildField.ENGINE_CLASS, "PETROL_TURBO")
+                        .seen(BuildField.FUEL, "DIESEL")
+                        .build())
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("fuel.burnt");
+    }
+
+    @Test
+    void aBuildCannotBeChangedFromOutside() {
+        Map<BuildField, Entry> mine = new HashMap<>();
+        mine.put(BuildField.FAN_COUNT, Stated.measured(1));
+        Build build = new Build(CarClass.DRIFT, mine);
+        mine.put(BuildField.FAN_COUNT, Stated.measured(2));
+        assertThat(((Stated) build.entries().get(BuildField.FAN_COUNT)).si()).isEqualTo(1);
+        assertThatThrownBy(() -> build.entries().clear()).isInstanceOf(UnsupportedOperationException.class);
+    }
+
+    @Test
+    void keysAreUniqueAndNameTheirUnit() {
+        assertThat(Arrays.stream(BuildField.values()).map(BuildField::key)).doesNotHaveDuplicates();
+        for (BuildField f : BuildField.values()) {
+            assertThat(BuildField.ofKey(f.key())).contains(f);
+            if (f.isChoice()) {
+                continue;
+            }
+            String suffix =
+                    switch (f.unit()) {
+                        case METRE -> "M";
+                        case SQUARE_METRE -> "M2";
+                        case CUBIC_METRE -> "M3";
+                        case CUBIC_METRE_PER_SECOND -> "M3PerS";
+                        case KILOGRAM -> "Kg";
+                        case KELVIN, KELVIN_DIFFERENCE -> "K";
+                        case PASCAL -> "Pa";
+                        case WATT -> "W";
+                        case WATT_PER_KELVIN -> "WPerK";
+                        case SQUARE_METRE_KELVIN_PER_WATT -> "M2KPerW";
+                        case AMPERE -> "A";
+                        case PER_SECOND -> "PerS";
+                        case RADIAN -> "Rad";
+                        case SECOND -> "S";
+                        case ONE, COUNT -> "";
+                    };
+            assertThat(f.key()).endsWith(suffix);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(CarClass.class)
+    void aCarOfWhichNothingIsKnownIsRatedOnAssumptionsAlone(CarClass carClass) {
+        Resolved r = Rater.standard().resolve(Build.of(carClass));
+        assertThat(r.assumptions()).hasSizeGreaterThan(60).allSatisfy(a -> {
+            assertThat(a.why()).isNotBlank();
+            if (!a.field().isChoice()) {
+                assertThat(a.field().allowed().contains(a.value())).isTrue();
+            } else if (!a.field().options().isEmpty()) {
+                assertThat(a.field().options()).contains(a.token());
+            }
+        });
+    }
+
+    @Test
+    void statedFieldsAreNoAssumptions() {
+        Resolved r = Rater.standard().resolve(Builds.road());
+        assertThat(r.assumptions())
+                .extracting(Assumption::field)
+                .doesNotContainAnyElementsOf(Builds.road().entries().keySet());
+        assertThat(r.from(BuildField.CORE_WIDTH)).contains(Provenance.MEASURED);
+        assertThat(r.from(BuildField.ALTERNATOR)).isEmpty();
+    }
+
+    @Test
+    void advertisedFanFlowIsNotTakenAtItsWord() {
+        Resolved advertised = fanFlow(Stated.advertised(1.0));
+        Resolved measured = fanFlow(Stated.measured(1.0));
+        assertThat(advertised.value(BuildField.FAN_FLOW)).isEqualTo(0.85);
+        assertThat(measured.value(BuildField.FAN_FLOW)).isEqualTo(1.0);
+        assertThat(advertised.spread(BuildField.FAN_FLOW).sigma())
+                .isGreaterThan(measured.spread(BuildField.FAN_FLOW).sigma());
+    }
+
+    private static Resolved fanFlow(Stated flow) {
+        return Rater.standard()
+                .resolve(Build.forCar(CarClass.DRIFT)
+                        .set(BuildField.FAN_FLOW, flow)
+                        .build());
+    }
+
+    @Test
+    void unknownCoreClassIsRefusedWithTheInstalledOnes() {
+        Build build = Build.forCar(CarClass.TRACK)
+                .set(BuildField.CORE_CLASS, new Chosen("magic", Provenance.GUESSED))
+                .build();
+        assertThatThrownBy(() -> Rater.standard().resolve(build))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("radiator.coreClass = magic")
+                .hasMessageContaining("thin-original");
+    }
+
+    @Test
+    void differenceSeesValueProvenanceAndPresence() {
+        Build before = Builds.road();
+        Build after = before.change()
+                .set(BuildField.FAN_FLOW, Stated.measured(0.9))
+                .set(BuildField.CORE_WIDTH, Stated.datasheet(0.65))
+                .unknown(BuildField.FAN_COVER)
+                .set(BuildField.ALTERNATOR, Stated.measured(90))
+                .build();
+        assertThat(BuildDifference.between(before, before)).isEmpty();
+        assertThat(BuildDifference.between(before, after))
+                .extracting(FieldChange::field)
+                .containsExactly(
+                        BuildField.CORE_WIDTH, BuildField.FAN_FLOW, BuildField.FAN_COVER, BuildField.ALTERNATOR);
+        assertThat(BuildDifference.between(before, after))
+                .filteredOn(FieldChange::onlyProvenance)
+                .extracting(FieldChange::field)
+                .containsExactly(BuildField.CORE_WIDTH);
+    }
+}
