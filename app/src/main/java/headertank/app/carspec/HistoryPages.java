@@ -21,7 +21,11 @@ class HistoryPages {
     private final RevisionComparison comparison;
 
     HistoryPages(
-            CarSearch cars, Revisions revisions, Timeline timeline, Differences differences, RevisionComparison comparison) {
+            CarSearch cars,
+            Revisions revisions,
+            Timeline timeline,
+            Differences differences,
+            RevisionComparison comparison) {
         this.cars = cars;
         this.revisions = revisions;
         this.timeline = timeline;

@@ -1,10 +1,10 @@
 package headertank.app.check;
 
 import headertank.app.car.CarSearch;
-import headertank.app.shop.CurrentUser;
-import headertank.app.shop.Role;
 import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
+import headertank.app.shop.CurrentUser;
+import headertank.app.shop.Role;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.Optional;

@@ -2,12 +2,12 @@ package headertank.app.check;
 
 import headertank.app.audit.AuditTrail;
 import headertank.app.car.CarSearch;
+import headertank.app.carspec.Revision;
+import headertank.app.carspec.Revisions;
 import headertank.app.duty.Duties;
 import headertank.app.language.CalcWords;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.CurrentUser;
-import headertank.app.carspec.Revision;
-import headertank.app.carspec.Revisions;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.duty.Duty;

@@ -1,8 +1,8 @@
 package headertank.app.check;
 
+import headertank.app.carspec.FieldText;
 import headertank.app.language.CalcWords;
 import headertank.app.shop.Shops;
-import headertank.app.carspec.FieldText;
 import headertank.calc.carspec.BuildField;
 import java.time.ZoneId;
 import org.springframework.context.MessageSource;

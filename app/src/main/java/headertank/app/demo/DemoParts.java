@@ -5,12 +5,12 @@ import static headertank.calc.quantity.Provenance.ADVERTISED;
 import static headertank.calc.quantity.Provenance.DATASHEET;
 import static headertank.calc.quantity.Provenance.MEASURED;
 
+import headertank.app.carspec.Spec;
+import headertank.app.carspec.SpecBuilder;
 import headertank.app.part.PartContent;
 import headertank.app.part.PartKind;
 import headertank.app.part.PartValues;
 import headertank.app.part.Price;
-import headertank.app.carspec.Spec;
-import headertank.app.carspec.SpecBuilder;
 import headertank.calc.carspec.CarClass;
 import java.util.List;
 import java.util.Map;

@@ -21,8 +21,9 @@ final class CheckList {
         Stream<CheckItem> flagged = result.flags().stream()
                 .filter(f -> f.weight() != Flag.Weight.REMARK)
                 .map(CheckList::flagged);
-        Stream<CheckItem> usual =
-                Arrays.stream(ChecklistTask.values()).filter(w -> w.applies(facts)).map(w -> usual(w, facts));
+        Stream<CheckItem> usual = Arrays.stream(ChecklistTask.values())
+                .filter(w -> w.applies(facts))
+                .map(w -> usual(w, facts));
         return Stream.concat(flagged, usual).toList();
     }
 

@@ -10,7 +10,8 @@ import java.util.Optional;
  * @param newest what was entered last
  * @param expected what a reading is held against
  */
-public record ChecklistLine(CheckItem item, Optional<Measurement> newest, Optional<Band> expected, List<PhotoLine> photos) {
+public record ChecklistLine(
+        CheckItem item, Optional<Measurement> newest, Optional<Band> expected, List<PhotoLine> photos) {
 
     public ChecklistLine {
         photos = List.copyOf(photos);

@@ -26,7 +26,8 @@ enum ChecklistTask {
     COOLANT_FILL(COLD, null, BuildField.COOLANT_BASE, f -> true, HOT_SYSTEM),
     HOSES(COLD, null, null, f -> true, HOT_SYSTEM),
     CAP_TEST(COLD, MeasuredQuantity.CAP_OPENS, BuildField.CAP_PRESSURE, CarFacts::hasCap, HOT_SYSTEM),
-    PRESSURE_TEST(COLD, MeasuredQuantity.PRESSURE_HELD, BuildField.CAP_PRESSURE, CarFacts::hasCap, PRESSURE, HOT_SYSTEM),
+    PRESSURE_TEST(
+            COLD, MeasuredQuantity.PRESSURE_HELD, BuildField.CAP_PRESSURE, CarFacts::hasCap, PRESSURE, HOT_SYSTEM),
     BELT_RUN(
             COLD,
             null,
@@ -57,9 +58,15 @@ enum ChecklistTask {
             FUMES),
     FANS_START(WARMING, MeasuredQuantity.FANS_START, BuildField.CONTROL_SET, CarFacts::fansWait, FANS, FUMES),
     GAUGE_AT_FAN_START(WARMING, MeasuredQuantity.GAUGE_AT_FAN_START, BuildField.GAUGE_SENSOR, CarFacts::fansWait, FANS),
-    FAN_START_CURRENT(WARMING, MeasuredQuantity.FAN_START_CURRENT, BuildField.FAN_COUNT, CarFacts::electricFans, FANS, ELECTRIC),
+    FAN_START_CURRENT(
+            WARMING, MeasuredQuantity.FAN_START_CURRENT, BuildField.FAN_COUNT, CarFacts::electricFans, FANS, ELECTRIC),
     FAN_RUNNING_CURRENT(
-            WARMING, MeasuredQuantity.FAN_RUNNING_CURRENT, BuildField.FAN_COUNT, CarFacts::electricFans, FANS, ELECTRIC),
+            WARMING,
+            MeasuredQuantity.FAN_RUNNING_CURRENT,
+            BuildField.FAN_COUNT,
+            CarFacts::electricFans,
+            FANS,
+            ELECTRIC),
     FAN_CLUTCH(HOT, null, null, f -> f.is(BuildField.FAN_DRIVE, "CLUTCH"), BELT, BURN),
     CORE_DROP(HOT, MeasuredQuantity.CORE_DROP, null, f -> true, BURN, FANS),
     VOLTAGE(HOT, MeasuredQuantity.VOLTAGE, null, f -> true, ELECTRIC, BELT),
@@ -74,7 +81,12 @@ enum ChecklistTask {
     private final Predicate<CarFacts> applies;
     private final List<Caution> cautions;
 
-    ChecklistTask(WarmUpStage stage, MeasuredQuantity quantity, BuildField field, Predicate<CarFacts> applies, Caution... cautions) {
+    ChecklistTask(
+            WarmUpStage stage,
+            MeasuredQuantity quantity,
+            BuildField field,
+            Predicate<CarFacts> applies,
+            Caution... cautions) {
         this.stage = stage;
         this.quantity = quantity;
         this.field = field;

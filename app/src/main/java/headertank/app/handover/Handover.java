@@ -13,7 +13,8 @@ import java.util.stream.Stream;
  * @param lines every item of the list
  * @param decisions last words, newest first
  */
-public record Handover(CheckLine check, Optional<WorkshopDay> day, List<ChecklistLine> lines, List<HandoverDecision> decisions) {
+public record Handover(
+        CheckLine check, Optional<WorkshopDay> day, List<ChecklistLine> lines, List<HandoverDecision> decisions) {
 
     public Handover {
         lines = List.copyOf(lines);

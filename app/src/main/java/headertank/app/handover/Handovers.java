@@ -2,6 +2,7 @@ package headertank.app.handover;
 
 import headertank.app.audit.AuditTrail;
 import headertank.app.car.CarSearch;
+import headertank.app.carspec.Revisions;
 import headertank.app.check.CheckInput;
 import headertank.app.check.Checks;
 import headertank.app.check.StoredCheck;
@@ -9,7 +10,6 @@ import headertank.app.handover.HandoverDecision.OpenItem;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
-import headertank.app.carspec.Revisions;
 import headertank.calc.IdleExpectation.Band;
 import headertank.calc.Rater;
 import headertank.calc.Version;

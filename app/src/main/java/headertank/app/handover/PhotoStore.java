@@ -22,7 +22,8 @@ class PhotoStore {
     }
 
     /** Empty when a picture with this key is stored already. */
-    Optional<Long> insert(long shop, long check, long author, String item, String caption, StoredPicture picture, UUID key) {
+    Optional<Long> insert(
+            long shop, long check, long author, String item, String caption, StoredPicture picture, UUID key) {
         return jdbc.sql("""
                         insert into handover_photo (shop_id, check_run_id, item, caption, width, height, jpeg, small_jpeg,
                                                     author_id, entry_key)

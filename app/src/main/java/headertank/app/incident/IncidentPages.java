@@ -1,11 +1,11 @@
 package headertank.app.incident;
 
 import headertank.app.car.CarSearch;
+import headertank.app.carspec.Revision;
+import headertank.app.carspec.Revisions;
 import headertank.app.check.ShopFigures;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.Shops;
-import headertank.app.carspec.Revision;
-import headertank.app.carspec.Revisions;
 import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.sensor.SensorPlacement;

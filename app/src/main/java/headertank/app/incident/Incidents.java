@@ -2,13 +2,13 @@ package headertank.app.incident;
 
 import headertank.app.audit.AuditTrail;
 import headertank.app.car.CarSearch;
+import headertank.app.carspec.Revision;
+import headertank.app.carspec.Revisions;
 import headertank.app.check.CheckLine;
 import headertank.app.check.Checks;
 import headertank.app.check.Decision;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
-import headertank.app.carspec.Revision;
-import headertank.app.carspec.Revisions;
 import headertank.calc.sensor.SensorPlacement;
 import headertank.calc.verdict.Verdict;
 import java.sql.ResultSet;

@@ -35,7 +35,8 @@ class QueuePages {
         model.addAttribute("days", days);
         model.addAttribute("show", wanted);
         model.addAttribute("shows", QueueView.values());
-        model.addAttribute("jobs", ListPage.of(queue.open(wanted.choice(days.today()), place, Queue.PAGE + 1), Queue.PAGE));
+        model.addAttribute(
+                "jobs", ListPage.of(queue.open(wanted.choice(days.today()), place, Queue.PAGE + 1), Queue.PAGE));
         return "job/queue";
     }
 
@@ -55,7 +56,8 @@ class QueuePages {
         model.addAttribute("shown", figures.current());
         model.addAttribute("recheckDays", unfinished.recheckDays());
         model.addAttribute(
-                "overdue", ListPage.of(unfinished.overdue(Instant.now(), behind, afterCar, Queue.PAGE + 1), Queue.PAGE));
+                "overdue",
+                ListPage.of(unfinished.overdue(Instant.now(), behind, afterCar, Queue.PAGE + 1), Queue.PAGE));
         return "job/overdue";
     }
 }

@@ -4,12 +4,12 @@ import static java.util.Map.entry;
 
 import headertank.app.car.CarLine;
 import headertank.app.car.CarSearch;
+import headertank.app.carspec.Revision;
+import headertank.app.carspec.Revisions;
 import headertank.app.check.Checks;
 import headertank.app.job.CarJobs;
 import headertank.app.language.Dates;
 import headertank.app.shop.Shops;
-import headertank.app.carspec.Revision;
-import headertank.app.carspec.Revisions;
 import java.util.List;
 import java.util.Map;
 import org.springframework.context.i18n.LocaleContextHolder;

@@ -81,7 +81,8 @@ class RevisionComparisonTest {
         much.set(BuildField.CORE_WIDTH, "500 mm", MEASURED)
                 .set(BuildField.CORE_HEIGHT, "500 mm", MEASURED)
                 .set(BuildField.CORE_DEPTH, "50 mm", MEASURED);
-        RevisionComparison.DutyCost cost = comparison.between(before, much.spec()).get(0);
+        RevisionComparison.DutyCost cost =
+                comparison.between(before, much.spec()).get(0);
         assertThat(cost.problem()).isNotEmpty();
         assertThat(cost.effects()).isEmpty();
     }

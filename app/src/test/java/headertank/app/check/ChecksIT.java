@@ -12,11 +12,11 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import headertank.app.account.People;
+import headertank.app.carspec.Revisions;
 import headertank.app.database.DatabaseTest;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Role;
-import headertank.app.carspec.Revisions;
 import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Stated;

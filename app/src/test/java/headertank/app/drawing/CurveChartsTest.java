@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import headertank.app.check.CheckInput;
 import headertank.app.check.CheckResult;
-import headertank.app.check.Snapshot;
 import headertank.app.check.PointResult;
+import headertank.app.check.Snapshot;
 import headertank.app.unit.UnitSystem;
 import headertank.calc.Rating;
 import headertank.calc.carspec.Build;

@@ -162,7 +162,8 @@ class LayoutTest {
     @CsvSource({"OPEN,bypass", "RESTRICTED,bypass-restricted", "BLOCKED,bypass-blocked", "CLOSES_WITH_LIFT,bypass-valve"
     })
     void theBypassShowsItsState(String token, String part) {
-        DrawingPanel coolant = drawn(car().seen(BuildField.THERMOSTAT_BYPASS, token)).coolant();
+        DrawingPanel coolant =
+                drawn(car().seen(BuildField.THERMOSTAT_BYPASS, token)).coolant();
         assertThat(coolant.of(part)).isNotEmpty();
         for (String other : List.of("bypass-restricted", "bypass-blocked", "bypass-valve")) {
             assertThat(coolant.of(other).isEmpty()).isEqualTo(!other.equals(part));

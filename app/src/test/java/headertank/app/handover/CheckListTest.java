@@ -142,7 +142,8 @@ class CheckListTest {
                         .isNotBlank();
             }
             if (w.quantity().isPresent()) {
-                for (ReadingComparison.Verdict v : List.of(ReadingComparison.Verdict.TOO_LOW, ReadingComparison.Verdict.TOO_HIGH)) {
+                for (ReadingComparison.Verdict v :
+                        List.of(ReadingComparison.Verdict.TOO_LOW, ReadingComparison.Verdict.TOO_HIGH)) {
                     assertThat(messages.getMessage("handover.means." + w.key() + "." + v, null, Locale.ENGLISH))
                             .isNotBlank();
                 }

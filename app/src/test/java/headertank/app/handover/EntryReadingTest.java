@@ -51,7 +51,8 @@ class EntryReadingTest {
         assertThat(codes(seen, form(ItemOutcome.NOT_APPLICABLE, "", ""))).containsExactly("handover.note.left-out");
         assertThat(codes(seen, form(ItemOutcome.FAULT, "", "drips"))).isEmpty();
         assertThat(codes(seen, form(ItemOutcome.DONE, "", ""))).isEmpty();
-        assertThat(codes(item(MeasuredQuantity.VOLTAGE), form(ItemOutcome.DONE, "", ""))).containsExactly("handover.value.missing");
+        assertThat(codes(item(MeasuredQuantity.VOLTAGE), form(ItemOutcome.DONE, "", "")))
+                .containsExactly("handover.value.missing");
         assertThat(codes(seen, form(ItemOutcome.MEASURED, "3 V", ""))).containsExactly("handover.value.none");
     }
 

@@ -89,13 +89,16 @@ class IncidentsIT {
         assertThat(beside.good().orElseThrow().id()).isEqualTo(good);
         assertThat(beside.ambientUsed()).isTrue();
         assertThat(beside.changes()).hasSize(5);
-        assertThat(beside.changes()).extracting(IncidentComparison.ChangeLine::shareK).isSorted();
+        assertThat(beside.changes())
+                .extracting(IncidentComparison.ChangeLine::shareK)
+                .isSorted();
         assertThat(beside.changes())
                 .filteredOn(IncidentComparison.ChangeLine::isWeather)
                 .singleElement()
                 .satisfies(w -> assertThat(w.shareK()).isNegative());
-        double sum =
-                beside.changes().stream().mapToDouble(IncidentComparison.ChangeLine::shareK).sum();
+        double sum = beside.changes().stream()
+                .mapToDouble(IncidentComparison.ChangeLine::shareK)
+                .sum();
         assertThat(sum).isCloseTo(beside.changeK(), Offset.offset(1e-6));
         assertThat(beside.changeK()).isNegative();
         assertThat(beside.expectedReadingK()).isGreaterThan(beside.predictedReadingK());

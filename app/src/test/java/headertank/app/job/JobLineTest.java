@@ -22,7 +22,8 @@ class JobLineTest {
 
     @Test
     void aClosedJobIsNeverLate() {
-        assertThat(line(JobStage.HANDED_OVER, TODAY.minusDays(9)).daysLate(TODAY)).isZero();
+        assertThat(line(JobStage.HANDED_OVER, TODAY.minusDays(9)).daysLate(TODAY))
+                .isZero();
         assertThat(line(JobStage.CALLED_OFF, TODAY).isDue(TODAY)).isFalse();
     }
 

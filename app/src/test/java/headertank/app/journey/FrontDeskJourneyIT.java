@@ -6,11 +6,11 @@ import static headertank.calc.quantity.Provenance.MEASURED;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.account.People;
-import headertank.app.database.ServedTest;
-import headertank.app.shop.Role;
 import headertank.app.carspec.Spec;
 import headertank.app.carspec.SpecBuilder;
 import headertank.app.carspec.SpecFormat;
+import headertank.app.database.ServedTest;
+import headertank.app.shop.Role;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import headertank.calc.quantity.Provenance;

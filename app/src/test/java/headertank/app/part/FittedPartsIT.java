@@ -20,13 +20,13 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import headertank.app.account.People;
 import headertank.app.car.CarForm;
 import headertank.app.car.Cars;
-import headertank.app.database.DatabaseTest;
-import headertank.app.problem.NotFoundException;
-import headertank.app.shop.Role;
 import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
 import headertank.app.carspec.Spec;
 import headertank.app.carspec.SpecBuilder;
+import headertank.app.database.DatabaseTest;
+import headertank.app.problem.NotFoundException;
+import headertank.app.shop.Role;
 import headertank.calc.carspec.CarClass;
 import java.util.Map;
 import java.util.Optional;

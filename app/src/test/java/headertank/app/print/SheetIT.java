@@ -99,7 +99,9 @@ class SheetIT {
                 .doesNotContain("NOT SIGNED");
         specs.save(
                 car,
-                Specs.easy().unknown(headertank.calc.carspec.BuildField.FAN_FLOW).build(),
+                Specs.easy()
+                        .unknown(headertank.calc.carspec.BuildField.FAN_FLOW)
+                        .build(),
                 "street");
         assertThat(text(sheet("a4"))).contains("Out of date.", "Revision 2 was saved after this check");
     }
