@@ -3,6 +3,7 @@ package headertank.calc;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
+import headertank.calc.duty.OperatingPoint;
 import headertank.calc.rating.Plant;
 import headertank.calc.transients.IdleWarmUp;
 import headertank.calc.transients.IdleWarmUp.Figure;
@@ -44,13 +45,16 @@ public record IdleExpectation(double ambientK, Map<Figure, Band> bands, int samp
     }
 
     /**
-     * How far a reading with a workshop's means may be off; modelling choices: 30 s on a watch, 3 K on a gauge, 5 % and at
+     * How far a reading with a workshop's means may be off; modelling choices: 30 s on a watch, 10 s between two marks of the gauge, 5 % of
+     * how fast it rises, 3 K on a gauge, 5 % and at
      * least 1 A on a clamp meter, 2 K between two contact thermometers, 0.5 V with the regulator's own spread.
      *
      * @return one side of the widening, in the figure's SI unit
      */
     static double readingAllowance(Figure figure, double expected) {
         return switch (figure) {
+            case FROM_40_TO_80_S -> 10;
+            case HOT_RISE_K_PER_S -> 0.05 * expected;
             case THERMOSTAT_OPENS_S, FANS_START_S -> 30;
             case GAUGE_AT_FAN_START_K -> 3;
             case FAN_START_A, FAN_RUNNING_A -> Math.max(1, 0.05 * expected);
@@ -62,8 +66,8 @@ public record IdleExpectation(double ambientK, Map<Figure, Band> bands, int samp
     /** @param car the car in the workshop's air */
     static IdleExpectation of(Resolved car, int samples, long seed) {
         Plant plant = Plant.of(car);
-        Duty still = new Duty(
-                "workshop", IdleWarmUp.POINT.label(), List.of(IdleWarmUp.POINT), Optional.empty(), "modelling choice");
+        OperatingPoint idle = IdleWarmUp.point(car);
+        Duty still = new Duty("workshop", idle.label(), List.of(idle), Optional.empty(), "modelling choice");
         Sampling sampling = new Sampling(car, samples, seed, ModelSpread.of(car, DutyRater.outcome(plant, still)));
         List<IdleWarmUp> sampled = sampling.each(IdleWarmUp::of);
         Map<Figure, Band> bands = new EnumMap<>(Figure.class);
@@ -72,7 +76,11 @@ public record IdleExpectation(double ambientK, Map<Figure, Band> bands, int samp
     }
 
     private static Band band(Figure figure, double expected, List<IdleWarmUp> sampled) {
-        boolean isTime = figure == Figure.THERMOSTAT_OPENS_S || figure == Figure.FANS_START_S;
+        boolean isTime =
+                switch (figure) {
+                    case FROM_40_TO_80_S, THERMOSTAT_OPENS_S, FANS_START_S -> true;
+                    default -> false;
+                };
         double[] reached = sampled.stream()
                 .map(s -> s.figure(figure))
                 .filter(v -> isTime || v.isPresent())

@@ -10,7 +10,7 @@ package headertank.calc.coolant;
 public final class Thermostat {
 
     /** Share of the full area through which a shut thermostat leaks [-]; modelling choice. */
-    public static final double LEAK_LIFT = 0.012;
+    public static final double LEAK_LIFT = 0.006;
 
     private Thermostat() {}
 

@@ -16,15 +16,15 @@ package headertank.calc.engine;
  */
 public enum EngineClass {
     /** Spark ignition, naturally aspirated. */
-    PETROL_NATURAL(0.385, 0.165, 0.12, 0.015, 0.30, 0.45, 0.0, 1.0, 2000.0, 0.0, 1.15, 0.65),
+    PETROL_NATURAL(0.385, 0.176, 0.12, 0.015, 0.30, 0.45, 0.0, 1.0, 2000.0, 0.0, 1.15, 0.65),
     /** Spark ignition, turbocharged. */
-    PETROL_TURBO(0.375, 0.165, 0.15, 0.018, 0.30, 0.45, 0.006, 1.1, 2000.0, 70.0, 1.30, 0.55),
+    PETROL_TURBO(0.375, 0.174, 0.15, 0.018, 0.30, 0.45, 0.006, 1.1, 2000.0, 70.0, 1.30, 0.55),
     /** Spark ignition with iron heads, before about 1980. */
-    PETROL_OLD(0.36, 0.185, 0.15, 0.015, 0.35, 0.45, 0.0, 1.0, 2000.0, 0.0, 1.25, 0.55),
+    PETROL_OLD(0.36, 0.198, 0.15, 0.015, 0.35, 0.45, 0.0, 1.0, 2000.0, 0.0, 1.25, 0.55),
     /** Turbocharged diesel. */
-    DIESEL_TURBO(0.44, 0.155, 0.15, 0.018, 0.30, 0.45, 0.003, 1.1, 1500.0, 70.0, 1.40, 0.50),
+    DIESEL_TURBO(0.44, 0.161, 0.15, 0.018, 0.30, 0.45, 0.003, 1.1, 1500.0, 70.0, 1.40, 0.50),
     /** Rotary piston, petrol; displacement is that of the equivalent four-stroke. */
-    ROTARY(0.31, 0.19, 0.20, 0.06, 0.30, 0.45, 0.0, 1.0, 2500.0, 0.0, 1.08, 0.75);
+    ROTARY(0.31, 0.199, 0.20, 0.06, 0.30, 0.45, 0.0, 1.0, 2500.0, 0.0, 1.08, 0.75);
 
     private final double grossEfficiency;
     private final double wallShare;

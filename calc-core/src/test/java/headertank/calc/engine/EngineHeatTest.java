@@ -105,7 +105,7 @@ class EngineHeatTest {
     void measuredEfficiencyIsReturnedAtRatedPower() {
         EngineSpec measured = new EngineSpec(
                 EngineClass.PETROL_TURBO, 2.2e-3, 4, 300e3, 7000 / 60.0, 15, Fuel.E85, OptionalDouble.of(0.29));
-        HeatSplit h = new EngineHeat(measured, new EngineFactors(1, 1.1, 1)).at(300e3, 7000 / 60.0);
+        HeatSplit h = new EngineHeat(measured, new EngineFactors(1, 1.1, 1, 0)).at(300e3, 7000 / 60.0);
         assertThat(h.brakeW() / h.fuelW()).isCloseTo(0.29, within(1e-12));
     }
 

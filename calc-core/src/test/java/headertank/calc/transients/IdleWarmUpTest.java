@@ -41,7 +41,7 @@ class IdleWarmUpTest {
     void theThermostatOpensNoSoonerThanTheHeatAllows() {
         for (Build build : List.of(Builds.road(), Builds.track(), Builds.drift())) {
             Plant plant = plant(switched(build, 95), 20);
-            PointLoad load = PointLoad.of(plant, IdleWarmUp.POINT);
+            PointLoad load = PointLoad.of(plant, IdleWarmUp.point(plant.resolved()));
             Masses m = Masses.of(plant);
             double rise = plant.thermostat().openingK() - Physics.kelvin(20);
             double least = (m.metalJPerK() + m.blockJPerK()) * rise / (load.coolantW() + load.oilW());
