@@ -16,11 +16,35 @@
     }
   }
 
+  const fromOf = field => field.closest('.value').querySelector('select.from');
+
+  /** The mark that was set last, and at which field: twice the same there makes it stand for all that follow. */
+  let marked = null;
+
   function setFrom(field, mark) {
-    const from = field.closest('.value').querySelector('select.from');
+    const from = fromOf(field);
     from.value = MARKS[mark];
     from.dispatchEvent(new Event('change', { bubbles: true }));
     say(from.selectedOptions[0].textContent);
+    const standing = document.getElementById('standing');
+    if (marked !== null && marked.field === field && marked.mark === mark && standing) {
+      standing.value = MARKS[mark];
+      const label = document.querySelector('label[for=standing]').textContent;
+      say(label + ': ' + standing.selectedOptions[0].textContent);
+    }
+    marked = { field, mark };
+  }
+
+  /** What a person has said once, for every value of which they say nothing else. */
+  function stand(event) {
+    const standing = document.getElementById('standing');
+    if (!standing || standing.value === '' || !isTyped(event.target) || event.target.value === '') {
+      return;
+    }
+    const from = fromOf(event.target);
+    if (from.value === '') {
+      from.value = standing.value;
+    }
   }
 
   /** One stop for a group of buttons, none inside a folded part. */
@@ -106,6 +130,10 @@
       setFrom(event.target, event.key);
     }
   });
+
+  // Before the preview asks: it sends what stands in the form.
+  document.addEventListener('input', stand, true);
+  document.addEventListener('change', stand, true);
 
   // By what is put in, not by what is pressed: keyboards on a screen and other layouts work too.
   document.addEventListener('beforeinput', event => {

@@ -31,6 +31,8 @@ class FormView {
      * @param id name for labels and for the fragment that renews the hint
      * @param unit what a bare number means
      * @param choices options, empty for a number
+     * @param from where the value may come from; the empty one while nobody has said
+     * @param unsaid whether there is a value of which nobody has said where it comes from
      * @param shown the value in the shop's unit where it was typed in another, or why it cannot be read; else empty
      * @param unread whether {@code shown} says why it cannot be read
      * @param assumed what stands in while it is unknown, empty when nothing does
@@ -47,6 +49,7 @@ class FormView {
             List<Choice> choices,
             String text,
             List<Choice> from,
+            boolean unsaid,
             String shown,
             boolean unread,
             String assumed,
@@ -111,14 +114,16 @@ class FormView {
                 duties(form),
                 essential,
                 parts.entrySet().stream()
-                        .map(e -> part(e.getKey(), e.getValue()))
+                        .map(e -> part(e.getKey(), e.getValue(), form))
                         .toList());
     }
 
-    private Part part(FieldGroup group, List<Row> rows) {
+    private Part part(FieldGroup group, List<Row> rows, SpecForm form) {
         long filled = rows.stream().filter(r -> !r.text().isEmpty()).count();
         boolean open =
-                rows.stream().anyMatch(r -> !r.fault().isEmpty() || !r.theirs().isEmpty());
+                rows.stream().anyMatch(r -> !r.fault().isEmpty() || !r.theirs().isEmpty())
+                        || form.parts().keySet().stream().anyMatch(kind -> !Fitting.anchor(kind).essential()
+                                && Fitting.anchor(kind).group() == group);
         return new Part(text.group(group), List.copyOf(rows), filled, open);
     }
 
@@ -153,14 +158,23 @@ class FormView {
                 field.isChoice() ? "" : text.unit(field),
                 choices(field, typed.text()),
                 typed.text(),
-                Arrays.stream(Provenance.values())
-                        .map(p -> new Choice(p.name(), mark(p) + " " + text.provenance(p), p == typed.from()))
-                        .toList(),
+                sources(typed),
+                !typed.said() && !typed.text().isEmpty(),
                 unread.isEmpty() ? shown(field, reading) : unread,
                 !unread.isEmpty(),
                 assumed(field, draft),
                 fault,
                 theirs.getOrDefault(field.key(), ""));
+    }
+
+    private List<Choice> sources(SpecForm.Typed typed) {
+        List<Choice> sources = new ArrayList<>();
+        sources.add(new Choice("", text.message("spec.from.unsaid", ""), !typed.said()));
+        for (Provenance p : Provenance.values()) {
+            sources.add(new Choice(
+                    p.name(), mark(p) + " " + text.provenance(p), typed.said() && p == typed.from()));
+        }
+        return sources;
     }
 
     /** The key that says where a value comes from while its field has the focus; no number and no unit holds it. */

@@ -8,6 +8,7 @@ import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Provenance;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -39,8 +40,19 @@ record SpecForm(
      * One field.
      *
      * @param text the number with its unit, or the option's token; empty when unknown
+     * @param from where it comes from
+     * @param said whether a person has said so; until then a value counts as guessed
      */
-    record Typed(String text, Provenance from) {}
+    record Typed(String text, Provenance from, boolean said) {
+
+        Typed(String text, Provenance from) {
+            this(text, from, true);
+        }
+
+        static Typed unsaid(String text) {
+            return new Typed(text, Provenance.GUESSED, false);
+        }
+    }
 
     /**
      * One slot for a part of the catalogue.
@@ -78,7 +90,11 @@ record SpecForm(
         Map<BuildField, Typed> fields = new EnumMap<>(BuildField.class);
         for (BuildField field : BuildField.values()) {
             String text = first(sent, field.key()).strip();
-            fields.put(field, new Typed(text, from(field, first(sent, field.key() + FROM))));
+            fields.put(
+                    field,
+                    from(first(sent, field.key() + FROM))
+                            .map(from -> new Typed(text, from))
+                            .orElseGet(() -> Typed.unsaid(text)));
         }
         List<String> duties = new ArrayList<>(sent.getOrDefault("duties", List.of()));
         String reason = first(sent, "reason").strip();
@@ -156,26 +172,13 @@ record SpecForm(
     }
 
     Typed field(BuildField field) {
-        return fields.getOrDefault(field, new Typed("", usual(field)));
+        return fields.getOrDefault(field, Typed.unsaid(""));
     }
 
-    /**
-     * Where a value probably comes from when nobody says: a choice was seen on the car, a fan's flow was read on its box, and
-     * any other number is a guess until somebody vouches for it.
-     */
-    static Provenance usual(BuildField field) {
-        return field.isChoice()
-                ? Provenance.MEASURED
-                : field == BuildField.FAN_FLOW ? Provenance.ADVERTISED : Provenance.GUESSED;
-    }
-
-    private static Provenance from(BuildField field, String sent) {
-        for (Provenance p : Provenance.values()) {
-            if (p.name().equals(sent)) {
-                return p;
-            }
-        }
-        return usual(field);
+    private static Optional<Provenance> from(String sent) {
+        return Arrays.stream(Provenance.values())
+                .filter(p -> p.name().equals(sent))
+                .findFirst();
     }
 
     private static String first(MultiValueMap<String, String> sent, String name) {

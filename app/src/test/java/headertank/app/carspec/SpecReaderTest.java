@@ -5,9 +5,7 @@ import static headertank.calc.carspec.BuildField.ENGINE_SPEED;
 import static headertank.calc.carspec.BuildField.FAN_FLOW;
 import static headertank.calc.carspec.BuildField.FIN_PITCH;
 import static headertank.calc.carspec.BuildField.FUEL;
-import static headertank.calc.quantity.Provenance.ADVERTISED;
 import static headertank.calc.quantity.Provenance.GUESSED;
-import static headertank.calc.quantity.Provenance.MEASURED;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -79,9 +77,9 @@ class SpecReaderTest {
         assertThat(reading.faults()).isEmpty();
         Spec spec = reading.spec();
         assertThat(((Stated) spec.build().entries().get(FAN_FLOW)).si()).isCloseTo(1.1799, within(1e-4));
-        assertThat(spec.build().entry(FAN_FLOW)).get().extracting("from").isEqualTo(ADVERTISED);
+        assertThat(spec.build().entry(FAN_FLOW)).get().extracting("from").isEqualTo(GUESSED);
         assertThat(spec.build().entry(CORE_WIDTH)).contains(new Stated(0.65, GUESSED, null));
-        assertThat(spec.build().entry(FUEL)).contains(new Chosen("E85", MEASURED));
+        assertThat(spec.build().entry(FUEL)).contains(new Chosen("E85", GUESSED));
         assertThat(spec.typed()).isEqualTo(Map.of(FAN_FLOW, "2500 cfm", CORE_WIDTH, "650 mm"));
     }
 
