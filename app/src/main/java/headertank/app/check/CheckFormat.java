@@ -1,10 +1,7 @@
 package headertank.app.check;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import headertank.app.carspec.CanonicalJson;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
+import headertank.app.stored.CanonicalJson;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,14 +65,5 @@ public final class CheckFormat {
             case 1 -> MAPPER.readValue(text, CheckInput.class);
             default -> throw new IllegalArgumentException("input format " + format + " is newer than this program");
         };
-    }
-
-    /** SHA-256 of the text in UTF-8. */
-    public static byte[] sha256(String text) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
     }
 }

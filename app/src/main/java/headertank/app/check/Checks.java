@@ -8,6 +8,7 @@ import headertank.app.duty.Duties;
 import headertank.app.language.CalcWords;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.CurrentUser;
+import headertank.app.stored.Sha256;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.duty.Duty;
@@ -150,7 +151,7 @@ public class Checks {
                     .param("decision", form.decision().name())
                     .param("remark", form.remark())
                     .param("conditions", String.join(",", accepted))
-                    .param("hash", CheckFormat.sha256(signedText(check, user.accountId(), form, accepted)))
+                    .param("hash", Sha256.of(signedText(check, user.accountId(), form, accepted)))
                     .update();
         } catch (DuplicateKeyException e) {
             throw new ConflictException("check.sign.already");

@@ -1,6 +1,6 @@
 package headertank.app.check;
 
-import headertank.app.carspec.FieldText;
+import headertank.app.field.FieldText;
 import headertank.app.language.CalcWords;
 import headertank.app.shop.Shops;
 import headertank.calc.carspec.BuildField;

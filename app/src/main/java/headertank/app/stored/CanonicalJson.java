@@ -1,4 +1,4 @@
-package headertank.app.carspec;
+package headertank.app.stored;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

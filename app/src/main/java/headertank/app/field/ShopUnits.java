@@ -1,4 +1,4 @@
-package headertank.app.carspec;
+package headertank.app.field;
 
 import headertank.app.shop.Shops;
 import headertank.app.unit.UnitSystem;

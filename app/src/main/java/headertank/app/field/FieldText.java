@@ -1,4 +1,4 @@
-package headertank.app.carspec;
+package headertank.app.field;
 
 import headertank.app.language.CalcWords;
 import headertank.app.unit.DecimalSign;
@@ -30,7 +30,7 @@ public final class FieldText {
     private final Supplier<UnitSystem> units;
     private final Supplier<Rater> rater;
 
-    FieldText(MessageSource messages, CalcWords calcWords, Supplier<UnitSystem> units, Supplier<Rater> rater) {
+    public FieldText(MessageSource messages, CalcWords calcWords, Supplier<UnitSystem> units, Supplier<Rater> rater) {
         this.messages = messages;
         this.calcWords = calcWords;
         this.units = units;
@@ -98,13 +98,13 @@ public final class FieldText {
         return FieldUnit.show(field, si, system());
     }
 
-    /** What the spec states for the field: as it was typed, and in the shop's unit where that is another one; empty when nothing. */
-    public String show(Spec spec, BuildField field) {
-        Entry entry = spec.build().entries().get(field);
+    /** What is stated for the field: as it was typed, and in the shop's unit where that is another one; empty when nothing. */
+    public String show(FieldValues values, BuildField field) {
+        Entry entry = values.entries().get(field);
         if (entry == null) {
             return "";
         }
-        String typed = spec.typed().get(field);
+        String typed = values.typed().get(field);
         if (typed == null) {
             return show(field, entry);
         }
@@ -112,6 +112,26 @@ public final class FieldText {
         return Units.isInShopUnit(typed, FieldUnit.of(field), system())
                 ? asRead
                 : asRead + " (" + show(field, entry) + ")";
+    }
+
+    /** What a form shows for the field: as it was typed, or the option's token; empty when unknown. */
+    public String prefill(FieldValues values, BuildField field) {
+        Entry entry = values.entries().get(field);
+        if (entry == null) {
+            return "";
+        }
+        if (entry instanceof Chosen chosen) {
+            return chosen.token();
+        }
+        String typed = values.typed().get(field);
+        return typed == null ? show(field, entry) : DecimalSign.inTyped(typed);
+    }
+
+    /** Tokens that the field can be chosen from here; empty for a number. */
+    public List<String> options(BuildField field) {
+        return field == BuildField.CORE_CLASS
+                ? List.copyOf(rater.get().coreClasses().keySet())
+                : field.options();
     }
 
     public String option(BuildField field, String token) {
@@ -155,12 +175,12 @@ public final class FieldText {
     }
 
     /** The units that bare numbers are taken in. */
-    UnitSystem system() {
+    public UnitSystem system() {
         return units.get();
     }
 
     /** The text of the message files, or the other one just as it is. */
-    String message(String key, String otherwise, Object... arguments) {
+    public String message(String key, String otherwise, Object... arguments) {
         String found = messages.getMessage(key, arguments, null, LocaleContextHolder.getLocale());
         return found == null ? otherwise : found;
     }

@@ -1,4 +1,4 @@
-package headertank.app.carspec;
+package headertank.app.field;
 
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitException;
@@ -7,11 +7,11 @@ import headertank.app.unit.Units;
 import headertank.calc.carspec.BuildField;
 
 /** Which kind of quantity each numeric field is: the same pascal is a gauge pressure on a cap and a difference at a fan. */
-final class FieldUnit {
+public final class FieldUnit {
 
     private FieldUnit() {}
 
-    static Dimension of(BuildField field) {
+    public static Dimension of(BuildField field) {
         return switch (field) {
             case ALTITUDE -> Dimension.ALTITUDE;
             case FAN_FLOW -> Dimension.AIR_FLOW;
@@ -41,8 +41,12 @@ final class FieldUnit {
         };
     }
 
-    /** Reads what was typed; the fin pitch may be given as fins per length too, as the trade does. */
-    static double parse(BuildField field, String text, UnitSystem system) {
+    /**
+     * Reads what was typed; the fin pitch may be given as fins per length too, as the trade does.
+     *
+     * @throws UnitException when the text is no such quantity
+     */
+    public static double parse(BuildField field, String text, UnitSystem system) {
         Dimension dimension = of(field);
         try {
             return toCore(field, Units.parse(text, dimension, system));

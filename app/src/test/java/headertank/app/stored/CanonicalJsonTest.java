@@ -1,4 +1,4 @@
-package headertank.app.carspec;
+package headertank.app.stored;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
