@@ -1,6 +1,6 @@
 package headertank.app.handover;
 
-import headertank.app.check.CheckInput;
+import headertank.app.check.stored.CheckInput;
 import headertank.calc.carspec.BuildField;
 import java.util.List;
 

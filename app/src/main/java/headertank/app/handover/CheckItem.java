@@ -1,6 +1,6 @@
 package headertank.app.handover;
 
-import headertank.app.check.CheckResult.FlagLine;
+import headertank.app.check.stored.CheckResult.FlagLine;
 import java.util.List;
 import java.util.Optional;
 

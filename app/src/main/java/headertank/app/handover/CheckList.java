@@ -1,8 +1,8 @@
 package headertank.app.handover;
 
-import headertank.app.check.CheckInput;
-import headertank.app.check.CheckResult;
-import headertank.app.check.CheckResult.FlagLine;
+import headertank.app.check.stored.CheckInput;
+import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.CheckResult.FlagLine;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.risk.Flag;
 import java.util.Arrays;

@@ -1,6 +1,6 @@
 package headertank.app.handover;
 
-import headertank.app.check.ShopFigures;
+import headertank.app.check.figure.ShopFigures;
 import headertank.app.shop.Shops;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitException;

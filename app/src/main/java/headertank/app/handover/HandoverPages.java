@@ -1,7 +1,7 @@
 package headertank.app.handover;
 
 import headertank.app.car.CarSearch;
-import headertank.app.check.ShopFigures;
+import headertank.app.check.figure.ShopFigures;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Role;

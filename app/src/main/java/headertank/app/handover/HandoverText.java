@@ -1,8 +1,8 @@
 package headertank.app.handover;
 
-import headertank.app.check.CheckResult.FlagLine;
-import headertank.app.check.FigureText;
-import headertank.app.check.ShopFigures;
+import headertank.app.check.figure.FigureText;
+import headertank.app.check.figure.ShopFigures;
+import headertank.app.check.stored.CheckResult.FlagLine;
 import headertank.app.language.CalcWords;
 import headertank.app.shop.Shops;
 import headertank.app.unit.Units;

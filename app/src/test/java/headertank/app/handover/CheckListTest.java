@@ -2,10 +2,10 @@ package headertank.app.handover;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import headertank.app.check.CheckInput;
-import headertank.app.check.CheckResult;
-import headertank.app.check.Snapshot;
 import headertank.app.check.Specs;
+import headertank.app.check.snapshot.Snapshot;
+import headertank.app.check.stored.CheckInput;
+import headertank.app.check.stored.CheckResult;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.carspec.Build;
