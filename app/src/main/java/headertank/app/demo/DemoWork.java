@@ -7,7 +7,7 @@ import headertank.app.check.Decision;
 import headertank.app.check.SignOffForm;
 import headertank.app.handover.EntryForm;
 import headertank.app.handover.Handovers;
-import headertank.app.handover.ItemOutcome;
+import headertank.app.handover.item.ItemOutcome;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;

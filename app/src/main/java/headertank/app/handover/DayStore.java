@@ -1,5 +1,6 @@
 package headertank.app.handover;
 
+import headertank.app.handover.item.WorkshopDay;
 import headertank.calc.IdleExpectation;
 import headertank.calc.IdleExpectation.Band;
 import headertank.calc.transients.IdleWarmUp.Figure;
