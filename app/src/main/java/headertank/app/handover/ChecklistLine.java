@@ -1,6 +1,6 @@
 package headertank.app.handover;
 
-import headertank.calc.IdleExpectation.Band;
+import headertank.calc.workshop.IdleExpectation.Band;
 import java.util.List;
 import java.util.Optional;
 

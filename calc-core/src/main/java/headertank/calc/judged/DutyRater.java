@@ -1,10 +1,10 @@
-package headertank.calc;
+package headertank.calc.judged;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
-import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRater;
 import headertank.calc.rating.PointRating;
@@ -12,24 +12,27 @@ import headertank.calc.rating.SteadySolver;
 import headertank.calc.transients.RunResult;
 import headertank.calc.transients.RunSettings;
 import headertank.calc.transients.RunSolver;
+import headertank.calc.uncertainty.Distribution;
+import headertank.calc.uncertainty.ModelSpread;
+import headertank.calc.uncertainty.Sampling;
 import headertank.calc.verdict.DutyOutcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 
 /**
  * One car at one duty, judged as the duty says: by the peak of its run, by steady states of its points, or the worse of both.
  * Points with the engine off have no steady state and count in the run only.
  */
-final class DutyRater {
+public final class DutyRater {
 
     /** Outcome of a sample that could not be solved: it counts as beyond every limit. */
     private static final double[] FAILED = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
 
     private DutyRater() {}
 
-    static DutyOutcome outcome(Plant plant, Duty duty) {
+    /** @return the duty as it is expected, without uncertainty */
+    public static DutyOutcome outcome(Plant plant, Duty duty) {
         List<PointRating> points = new ArrayList<>();
         for (OperatingPoint p : duty.points()) {
             if (!p.engineOff()) {
@@ -72,7 +75,7 @@ final class DutyRater {
     }
 
     /** @return coolant and boiling margin that decide [K], without the rest of the figures */
-    static double[] margins(Plant plant, Duty duty) {
+    public static double[] margins(Plant plant, Duty duty) {
         double coolant = Double.POSITIVE_INFINITY;
         double boiling = Double.POSITIVE_INFINITY;
         for (OperatingPoint p : duty.points()) {
@@ -90,17 +93,28 @@ final class DutyRater {
         return new double[] {coolant, boiling};
     }
 
-    /** @return the same for a sampled car; a sample outside what a model accepts counts as failed */
-    static double[] sampledMargins(Supplier<Plant> sampled, Duty duty) {
-        try {
-            return margins(sampled.get(), duty);
-        } catch (OutOfRangeException outside) {
-            return FAILED;
-        }
+    /**
+     * @param car the car
+     * @param nominal what it is expected to do
+     * @param samples number of sampled cars
+     * @param seed seed of the samples
+     * @return the outcome with its sampled margin and probabilities; a sample outside what a model accepts counts as failed
+     */
+    public static DutyOutcome sampled(Resolved car, DutyOutcome nominal, int samples, long seed) {
+        Sampling sampling = new Sampling(car, samples, seed, ModelSpread.of(car, deciding(nominal)));
+        List<double[]> margins = sampling.each(plant -> margins(plant, nominal.duty()), FAILED);
+        double[] coolant = margins.stream().mapToDouble(m -> m[0]).toArray();
+        double[] boiling = margins.stream().mapToDouble(m -> m[1]).toArray();
+        return nominal.sampled(
+                Distribution.of(coolant), Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0));
+    }
+
+    private static List<PointRating> deciding(DutyOutcome outcome) {
+        return outcome.duty().judged() == Duty.Judged.RUN_AND_IDLE ? List.of(outcome.deciding()) : outcome.points();
     }
 
     /** @return coolant margin that decides [K]; without a steady state that of the hottest temperature tried */
-    static double finiteMarginK(Plant plant, Duty duty) {
+    public static double finiteMarginK(Plant plant, Duty duty) {
         double margin = margins(plant, duty)[0];
         return Double.isInfinite(margin)
                 ? plant.resolved().value(BuildField.COOLANT_LIMIT) - SteadySolver.HOTTEST_K

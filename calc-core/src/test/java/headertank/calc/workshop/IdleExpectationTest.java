@@ -1,8 +1,10 @@
-package headertank.calc;
+package headertank.calc.workshop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import headertank.calc.Builds;
+import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.InputException;

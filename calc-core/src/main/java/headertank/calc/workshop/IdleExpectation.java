@@ -1,17 +1,18 @@
-package headertank.calc;
+package headertank.calc.workshop;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
-import headertank.calc.duty.Duty;
 import headertank.calc.rating.Plant;
+import headertank.calc.rating.PointRater;
 import headertank.calc.transients.IdleWarmUp;
 import headertank.calc.transients.IdleWarmUp.Figure;
 import headertank.calc.uncertainty.Distribution;
+import headertank.calc.uncertainty.ModelSpread;
+import headertank.calc.uncertainty.Sampling;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * What a technician should read off a car that idles in the workshop, and how far a reading may be from that before it says
@@ -59,12 +60,16 @@ public record IdleExpectation(double ambientK, Map<Figure, Band> bands, int samp
         };
     }
 
-    /** @param car the car in the workshop's air */
-    static IdleExpectation of(Resolved car, int samples, long seed) {
+    /**
+     * @param car the car in the workshop's air
+     * @param samples number of sampled cars
+     * @param seed seed of the samples
+     * @return what to read off it
+     */
+    public static IdleExpectation of(Resolved car, int samples, long seed) {
         Plant plant = Plant.of(car);
-        Duty still = new Duty(
-                "workshop", IdleWarmUp.POINT.label(), List.of(IdleWarmUp.POINT), Optional.empty(), "modelling choice");
-        Sampling sampling = new Sampling(car, samples, seed, ModelSpread.of(car, DutyRater.outcome(plant, still)));
+        ModelSpread spread = ModelSpread.of(car, List.of(PointRater.rate(plant, IdleWarmUp.POINT)));
+        Sampling sampling = new Sampling(car, samples, seed, spread);
         List<IdleWarmUp> sampled = sampling.each(IdleWarmUp::of);
         Map<Figure, Band> bands = new EnumMap<>(Figure.class);
         IdleWarmUp.of(plant).figures().forEach((f, expected) -> bands.put(f, band(f, expected, sampled)));

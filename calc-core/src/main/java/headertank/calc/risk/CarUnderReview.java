@@ -1,22 +1,22 @@
-package headertank.calc;
+package headertank.calc.risk;
 
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.judged.DutyRater;
 import headertank.calc.radiator.CoreClass;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRater;
 import headertank.calc.rating.PointRating;
-import headertank.calc.risk.RiskContext;
 import headertank.calc.verdict.DutyVerdict;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** The car that the risk rules look at; remembers the margins of its present state. */
-final class CarUnderReview implements RiskContext {
+public final class CarUnderReview implements RiskContext {
 
     private static final List<BuildField> OF_CORE = List.of(
             BuildField.CORE_MATERIAL,
@@ -32,7 +32,14 @@ final class CarUnderReview implements RiskContext {
     private final Map<String, CoreClass> coreClasses;
     private final Map<String, Double> marginsNow = new HashMap<>();
 
-    CarUnderReview(Build build, Resolved resolved, List<DutyVerdict> duties, Map<String, CoreClass> coreClasses) {
+    /**
+     * @param build what is known of the car
+     * @param resolved every value that it was rated with
+     * @param duties what was found
+     * @param coreClasses classes of core that it may be compared with
+     */
+    public CarUnderReview(
+            Build build, Resolved resolved, List<DutyVerdict> duties, Map<String, CoreClass> coreClasses) {
         this.build = build;
         this.resolved = resolved;
         this.duties = duties;

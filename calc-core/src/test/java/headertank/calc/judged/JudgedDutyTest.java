@@ -1,9 +1,11 @@
-package headertank.calc;
+package headertank.calc.judged;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import headertank.calc.Builds;
+import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
