@@ -1,7 +1,7 @@
 package headertank.app.handover.item;
 
-import headertank.calc.IdleExpectation.Band;
 import headertank.calc.transients.IdleWarmUp.Figure;
+import headertank.calc.workshop.IdleExpectation.Band;
 import java.util.Map;
 import java.util.Optional;
 
