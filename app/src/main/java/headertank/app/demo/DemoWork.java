@@ -7,7 +7,7 @@ import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.Decision;
 import headertank.app.handover.EntryForm;
 import headertank.app.handover.Handovers;
-import headertank.app.handover.ItemOutcome;
+import headertank.app.handover.item.ItemOutcome;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
