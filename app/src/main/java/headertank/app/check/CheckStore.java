@@ -1,5 +1,13 @@
 package headertank.app.check;
 
+import headertank.app.check.stored.CheckFormat;
+import headertank.app.check.stored.CheckInput;
+import headertank.app.check.stored.CheckLine;
+import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.Decision;
+import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.SignOff;
+import headertank.app.check.stored.StoredCheck;
 import headertank.app.problem.NotFoundException;
 import headertank.app.stored.Sha256;
 import headertank.calc.verdict.Verdict;
