@@ -34,13 +34,19 @@ class ArchitectureTest {
             .consideringOnlyDependenciesInAnyPackage("headertank.app..")
             .withOptionalLayers(true)
             .layer("ground")
-            .definedBy("headertank.app.unit..", "headertank.app.problem..", "headertank.app.database..")
+            .definedBy(
+                    "headertank.app.unit..",
+                    "headertank.app.problem..",
+                    "headertank.app.database..",
+                    "headertank.app.stored..")
             .layer("shop")
             .definedBy("headertank.app.shop..")
             .layer("audit")
             .definedBy("headertank.app.audit..")
             .layer("account")
             .definedBy("headertank.app.account..", "headertank.app.language..", "headertank.app.settings..")
+            .layer("field")
+            .definedBy("headertank.app.field..")
             .layer("car")
             .definedBy("headertank.app.car..", "headertank.app.part..", "headertank.app.duty..")
             .layer("carspec")
@@ -77,9 +83,12 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "drawing", "handover", "check")
             .whereLayer("car")
             .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "drawing", "handover", "check", "carspec")
+            .whereLayer("field")
+            .mayOnlyBeAccessedByLayers(
+                    "outermost", "incident", "advice", "drawing", "handover", "check", "carspec", "car")
             .whereLayer("account")
             .mayOnlyBeAccessedByLayers(
-                    "outermost", "incident", "advice", "drawing", "handover", "check", "carspec", "car");
+                    "outermost", "incident", "advice", "drawing", "handover", "check", "carspec", "car", "field");
 
     @ArchTest
     static final ArchRule REPOSITORIES_STAY_IN_THEIR_FEATURE =

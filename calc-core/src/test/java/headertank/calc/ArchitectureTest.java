@@ -41,8 +41,10 @@ class ArchitectureTest {
         mayUse("transients", LAYER_4);
         mayUse("verdict", plus(LAYER_4, "uncertainty", "transients"));
         mayUse("attribution", plus(LAYER_4, "uncertainty"));
+        mayUse("judged", plus(LAYER_4, "uncertainty", "transients", "verdict"));
         mayUse("advice", plus(LAYER_4, "uncertainty", "transients", "verdict", "attribution", "risk"));
-        mayUse("risk", plus(LAYER_4, "transients", "verdict"));
+        mayUse("risk", plus(LAYER_4, "transients", "verdict", "judged"));
+        mayUse("workshop", plus(LAYER_4, "uncertainty", "transients"));
     }
 
     @Test

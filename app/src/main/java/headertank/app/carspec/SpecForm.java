@@ -1,11 +1,10 @@
 package headertank.app.carspec;
 
+import headertank.app.field.FieldText;
+import headertank.app.field.TypedField;
 import headertank.app.part.PartKind;
 import headertank.app.part.PartRef;
-import headertank.app.unit.DecimalSign;
 import headertank.calc.carspec.BuildField;
-import headertank.calc.quantity.Chosen;
-import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Provenance;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -30,29 +29,11 @@ import org.springframework.util.MultiValueMap;
 record SpecForm(
         String carClass,
         List<String> duties,
-        Map<BuildField, Typed> fields,
+        Map<BuildField, TypedField> fields,
         String reason,
         Integer parent,
         UUID key,
         Map<PartKind, Slot> parts) {
-
-    /**
-     * One field.
-     *
-     * @param text the number with its unit, or the option's token; empty when unknown
-     * @param from where it comes from
-     * @param said whether a person has said so; until then a value counts as guessed
-     */
-    record Typed(String text, Provenance from, boolean said) {
-
-        Typed(String text, Provenance from) {
-            this(text, from, true);
-        }
-
-        static Typed unsaid(String text) {
-            return new Typed(text, Provenance.GUESSED, false);
-        }
-    }
 
     /**
      * One slot for a part of the catalogue.
@@ -77,8 +58,6 @@ record SpecForm(
         }
     }
 
-    static final String FROM = ".from";
-
     SpecForm {
         duties = List.copyOf(duties);
         fields = Collections.unmodifiableMap(fields);
@@ -87,14 +66,9 @@ record SpecForm(
 
     /** Reads a form as it was sent; what is missing or makes no sense is as if it were empty. */
     static SpecForm sent(MultiValueMap<String, String> sent) {
-        Map<BuildField, Typed> fields = new EnumMap<>(BuildField.class);
+        Map<BuildField, TypedField> fields = new EnumMap<>(BuildField.class);
         for (BuildField field : BuildField.values()) {
-            String text = first(sent, field.key()).strip();
-            fields.put(
-                    field,
-                    from(first(sent, field.key() + FROM))
-                            .map(from -> new Typed(text, from))
-                            .orElseGet(() -> Typed.unsaid(text)));
+            fields.put(field, TypedField.sent(sent, field));
         }
         List<String> duties = new ArrayList<>(sent.getOrDefault("duties", List.of()));
         String reason = first(sent, "reason").strip();
@@ -115,10 +89,11 @@ record SpecForm(
 
     /** A form filled from a spec. */
     static SpecForm of(Spec spec, String reason, Integer parent, FieldText text) {
-        Map<BuildField, Typed> fields = new EnumMap<>(BuildField.class);
+        Map<BuildField, TypedField> fields = new EnumMap<>(BuildField.class);
         spec.build()
                 .entries()
-                .forEach((field, entry) -> fields.put(field, new Typed(prefill(spec, field, text), entry.from())));
+                .forEach((field, entry) ->
+                        fields.put(field, new TypedField(text.prefill(spec.values(), field), entry.from())));
         Map<PartKind, Slot> slots = new EnumMap<>(PartKind.class);
         spec.parts().forEach((kind, ref) -> slots.put(kind, Slot.of(ref)));
         return new SpecForm(
@@ -154,31 +129,12 @@ record SpecForm(
     }
 
     /** The same form with other fields and slots. */
-    SpecForm with(Map<BuildField, Typed> otherFields, Map<PartKind, Slot> otherParts) {
+    SpecForm with(Map<BuildField, TypedField> otherFields, Map<PartKind, Slot> otherParts) {
         return new SpecForm(carClass, duties, otherFields, reason, parent, key, otherParts);
     }
 
-    /** What the form shows for a stated field. */
-    static String prefill(Spec spec, BuildField field, FieldText text) {
-        Entry entry = spec.build().entries().get(field);
-        if (entry == null) {
-            return "";
-        }
-        if (entry instanceof Chosen chosen) {
-            return chosen.token();
-        }
-        String typed = spec.typed().get(field);
-        return typed == null ? text.show(field, entry) : DecimalSign.inTyped(typed);
-    }
-
-    Typed field(BuildField field) {
-        return fields.getOrDefault(field, Typed.unsaid(""));
-    }
-
-    private static Optional<Provenance> from(String sent) {
-        return Arrays.stream(Provenance.values())
-                .filter(p -> p.name().equals(sent))
-                .findFirst();
+    TypedField field(BuildField field) {
+        return fields.getOrDefault(field, TypedField.unsaid(""));
     }
 
     private static String first(MultiValueMap<String, String> sent, String name) {
