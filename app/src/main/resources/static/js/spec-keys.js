@@ -135,6 +135,34 @@
   document.addEventListener('input', stand, true);
   document.addEventListener('change', stand, true);
 
+  const SIZE = /^\s*(\d+(?:[.,]\d+)?)\s*([^\sx×*\d.,]*)\s*[x×*]\s*(\d+(?:[.,]\d+)?)\s*([^\sx×*\d.,]*)\s*[x×*]\s*(\d+(?:[.,]\d+)?)\s*([^\sx×*\d.,]*)\s*$/i;
+
+  /** A size in three parts goes over three fields, while nothing else stands in the others; the server does the same. */
+  document.addEventListener('change', event => {
+    const first = event.target;
+    const three = isTyped(first) && first.dataset.sizes ? SIZE.exec(first.value) : null;
+    const fields = three === null ? [] : first.dataset.sizes.split(' ').map(id => document.getElementById(id));
+    if (three === null || fields.some(field => field.value !== '')) {
+      return;
+    }
+    [first, ...fields].forEach((field, i) => {
+      field.value = (three[2 * i + 1] + ' ' + (three[2 * i + 2] || three[6])).trim();
+      fromOf(field).value = fromOf(first).value;
+    });
+    say([first, ...fields].map(field => field.value).join(', '));
+  }, true);
+
+  // What a number was probably meant as, at one press.
+  document.addEventListener('click', event => {
+    const button = event.target instanceof Element ? event.target.closest('button.meant') : null;
+    const field = button && document.getElementById(button.dataset.field);
+    if (field) {
+      field.value = button.dataset.text;
+      field.dispatchEvent(new Event('change', { bubbles: true }));
+      goTo(field);
+    }
+  });
+
   // By what is put in, not by what is pressed: keyboards on a screen and other layouts work too.
   document.addEventListener('beforeinput', event => {
     if (MARKS[event.data] && isTyped(event.target)) {

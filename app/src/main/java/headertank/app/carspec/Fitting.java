@@ -64,10 +64,8 @@ class Fitting {
 
     /** The field before which a kind's slot stands: the first of those that matter most, else the first of all. */
     static BuildField anchor(PartKind kind) {
-        return kind.fields().stream()
-                .filter(BuildField::essential)
-                .findFirst()
-                .orElseGet(() -> kind.fields().get(0));
+        return kind.fields().stream().filter(BuildField::essential).findFirst().orElseGet(() -> kind.fields()
+                .get(0));
     }
 
     /** The slots for which the shop has parts or the form holds one, by the name of the field before which they stand. */

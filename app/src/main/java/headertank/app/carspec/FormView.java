@@ -1,5 +1,6 @@
 package headertank.app.carspec;
 
+import headertank.app.field.CoreSize;
 import headertank.app.field.FieldText;
 import headertank.app.field.FieldUnit;
 import headertank.app.field.TypedField;
@@ -18,6 +19,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
@@ -38,6 +40,8 @@ class FormView {
      * @param unsaid whether there is a value of which nobody has said where it comes from
      * @param shown the value in the shop's unit where it was typed in another, or why it cannot be read; else empty
      * @param unread whether {@code shown} says why it cannot be read
+     * @param meant what a bare number that makes no sense was probably meant as, empty otherwise
+     * @param sizes ids of the fields over which a size in three parts is spread, empty for most
      * @param assumed what stands in while it is unknown, empty when nothing does
      * @param fault sentence, empty when there is none
      * @param theirs what somebody else saved where both changed it, empty otherwise
@@ -55,6 +59,8 @@ class FormView {
             boolean unsaid,
             String shown,
             boolean unread,
+            String meant,
+            String sizes,
             String assumed,
             String fault,
             String theirs) {}
@@ -79,6 +85,9 @@ class FormView {
                     .orElse("none");
         }
     }
+
+    private static final String SIZES =
+            CoreSize.FIELDS.stream().skip(1).map(BuildField::name).collect(Collectors.joining(" "));
 
     private final Supplier<Rater> rater;
     private final FieldText text;
@@ -125,8 +134,9 @@ class FormView {
         long filled = rows.stream().filter(r -> !r.text().isEmpty()).count();
         boolean open =
                 rows.stream().anyMatch(r -> !r.fault().isEmpty() || !r.theirs().isEmpty())
-                        || form.parts().keySet().stream().anyMatch(kind -> !Fitting.anchor(kind).essential()
-                                && Fitting.anchor(kind).group() == group);
+                        || form.parts().keySet().stream()
+                                .anyMatch(kind -> !Fitting.anchor(kind).essential()
+                                        && Fitting.anchor(kind).group() == group);
         return new Part(text.group(group), List.copyOf(rows), filled, open);
     }
 
@@ -165,6 +175,8 @@ class FormView {
                 !typed.said() && !typed.text().isEmpty(),
                 unread.isEmpty() ? shown(field, reading) : unread,
                 !unread.isEmpty(),
+                reading.meant().getOrDefault(field, ""),
+                field == CoreSize.FIELDS.get(0) ? SIZES : "",
                 assumed(field, draft),
                 fault,
                 theirs.getOrDefault(field.key(), ""));
@@ -174,8 +186,7 @@ class FormView {
         List<Choice> sources = new ArrayList<>();
         sources.add(new Choice("", text.message("spec.from.unsaid", ""), !typed.said()));
         for (Provenance p : Provenance.values()) {
-            sources.add(new Choice(
-                    p.name(), mark(p) + " " + text.provenance(p), typed.said() && p == typed.from()));
+            sources.add(new Choice(p.name(), mark(p) + " " + text.provenance(p), typed.said() && p == typed.from()));
         }
         return sources;
     }

@@ -1,13 +1,12 @@
 package headertank.app.carspec;
 
+import headertank.app.field.CoreSize;
 import headertank.app.field.FieldText;
 import headertank.app.field.TypedField;
 import headertank.app.part.PartKind;
 import headertank.app.part.PartRef;
 import headertank.calc.carspec.BuildField;
-import headertank.calc.quantity.Provenance;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -75,7 +74,7 @@ record SpecForm(
         return new SpecForm(
                 first(sent, "carClass"),
                 duties,
-                fields,
+                CoreSize.spread(fields),
                 reason,
                 parent(first(sent, "parent")),
                 key(first(sent, "key")),

@@ -203,7 +203,8 @@ class FrontDeskJourneyIT {
             browser.waitFor("#finder[open]");
             assertThat(value(browser, "engine.ratedPowerW")).isEqualTo("350 hp");
             browser.focused().sendKeys("speed idle", Keys.ENTER);
-            browser.waitUntil(() -> "engine.idleSpeedPerS".equals(browser.focused().getAttribute("name")));
+            browser.waitUntil(
+                    () -> "engine.idleSpeedPerS".equals(browser.focused().getAttribute("name")));
             browser.focused().sendKeys("700", "?");
             assertThat(value(browser, "engine.idleSpeedPerS")).isEqualTo("700");
             assertThat(value(browser, "engine.idleSpeedPerS.from")).isEqualTo("GUESSED");
