@@ -36,6 +36,7 @@ class ArchitectureTest {
             .layer("ground")
             .definedBy(
                     "headertank.app.unit..",
+                    "headertank.app.csv..",
                     "headertank.app.problem..",
                     "headertank.app.database..",
                     "headertank.app.stored..")

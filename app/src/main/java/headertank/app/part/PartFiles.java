@@ -1,5 +1,6 @@
 package headertank.app.part;
 
+import headertank.app.csv.Csv;
 import headertank.app.audit.AuditTrail;
 import headertank.app.problem.ConflictException;
 import java.util.ArrayList;

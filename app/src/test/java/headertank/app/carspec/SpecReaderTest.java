@@ -11,6 +11,7 @@ import static headertank.calc.quantity.Provenance.MEASURED;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import headertank.app.field.CoreSize;
 import headertank.app.field.FieldReader;
 import headertank.app.field.FieldText;
 import headertank.calc.Rater;
@@ -89,13 +90,15 @@ class SpecReaderTest {
 
     @Test
     void aSizeInThreePartsFillsThreeFields() {
-        for (String size : List.of("700x420x52", "700 x 420 × 52 mm", "70 cm*420mm*52 mm")) {
-            SpecReader.Reading reading = read(CORE_WIDTH.key(), size, CORE_WIDTH.key() + ".from", "MEASURED");
+        for (String three : List.of("700x420x52", "700 x 420 × 52 mm", "70 cm*420mm*52 mm")) {
+            SpecReader.Reading reading = read(CORE_WIDTH.key(), three, CORE_WIDTH.key() + ".from", "MEASURED");
             assertThat(reading.faults()).isEmpty();
-            assertThat(reading.values().entries())
-                    .containsEntry(CORE_WIDTH, new Stated(0.7, MEASURED, null))
-                    .containsEntry(BuildField.CORE_HEIGHT, new Stated(0.42, MEASURED, null))
-                    .containsEntry(BuildField.CORE_DEPTH, new Stated(0.052, MEASURED, null));
+            double[] sizes = {0.7, 0.42, 0.052};
+            for (int i = 0; i < sizes.length; i++) {
+                Stated size = (Stated) reading.values().entries().get(CoreSize.FIELDS.get(i));
+                assertThat(size.si()).isCloseTo(sizes[i], within(1e-12));
+                assertThat(size.from()).isEqualTo(MEASURED);
+            }
         }
         SpecReader.Reading taken = read(CORE_WIDTH.key(), "700x420x52", "radiator.coreHeightM", "400");
         assertThat(taken.faults()).containsOnlyKeys(CORE_WIDTH.key());

@@ -17,6 +17,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import headertank.app.csv.Csv;
 import headertank.app.account.People;
 import headertank.app.car.CarForm;
 import headertank.app.car.Cars;

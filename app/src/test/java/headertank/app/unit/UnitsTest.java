@@ -109,7 +109,6 @@ class UnitsTest {
             Infinity m    | LENGTH      | NOT_A_NUMBER
             2,500 cfm     | AIR_FLOW    | AMBIGUOUS_COMMA
             0.85          | FRACTION    | AMBIGUOUS_SHARE
-            85 deg        | TEMPERATURE | UNKNOWN_UNIT
             85 bar        | TEMPERATURE | UNKNOWN_UNIT
             16 psi        | LENGTH      | UNKNOWN_UNIT
             12 mm mm      | LENGTH      | UNKNOWN_UNIT
