@@ -19,6 +19,8 @@ public final class Csv {
 
     /** Text that is no CSV. */
     public static final class BrokenException extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
         private final int line;
 
         BrokenException(int line) {

@@ -17,7 +17,6 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
-import headertank.app.csv.Csv;
 import headertank.app.account.People;
 import headertank.app.car.CarForm;
 import headertank.app.car.Cars;
@@ -25,6 +24,7 @@ import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
 import headertank.app.carspec.Spec;
 import headertank.app.carspec.SpecBuilder;
+import headertank.app.csv.Csv;
 import headertank.app.database.DatabaseTest;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Role;
