@@ -20,7 +20,7 @@ class ArchitectureTest {
             .importPackages("headertank.calc");
 
     private static final String[] LAYER_0 = {"quantity"};
-    private static final String[] LAYER_1 = {"quantity", "fluid"};
+    private static final String[] LAYER_1 = {"quantity", "choice", "fluid"};
     private static final String[] COMPONENTS = {
         "engine", "radiator", "air", "coolant", "oil", "electric", "control", "sensor", "hood"
     };
@@ -30,6 +30,7 @@ class ArchitectureTest {
     @Test
     void eachPackageUsesOnlyTheLayersBelow() {
         mayUse("quantity");
+        mayUse("choice");
         mayUse("fluid", LAYER_0);
         for (String component : COMPONENTS) {
             mayUse(component, LAYER_1);

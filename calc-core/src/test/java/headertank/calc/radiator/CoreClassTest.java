@@ -2,6 +2,7 @@ package headertank.calc.radiator;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import headertank.calc.choice.TankPlacement;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.fluid.GlycolKind;
 import java.util.List;
