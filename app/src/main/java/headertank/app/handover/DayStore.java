@@ -1,5 +1,6 @@
 package headertank.app.handover;
 
+import headertank.app.handover.item.WorkshopDay;
 import headertank.calc.transients.IdleWarmUp.Figure;
 import headertank.calc.workshop.IdleExpectation;
 import headertank.calc.workshop.IdleExpectation.Band;
