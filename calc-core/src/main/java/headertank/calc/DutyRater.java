@@ -16,7 +16,7 @@ import headertank.calc.verdict.DutyOutcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.Function;
 
 /**
  * One car at one duty, judged as the duty says: by the peak of its run, by steady states of its points, or the worse of both.
@@ -73,16 +73,25 @@ final class DutyRater {
 
     /** @return coolant and boiling margin that decide [K], without the rest of the figures */
     static double[] margins(Plant plant, Duty duty) {
+        return margins(pointId -> plant, "", duty);
+    }
+
+    /**
+     * @param at the car's models for each operating point
+     * @param ofRun id of the point whose models the run goes by
+     */
+    private static double[] margins(Function<String, Plant> at, String ofRun, Duty duty) {
         double coolant = Double.POSITIVE_INFINITY;
         double boiling = Double.POSITIVE_INFINITY;
         for (OperatingPoint p : duty.points()) {
             if (decidesSteadily(duty, p)) {
-                double[] m = PointRater.margins(plant, p);
+                double[] m = PointRater.margins(at.apply(p.id()), p);
                 coolant = Math.min(coolant, m[0]);
                 boiling = Math.min(boiling, m[1]);
             }
         }
         if (duty.judged() != Duty.Judged.STEADY) {
+            Plant plant = at.apply(ofRun);
             RunResult run = RunSolver.run(plant, duty, RunSettings.PEAKS_ONLY);
             coolant = Math.min(coolant, plant.resolved().value(BuildField.COOLANT_LIMIT) - run.peakCoolantK());
             boiling = Math.min(boiling, run.lowestBoilingMarginK());
@@ -91,9 +100,9 @@ final class DutyRater {
     }
 
     /** @return the same for a sampled car; a sample outside what a model accepts counts as failed */
-    static double[] sampledMargins(Supplier<Plant> sampled, Duty duty) {
+    static double[] sampledMargins(Function<String, Plant> sampled, String ofRun, Duty duty) {
         try {
-            return margins(sampled.get(), duty);
+            return margins(sampled, ofRun, duty);
         } catch (OutOfRangeException outside) {
             return FAILED;
         }

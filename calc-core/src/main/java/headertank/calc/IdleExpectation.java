@@ -4,6 +4,7 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.rating.Plant;
+import headertank.calc.rating.PointRating;
 import headertank.calc.transients.IdleWarmUp;
 import headertank.calc.transients.IdleWarmUp.Figure;
 import headertank.calc.uncertainty.Distribution;
@@ -64,8 +65,8 @@ public record IdleExpectation(double ambientK, Map<Figure, Band> bands, int samp
         Plant plant = Plant.of(car);
         Duty still = new Duty(
                 "workshop", IdleWarmUp.POINT.label(), List.of(IdleWarmUp.POINT), Optional.empty(), "modelling choice");
-        Sampling sampling = new Sampling(car, samples, seed, ModelSpread.of(car, DutyRater.outcome(plant, still)));
-        List<IdleWarmUp> sampled = sampling.each(IdleWarmUp::of);
+        PointRating idling = DutyRater.outcome(plant, still).deciding();
+        List<IdleWarmUp> sampled = new Sampling(car, samples, seed).each(idling, IdleWarmUp::of);
         Map<Figure, Band> bands = new EnumMap<>(Figure.class);
         IdleWarmUp.of(plant).figures().forEach((f, expected) -> bands.put(f, band(f, expected, sampled)));
         return new IdleExpectation(car.value(BuildField.AMBIENT), bands, sampled.size());

@@ -2,59 +2,52 @@ package headertank.calc;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
-import headertank.calc.duty.Duty;
 import headertank.calc.engine.EngineClass;
-import headertank.calc.fluid.Coolant;
 import headertank.calc.fluid.CoolantSpread;
 import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.Physics;
 import headertank.calc.radiator.CoreFigure;
 import headertank.calc.radiator.CoreSpread;
+import headertank.calc.radiator.RadiatorSpread;
 import headertank.calc.rating.CoolantOf;
 import headertank.calc.rating.ModelFactors;
 import headertank.calc.rating.PointRating;
-import headertank.calc.verdict.DutyOutcome;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import org.hipparchus.util.FastMath;
 
 /**
- * How far the models may be off for one car at one duty: the correlations' own spread, what the class of core leaves open,
- * the coolant's properties, and the widening that notes ask for where a source ends.
+ * How far the models may be off for one car at an operating point: what the radiator's correlations state for themselves
+ * there, what the class of core leaves open, the coolant's properties, and the widening that notes ask for where a source
+ * ends.
  */
 final class ModelSpread {
 
-    /** Air-side coefficient: 8 % of the correlation and 6 % for a real, dented, dusty core, as squares [-]. */
-    private static final double AIR_SIDE = 0.10;
+    private final Resolved car;
+    private final CoreSpread unknown;
+    private final CoolantSpread fluid;
 
-    /** Air-side friction: 12 % and 6 % likewise [-]. */
-    private static final double AIR_FRICTION = 0.134;
+    ModelSpread(Resolved car) {
+        this.car = car;
+        this.unknown = coreSpread(car);
+        this.fluid = CoolantOf.resolved(car).spread(Physics.kelvin(95));
+    }
 
-    /** Tube-side coefficient: 8 % turbulent, 25 % in transition; a car passes both [-]. */
-    private static final double TUBE_SIDE = 0.15;
-
-    private ModelSpread() {}
-
-    /** @return standard deviations for this car at this duty */
-    static ModelFactors.Sigmas of(Resolved r, DutyOutcome outcome) {
-        double core = widest(outcome, n -> !isCoolant(n) && !isEngine(n));
-        double coolantWidening = widest(outcome, ModelSpread::isCoolant);
-        double engine = widest(outcome, ModelSpread::isEngine);
-        CoreSpread unknown = coreSpread(r);
-        Coolant coolant = CoolantOf.resolved(r);
-        CoolantSpread fluid = coolant.spread(Physics.kelvin(95));
+    /** @return standard deviations for this car at a point that it was rated at */
+    ModelFactors.Sigmas at(PointRating point) {
+        RadiatorSpread core = point.radiatorSpread();
         // h ~ mu^-0.4 k^0.6 cp^0.4 rho^0.8 in turbulent flow: the viscosity decides
-        double properties =
-                FastMath.hypot(0.4 * fluid.viscosityShare(), 0.6 * fluid.conductivityShare()) * coolantWidening;
+        double properties = FastMath.hypot(0.4 * fluid.viscosityShare(), 0.6 * fluid.conductivityShare())
+                * widest(point, ModelSpread::isCoolant);
         return new ModelFactors.Sigmas(
-                FastMath.hypot(AIR_SIDE * core, unknown.conductanceShare()),
-                FastMath.hypot(AIR_FRICTION * core, unknown.airDropShare()),
-                FastMath.hypot(TUBE_SIDE, properties),
-                r.option(BuildField.ENGINE_CLASS, EngineClass.class).wallShareSigma() * engine,
-                r.option(BuildField.FUEL, Fuel.class).coolantFactorSigma(),
+                FastMath.hypot(core.airSide(), unknown.conductanceShare()),
+                FastMath.hypot(core.airFriction(), unknown.airDropShare()),
+                FastMath.hypot(core.tubeSide(), properties),
+                car.option(BuildField.ENGINE_CLASS, EngineClass.class).wallShareSigma()
+                        * widest(point, ModelSpread::isEngine),
+                car.option(BuildField.FUEL, Fuel.class).coolantFactorSigma(),
                 fluid.boilingK());
     }
 
@@ -69,12 +62,8 @@ final class ModelSpread {
         return r.coreClass().spread(fields);
     }
 
-    private static double widest(DutyOutcome outcome, Predicate<Note> which) {
-        Duty duty = outcome.duty();
-        List<PointRating> deciding =
-                duty.judged() == Duty.Judged.RUN_AND_IDLE ? List.of(outcome.deciding()) : outcome.points();
-        return deciding.stream()
-                .flatMap(p -> p.notes().stream())
+    private static double widest(PointRating point, Predicate<Note> which) {
+        return point.notes().stream()
                 .filter(which)
                 .mapToDouble(Note::widening)
                 .max()

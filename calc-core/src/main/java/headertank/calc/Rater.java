@@ -208,7 +208,7 @@ public final class Rater {
             outcomes.add(outcome);
         }
         if (samples > 0) {
-            outcomes.replaceAll(o -> new Sampling(resolved, samples, seed, ModelSpread.of(resolved, o)).sample(o));
+            outcomes.replaceAll(new Sampling(resolved, samples, seed)::sample);
         }
         List<DutyVerdict> verdicts =
                 outcomes.stream().map(o -> judge(o, plugIns)).toList();
