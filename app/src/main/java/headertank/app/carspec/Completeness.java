@@ -1,5 +1,6 @@
 package headertank.app.carspec;
 
+import headertank.app.field.FieldText;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.Units;
 import headertank.calc.Rater;
@@ -68,9 +69,10 @@ class Completeness {
 
     State of(SpecReader.Reading reading, Preview.Draft draft) {
         List<BuildField> needed = Arrays.stream(BuildField.values())
-                .filter(f -> f.essential() && !withoutUse(f, reading.entries()))
+                .filter(f -> f.essential() && !withoutUse(f, reading.values().entries()))
                 .toList();
-        long stated = needed.stream().filter(reading.entries()::containsKey).count();
+        long stated =
+                needed.stream().filter(reading.values().entries()::containsKey).count();
         return new State(stated, needed.size(), next(reading, draft));
     }
 

@@ -1,12 +1,14 @@
 package headertank.app.carspec;
 
+import headertank.app.field.FieldReader;
+import headertank.app.field.FieldText;
+import headertank.app.field.FieldValues;
+import headertank.app.field.TypedField;
 import headertank.app.part.Catalogue;
-import headertank.app.part.FieldValues;
 import headertank.app.part.FittedParts;
 import headertank.app.part.PartKind;
 import headertank.app.part.PartLine;
 import headertank.app.part.PartRef;
-import headertank.app.part.PartValues;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Entry;
 import java.util.ArrayList;
@@ -49,13 +51,13 @@ class Fitting {
 
     private final Catalogue catalogue;
     private final FittedParts parts;
-    private final FieldValues values;
+    private final FieldReader reader;
     private final FieldText text;
 
-    Fitting(Catalogue catalogue, FittedParts parts, FieldValues values, FieldText text) {
+    Fitting(Catalogue catalogue, FittedParts parts, FieldReader reader, FieldText text) {
         this.catalogue = catalogue;
         this.parts = parts;
-        this.values = values;
+        this.reader = reader;
         this.text = text;
     }
 
@@ -85,7 +87,7 @@ class Fitting {
             if (now.retired()) {
                 options.add(option(now, slot));
             }
-            PartValues said = parts.valuesOf(fitted.get()).orElse(now.content().values());
+            FieldValues said = parts.valuesOf(fitted.get()).orElse(now.content().values());
             List<BuildField> changed = FittedParts.changed(kind, said, entries(kind, form, said));
             same = changed.isEmpty();
             if (!same) {
@@ -130,13 +132,10 @@ class Fitting {
     }
 
     /** What the form states of the part's fields; what cannot be read counts as unknown. */
-    private Map<BuildField, Entry> entries(PartKind kind, SpecForm form, PartValues before) {
-        Map<BuildField, FieldValues.Typed> typed = new EnumMap<>(BuildField.class);
-        fieldsOf(kind).forEach(f -> {
-            SpecForm.Typed t = form.field(f);
-            typed.put(f, new FieldValues.Typed(t.text(), t.from()));
-        });
-        return values.read(typed, before).values().entries();
+    private Map<BuildField, Entry> entries(PartKind kind, SpecForm form, FieldValues before) {
+        Map<BuildField, TypedField> typed = new EnumMap<>(BuildField.class);
+        fieldsOf(kind).forEach(f -> typed.put(f, form.field(f)));
+        return reader.read(typed, before).values().entries();
     }
 
     private static Set<BuildField> fieldsOf(PartKind kind) {
@@ -152,7 +151,7 @@ class Fitting {
      * @throws headertank.app.problem.NotFoundException when the shop has no such part
      */
     SpecForm takeOver(SpecForm form, String pressed) {
-        Map<BuildField, SpecForm.Typed> fields = new EnumMap<>(BuildField.class);
+        Map<BuildField, TypedField> fields = new EnumMap<>(BuildField.class);
         fields.putAll(form.fields());
         Map<PartKind, SpecForm.Slot> slots = new EnumMap<>(PartKind.class);
         slots.putAll(form.parts());
@@ -180,16 +179,16 @@ class Fitting {
             SpecForm.Slot slot,
             PartLine part,
             SpecForm form,
-            Map<BuildField, SpecForm.Typed> fields,
+            Map<BuildField, TypedField> fields,
             Map<PartKind, SpecForm.Slot> slots) {
         Optional.ofNullable(slot.fitted()).flatMap(parts::valuesOf).ifPresent(old -> {
             List<BuildField> changed = old.differing(entries(kind, form, old));
             old.entries().keySet().stream().filter(f -> !changed.contains(f)).forEach(fields::remove);
         });
-        PartValues brought = FittedParts.withImplied(kind, part.content().values());
+        FieldValues brought = FittedParts.withImplied(kind, part.content().values());
         brought.entries()
                 .forEach((field, entry) ->
-                        fields.put(field, new SpecForm.Typed(values.text(brought, field), entry.from())));
+                        fields.put(field, new TypedField(text.prefill(brought, field), entry.from())));
         slots.put(kind, SpecForm.Slot.of(part.ref()));
     }
 }

@@ -1,5 +1,8 @@
 package headertank.app.carspec;
 
+import headertank.app.field.FieldText;
+import headertank.app.field.FieldUnit;
+import headertank.app.field.TypedField;
 import headertank.app.unit.Units;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Assumption;
@@ -143,7 +146,7 @@ class FormView {
             Map<String, String> theirs) {
         String fault = faults.getOrDefault(field.key(), "");
         String unread = fault.isEmpty() ? reading.faults().getOrDefault(field.key(), "") : "";
-        SpecForm.Typed typed = form.field(field);
+        TypedField typed = form.field(field);
         return new Row(
                 field.name(),
                 field.key(),
@@ -175,19 +178,18 @@ class FormView {
 
     /** What was typed in another unit than the shop's, in the shop's. */
     private String shown(BuildField field, SpecReader.Reading reading) {
-        String typed = reading.typed().get(field);
+        String typed = reading.values().typed().get(field);
         if (typed == null
-                || !reading.entries().containsKey(field)
+                || !reading.values().entries().containsKey(field)
                 || Units.isInShopUnit(typed, FieldUnit.of(field), text.system())) {
             return "";
         }
-        String value = text.show(field, reading.entries().get(field));
+        String value = text.show(field, reading.values().entries().get(field));
         return text.message("spec.shown", value, value);
     }
 
     private List<Choice> choices(BuildField field, String chosen) {
-        List<String> tokens = new ArrayList<>(
-                field == BuildField.CORE_CLASS ? rater.get().coreClasses().keySet() : field.options());
+        List<String> tokens = new ArrayList<>(text.options(field));
         if (field.isChoice() && !chosen.isEmpty() && !tokens.contains(chosen)) {
             tokens.add(chosen);
         }

@@ -1,11 +1,10 @@
 package headertank.app.carspec;
 
+import headertank.app.field.FieldText;
+import headertank.app.field.TypedField;
 import headertank.app.part.PartKind;
 import headertank.app.part.PartRef;
-import headertank.app.unit.DecimalSign;
 import headertank.calc.carspec.BuildField;
-import headertank.calc.quantity.Chosen;
-import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Provenance;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -29,18 +28,11 @@ import org.springframework.util.MultiValueMap;
 record SpecForm(
         String carClass,
         List<String> duties,
-        Map<BuildField, Typed> fields,
+        Map<BuildField, TypedField> fields,
         String reason,
         Integer parent,
         UUID key,
         Map<PartKind, Slot> parts) {
-
-    /**
-     * One field.
-     *
-     * @param text the number with its unit, or the option's token; empty when unknown
-     */
-    record Typed(String text, Provenance from) {}
 
     /**
      * One slot for a part of the catalogue.
@@ -65,8 +57,6 @@ record SpecForm(
         }
     }
 
-    static final String FROM = ".from";
-
     SpecForm {
         duties = List.copyOf(duties);
         fields = Collections.unmodifiableMap(fields);
@@ -75,10 +65,9 @@ record SpecForm(
 
     /** Reads a form as it was sent; what is missing or makes no sense is as if it were empty. */
     static SpecForm sent(MultiValueMap<String, String> sent) {
-        Map<BuildField, Typed> fields = new EnumMap<>(BuildField.class);
+        Map<BuildField, TypedField> fields = new EnumMap<>(BuildField.class);
         for (BuildField field : BuildField.values()) {
-            String text = first(sent, field.key()).strip();
-            fields.put(field, new Typed(text, from(field, first(sent, field.key() + FROM))));
+            fields.put(field, TypedField.sent(sent, field, usual(field)));
         }
         List<String> duties = new ArrayList<>(sent.getOrDefault("duties", List.of()));
         String reason = first(sent, "reason").strip();
@@ -99,10 +88,11 @@ record SpecForm(
 
     /** A form filled from a spec. */
     static SpecForm of(Spec spec, String reason, Integer parent, FieldText text) {
-        Map<BuildField, Typed> fields = new EnumMap<>(BuildField.class);
+        Map<BuildField, TypedField> fields = new EnumMap<>(BuildField.class);
         spec.build()
                 .entries()
-                .forEach((field, entry) -> fields.put(field, new Typed(prefill(spec, field, text), entry.from())));
+                .forEach((field, entry) ->
+                        fields.put(field, new TypedField(text.prefill(spec.values(), field), entry.from())));
         Map<PartKind, Slot> slots = new EnumMap<>(PartKind.class);
         spec.parts().forEach((kind, ref) -> slots.put(kind, Slot.of(ref)));
         return new SpecForm(
@@ -138,25 +128,12 @@ record SpecForm(
     }
 
     /** The same form with other fields and slots. */
-    SpecForm with(Map<BuildField, Typed> otherFields, Map<PartKind, Slot> otherParts) {
+    SpecForm with(Map<BuildField, TypedField> otherFields, Map<PartKind, Slot> otherParts) {
         return new SpecForm(carClass, duties, otherFields, reason, parent, key, otherParts);
     }
 
-    /** What the form shows for a stated field. */
-    static String prefill(Spec spec, BuildField field, FieldText text) {
-        Entry entry = spec.build().entries().get(field);
-        if (entry == null) {
-            return "";
-        }
-        if (entry instanceof Chosen chosen) {
-            return chosen.token();
-        }
-        String typed = spec.typed().get(field);
-        return typed == null ? text.show(field, entry) : DecimalSign.inTyped(typed);
-    }
-
-    Typed field(BuildField field) {
-        return fields.getOrDefault(field, new Typed("", usual(field)));
+    TypedField field(BuildField field) {
+        return fields.getOrDefault(field, new TypedField("", usual(field)));
     }
 
     /**
@@ -167,15 +144,6 @@ record SpecForm(
         return field.isChoice()
                 ? Provenance.MEASURED
                 : field == BuildField.FAN_FLOW ? Provenance.ADVERTISED : Provenance.GUESSED;
-    }
-
-    private static Provenance from(BuildField field, String sent) {
-        for (Provenance p : Provenance.values()) {
-            if (p.name().equals(sent)) {
-                return p;
-            }
-        }
-        return usual(field);
     }
 
     private static String first(MultiValueMap<String, String> sent, String name) {

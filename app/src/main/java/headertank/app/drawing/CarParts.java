@@ -1,6 +1,6 @@
 package headertank.app.drawing;
 
-import headertank.app.check.CheckInput;
+import headertank.app.check.stored.CheckInput;
 import headertank.app.unit.Dimension;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;

@@ -3,7 +3,7 @@ package headertank.app.incident;
 import headertank.app.car.CarSearch;
 import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
-import headertank.app.check.ShopFigures;
+import headertank.app.check.figure.ShopFigures;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.Shops;
 import headertank.calc.Rater;

@@ -1,11 +1,11 @@
 package headertank.app.incident;
 
-import headertank.app.carspec.FieldText;
 import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
 import headertank.app.check.Checks;
-import headertank.app.check.DutyResult;
-import headertank.app.check.StoredCheck;
+import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.StoredCheck;
+import headertank.app.field.FieldText;
 import headertank.app.incident.IncidentComparison.ChangeLine;
 import headertank.calc.Rater;
 import headertank.calc.Rating;

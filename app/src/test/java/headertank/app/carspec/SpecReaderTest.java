@@ -11,6 +11,8 @@ import static headertank.calc.quantity.Provenance.MEASURED;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import headertank.app.field.FieldReader;
+import headertank.app.field.FieldText;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
@@ -34,7 +36,7 @@ class SpecReaderTest {
 
     private final Rater rater = Rater.standard();
     private final FieldText text = Texts.metric(rater);
-    private final SpecReader reader = new SpecReader(() -> rater, text);
+    private final SpecReader reader = new SpecReader(() -> rater, new FieldReader(text), text);
 
     private static MultiValueMap<String, String> sent(String... namesAndValues) {
         MultiValueMap<String, String> sent = new LinkedMultiValueMap<>();

@@ -9,6 +9,7 @@ import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.uncertainty.ModelSpread;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -115,9 +116,9 @@ class SteadyPropertiesTest {
     }
 
     private static ModelFactors lessDemand() {
-        double[] z = new double[ModelFactors.COUNT];
+        double[] z = new double[ModelSpread.COUNT];
         z[14] = -1;
-        return ModelFactors.at(z, new ModelFactors.Sigmas(0, 0, 0, 0, 0, 0));
+        return new ModelSpread(0, 0, 0, 0, 0, 0).at(z);
     }
 
     private static Function<Resolved, Resolved> any() {
