@@ -117,6 +117,8 @@ public enum Dimension {
             of("m³", 1.0, 5)),
     MASS("kg", "lb", of("kg", 1.0, 1), of("g", 1e-3, 0), of("lb", Factor.POUND, 1, "lbs")),
     CURRENT("A", "A", of("A", 1.0, 1, "amp", "amps"), of("mA", 1e-3, 0)),
+    /** Electric, of a battery [C]. */
+    CHARGE("Ah", "Ah", of("Ah", 3600.0, 2), of("C", 1.0, 0, "as")),
     VOLTAGE("V", "V", of("V", 1.0, 1, "volt", "volts"), of("mV", 1e-3, 0)),
     /** Of a shaft [rad/s]. */
     ROTATION(
