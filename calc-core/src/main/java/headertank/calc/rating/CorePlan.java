@@ -26,7 +26,9 @@ import headertank.calc.radiator.CoreMaterial;
 import headertank.calc.radiator.FinKind;
 import headertank.calc.radiator.Radiator;
 import headertank.calc.radiator.RadiatorFactors;
+import headertank.calc.radiator.RadiatorPoint;
 import headertank.calc.radiator.RadiatorSpec;
+import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.util.FastMath;
 
@@ -89,11 +91,14 @@ final class CorePlan {
                 false);
     }
 
-    static List<Note> notes(Plant plant) {
+    /** @return what the sources do not cover of this core at this operating point */
+    static List<Note> notes(Plant plant, RadiatorPoint at) {
         Resolved r = plant.resolved();
         double depth = r.value(BuildField.CORE_DEPTH);
+        List<Note> notes = new ArrayList<>(plant.radiator().notes(at));
         if (r.is(BuildField.FIN_KIND, FinKind.LOUVERED) && !LOUVERED_DEPTH_M.contains(depth)) {
-            return List.of(new Note(
+            notes.removeIf(n -> n.field().equals("coreDepthM"));
+            notes.add(new Note(
                     BuildField.CORE_DEPTH.key(),
                     depth,
                     Range.of(0.0156, 0.050),
@@ -103,7 +108,7 @@ final class CorePlan {
                             + Math.round(1000 * LOUVERED_DEPTH_M.clamp(depth))
                             + " mm deep"));
         }
-        return plant.radiator().notes();
+        return notes;
     }
 
     static AirPath airPath(Resolved r, ModelFactors f, double faceAreaM2) {
