@@ -11,7 +11,6 @@ import headertank.calc.air.FanClaim;
 import headertank.calc.air.FanFit;
 import headertank.calc.air.FanSpec;
 import headertank.calc.choice.FanDrive;
-import headertank.calc.choice.TankPlacement;
 import headertank.calc.engine.EngineClass;
 import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Chosen;
@@ -34,7 +33,7 @@ class BuildTest {
         InputException e = catchThrowableOfType(InputException.class, () -> Build.forCar(CarClass.TRACK)
                 .set(BuildField.CORE_WIDTH, Stated.measured(6.5))
                 .set(BuildField.FAN_COUNT, Stated.measured(1.5))
-                .seen(BuildField.CORE_TANKS, TankPlacement.BEHIND)
+                .seen(BuildField.CORE_TANKS, "BEHIND")
                 .set(BuildField.THERMOSTAT, Stated.measured(1))
                 .build());
         assertThat(e.problems())
