@@ -9,6 +9,7 @@ import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.DutySource;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.judged.DutyRater;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.Stated;
@@ -20,6 +21,7 @@ import headertank.calc.rating.PointRater;
 import headertank.calc.rating.PointRating;
 import headertank.calc.rating.PointWorking;
 import headertank.calc.rating.SlowCoolant;
+import headertank.calc.risk.CarUnderReview;
 import headertank.calc.risk.Flag;
 import headertank.calc.risk.RiskContext;
 import headertank.calc.risk.RiskRule;
@@ -28,6 +30,7 @@ import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.Finding;
 import headertank.calc.verdict.Verdict;
 import headertank.calc.verdict.VerdictPolicy;
+import headertank.calc.workshop.IdleExpectation;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -208,7 +211,7 @@ public final class Rater {
             outcomes.add(outcome);
         }
         if (samples > 0) {
-            outcomes.replaceAll(o -> new Sampling(resolved, samples, seed, ModelSpread.of(resolved, o)).sample(o));
+            outcomes.replaceAll(o -> DutyRater.sampled(resolved, o, samples, seed));
         }
         List<DutyVerdict> verdicts =
                 outcomes.stream().map(o -> judge(o, plugIns)).toList();

@@ -1,5 +1,6 @@
 package headertank.app.carspec;
 
+import headertank.app.field.FieldText;
 import headertank.calc.attribution.Change;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildDifference;
@@ -61,9 +62,9 @@ public class Differences {
             lines.add(new Line(
                     field.key(),
                     text.label(field),
-                    text.show(before, field),
+                    text.show(before.values(), field),
                     from(change.before()),
-                    text.show(after, field),
+                    text.show(after.values(), field),
                     from(change.after()),
                     change.onlyProvenance()));
         }

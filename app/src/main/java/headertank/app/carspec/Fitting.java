@@ -1,16 +1,19 @@
 package headertank.app.carspec;
 
+import headertank.app.field.FieldReader;
+import headertank.app.field.FieldText;
+import headertank.app.field.FieldValues;
+import headertank.app.field.TypedField;
 import headertank.app.part.Catalogue;
-import headertank.app.part.FieldValues;
 import headertank.app.part.FittedParts;
 import headertank.app.part.PartKind;
 import headertank.app.part.PartLine;
 import headertank.app.part.PartRef;
-import headertank.app.part.PartValues;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Entry;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -49,18 +52,30 @@ class Fitting {
 
     private final Catalogue catalogue;
     private final FittedParts parts;
-    private final FieldValues values;
+    private final FieldReader reader;
     private final FieldText text;
 
-    Fitting(Catalogue catalogue, FittedParts parts, FieldValues values, FieldText text) {
+    Fitting(Catalogue catalogue, FittedParts parts, FieldReader reader, FieldText text) {
         this.catalogue = catalogue;
         this.parts = parts;
-        this.values = values;
+        this.reader = reader;
         this.text = text;
     }
 
-    /** The slots for which the shop has parts or the form holds one. */
-    public List<Row> rows(SpecForm form) {
+    /** The field before which a kind's slot stands: the first of those that matter most, else the first of all. */
+    static BuildField anchor(PartKind kind) {
+        return kind.fields().stream().filter(BuildField::essential).findFirst().orElseGet(() -> kind.fields()
+                .get(0));
+    }
+
+    /** The slots for which the shop has parts or the form holds one, by the name of the field before which they stand. */
+    public Map<String, Row> byField(SpecForm form) {
+        Map<String, Row> byField = new HashMap<>();
+        rows(form).forEach(row -> byField.put(anchor(row.kind()).name(), row));
+        return byField;
+    }
+
+    private List<Row> rows(SpecForm form) {
         List<PartLine> choices = catalogue.choices();
         List<Row> rows = new ArrayList<>();
         for (PartKind kind : PartKind.values()) {
@@ -85,7 +100,7 @@ class Fitting {
             if (now.retired()) {
                 options.add(option(now, slot));
             }
-            PartValues said = parts.valuesOf(fitted.get()).orElse(now.content().values());
+            FieldValues said = parts.valuesOf(fitted.get()).orElse(now.content().values());
             List<BuildField> changed = FittedParts.changed(kind, said, entries(kind, form, said));
             same = changed.isEmpty();
             if (!same) {
@@ -130,13 +145,10 @@ class Fitting {
     }
 
     /** What the form states of the part's fields; what cannot be read counts as unknown. */
-    private Map<BuildField, Entry> entries(PartKind kind, SpecForm form, PartValues before) {
-        Map<BuildField, FieldValues.Typed> typed = new EnumMap<>(BuildField.class);
-        fieldsOf(kind).forEach(f -> {
-            SpecForm.Typed t = form.field(f);
-            typed.put(f, new FieldValues.Typed(t.text(), t.from()));
-        });
-        return values.read(typed, before).values().entries();
+    private Map<BuildField, Entry> entries(PartKind kind, SpecForm form, FieldValues before) {
+        Map<BuildField, TypedField> typed = new EnumMap<>(BuildField.class);
+        fieldsOf(kind).forEach(f -> typed.put(f, form.field(f)));
+        return reader.read(typed, before).values().entries();
     }
 
     private static Set<BuildField> fieldsOf(PartKind kind) {
@@ -152,7 +164,7 @@ class Fitting {
      * @throws headertank.app.problem.NotFoundException when the shop has no such part
      */
     SpecForm takeOver(SpecForm form, String pressed) {
-        Map<BuildField, SpecForm.Typed> fields = new EnumMap<>(BuildField.class);
+        Map<BuildField, TypedField> fields = new EnumMap<>(BuildField.class);
         fields.putAll(form.fields());
         Map<PartKind, SpecForm.Slot> slots = new EnumMap<>(PartKind.class);
         slots.putAll(form.parts());
@@ -180,16 +192,16 @@ class Fitting {
             SpecForm.Slot slot,
             PartLine part,
             SpecForm form,
-            Map<BuildField, SpecForm.Typed> fields,
+            Map<BuildField, TypedField> fields,
             Map<PartKind, SpecForm.Slot> slots) {
         Optional.ofNullable(slot.fitted()).flatMap(parts::valuesOf).ifPresent(old -> {
             List<BuildField> changed = old.differing(entries(kind, form, old));
             old.entries().keySet().stream().filter(f -> !changed.contains(f)).forEach(fields::remove);
         });
-        PartValues brought = FittedParts.withImplied(kind, part.content().values());
+        FieldValues brought = FittedParts.withImplied(kind, part.content().values());
         brought.entries()
                 .forEach((field, entry) ->
-                        fields.put(field, new SpecForm.Typed(values.text(brought, field), entry.from())));
+                        fields.put(field, new TypedField(text.prefill(brought, field), entry.from())));
         slots.put(kind, SpecForm.Slot.of(part.ref()));
     }
 }

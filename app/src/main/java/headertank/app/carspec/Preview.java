@@ -1,5 +1,6 @@
 package headertank.app.carspec;
 
+import headertank.app.field.FieldText;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.carspec.Assumption;

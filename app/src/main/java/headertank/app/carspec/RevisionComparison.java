@@ -1,5 +1,6 @@
 package headertank.app.carspec;
 
+import headertank.app.field.FieldText;
 import headertank.calc.Rater;
 import headertank.calc.attribution.Attribution;
 import headertank.calc.attribution.Change;

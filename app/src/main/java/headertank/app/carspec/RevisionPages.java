@@ -1,6 +1,7 @@
 package headertank.app.carspec;
 
 import headertank.app.car.CarSearch;
+import headertank.app.field.FieldText;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Assumption;
 import headertank.calc.carspec.BuildField;
@@ -81,7 +82,7 @@ class RevisionPages {
     private Line line(Spec spec, BuildField field, Assumption assumption) {
         var entry = spec.build().entries().get(field);
         if (entry != null) {
-            return new Line(text.label(field), text.show(spec, field), text.provenance(entry.from()), false);
+            return new Line(text.label(field), text.show(spec.values(), field), text.provenance(entry.from()), false);
         }
         if (assumption == null) {
             return new Line(

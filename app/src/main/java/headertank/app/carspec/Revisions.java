@@ -1,15 +1,14 @@
 package headertank.app.carspec;
 
 import headertank.app.audit.AuditTrail;
+import headertank.app.field.FieldFormat;
 import headertank.app.part.FittedParts;
 import headertank.app.part.PartKind;
 import headertank.app.part.PartRef;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
+import headertank.app.stored.Sha256;
 import headertank.calc.carspec.BuildDifference;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Types;
@@ -170,9 +169,9 @@ public class Revisions {
                 .param("car", carId)
                 .param("number", number)
                 .param("parent", parent, Types.INTEGER)
-                .param("format", SpecFormat.FORMAT)
+                .param("format", FieldFormat.FORMAT)
                 .param("text", text)
-                .param("hash", sha256(text))
+                .param("hash", Sha256.of(text))
                 .param("author", authorId)
                 .param("reason", reason)
                 .param("key", formKey)
@@ -199,14 +198,6 @@ public class Revisions {
                 && a.dutyIds().equals(b.dutyIds())
                 && a.parts().equals(b.parts())
                 && BuildDifference.between(a.build(), b.build()).isEmpty();
-    }
-
-    private static byte[] sha256(String text) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
     }
 
     private static Map<PartKind, PartRef> parts(String joined) {

@@ -1,9 +1,11 @@
 package headertank.app.carspec;
 
+import headertank.app.field.FieldValues;
 import headertank.app.part.PartKind;
 import headertank.app.part.PartRef;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -37,8 +39,17 @@ public record Spec(Build build, List<String> dutyIds, Map<BuildField, String> ty
         this(build, dutyIds, typed, Map.of());
     }
 
+    public Spec(CarClass carClass, FieldValues values, List<String> dutyIds) {
+        this(new Build(carClass, values.entries()), dutyIds, values.typed());
+    }
+
     public Spec(Build build, List<String> dutyIds) {
         this(build, dutyIds, Map.of());
+    }
+
+    /** What is known of the car's fields, and how it was typed. */
+    public FieldValues values() {
+        return new FieldValues(build.entries(), typed);
     }
 
     /** The same with these parts on the car. */

@@ -1,5 +1,6 @@
 package headertank.app.carspec;
 
+import headertank.app.field.FieldUnit;
 import headertank.app.part.PartKind;
 import headertank.app.part.PartRef;
 import headertank.app.unit.UnitSystem;

@@ -1,12 +1,11 @@
 package headertank.app.carspec;
 
+import headertank.app.field.CoreSize;
+import headertank.app.field.FieldText;
+import headertank.app.field.TypedField;
 import headertank.app.part.PartKind;
 import headertank.app.part.PartRef;
-import headertank.app.unit.DecimalSign;
 import headertank.calc.carspec.BuildField;
-import headertank.calc.quantity.Chosen;
-import headertank.calc.quantity.Entry;
-import headertank.calc.quantity.Provenance;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -29,18 +28,11 @@ import org.springframework.util.MultiValueMap;
 record SpecForm(
         String carClass,
         List<String> duties,
-        Map<BuildField, Typed> fields,
+        Map<BuildField, TypedField> fields,
         String reason,
         Integer parent,
         UUID key,
         Map<PartKind, Slot> parts) {
-
-    /**
-     * One field.
-     *
-     * @param text the number with its unit, or the option's token; empty when unknown
-     */
-    record Typed(String text, Provenance from) {}
 
     /**
      * One slot for a part of the catalogue.
@@ -65,8 +57,6 @@ record SpecForm(
         }
     }
 
-    static final String FROM = ".from";
-
     SpecForm {
         duties = List.copyOf(duties);
         fields = Collections.unmodifiableMap(fields);
@@ -75,17 +65,16 @@ record SpecForm(
 
     /** Reads a form as it was sent; what is missing or makes no sense is as if it were empty. */
     static SpecForm sent(MultiValueMap<String, String> sent) {
-        Map<BuildField, Typed> fields = new EnumMap<>(BuildField.class);
+        Map<BuildField, TypedField> fields = new EnumMap<>(BuildField.class);
         for (BuildField field : BuildField.values()) {
-            String text = first(sent, field.key()).strip();
-            fields.put(field, new Typed(text, from(field, first(sent, field.key() + FROM))));
+            fields.put(field, TypedField.sent(sent, field));
         }
         List<String> duties = new ArrayList<>(sent.getOrDefault("duties", List.of()));
         String reason = first(sent, "reason").strip();
         return new SpecForm(
                 first(sent, "carClass"),
                 duties,
-                fields,
+                CoreSize.spread(fields),
                 reason,
                 parent(first(sent, "parent")),
                 key(first(sent, "key")),
@@ -99,10 +88,11 @@ record SpecForm(
 
     /** A form filled from a spec. */
     static SpecForm of(Spec spec, String reason, Integer parent, FieldText text) {
-        Map<BuildField, Typed> fields = new EnumMap<>(BuildField.class);
+        Map<BuildField, TypedField> fields = new EnumMap<>(BuildField.class);
         spec.build()
                 .entries()
-                .forEach((field, entry) -> fields.put(field, new Typed(prefill(spec, field, text), entry.from())));
+                .forEach((field, entry) ->
+                        fields.put(field, new TypedField(text.prefill(spec.values(), field), entry.from())));
         Map<PartKind, Slot> slots = new EnumMap<>(PartKind.class);
         spec.parts().forEach((kind, ref) -> slots.put(kind, Slot.of(ref)));
         return new SpecForm(
@@ -138,44 +128,12 @@ record SpecForm(
     }
 
     /** The same form with other fields and slots. */
-    SpecForm with(Map<BuildField, Typed> otherFields, Map<PartKind, Slot> otherParts) {
+    SpecForm with(Map<BuildField, TypedField> otherFields, Map<PartKind, Slot> otherParts) {
         return new SpecForm(carClass, duties, otherFields, reason, parent, key, otherParts);
     }
 
-    /** What the form shows for a stated field. */
-    static String prefill(Spec spec, BuildField field, FieldText text) {
-        Entry entry = spec.build().entries().get(field);
-        if (entry == null) {
-            return "";
-        }
-        if (entry instanceof Chosen chosen) {
-            return chosen.token();
-        }
-        String typed = spec.typed().get(field);
-        return typed == null ? text.show(field, entry) : DecimalSign.inTyped(typed);
-    }
-
-    Typed field(BuildField field) {
-        return fields.getOrDefault(field, new Typed("", usual(field)));
-    }
-
-    /**
-     * Where a value probably comes from when nobody says: a choice was seen on the car, a fan's flow was read on its box, and
-     * any other number is a guess until somebody vouches for it.
-     */
-    static Provenance usual(BuildField field) {
-        return field.isChoice()
-                ? Provenance.MEASURED
-                : field == BuildField.FAN_FLOW ? Provenance.ADVERTISED : Provenance.GUESSED;
-    }
-
-    private static Provenance from(BuildField field, String sent) {
-        for (Provenance p : Provenance.values()) {
-            if (p.name().equals(sent)) {
-                return p;
-            }
-        }
-        return usual(field);
+    TypedField field(BuildField field) {
+        return fields.getOrDefault(field, TypedField.unsaid(""));
     }
 
     private static String first(MultiValueMap<String, String> sent, String name) {

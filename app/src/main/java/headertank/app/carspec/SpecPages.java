@@ -1,6 +1,7 @@
 package headertank.app.carspec;
 
 import headertank.app.car.CarSearch;
+import headertank.app.field.FieldText;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.HashMap;
 import java.util.List;
@@ -136,7 +137,7 @@ class SpecPages {
                 .forEach(f -> contested.put(
                         f.key(),
                         theirs.spec().build().entries().containsKey(f)
-                                ? text.show(theirs.spec(), f) + ", "
+                                ? text.show(theirs.spec().values(), f) + ", "
                                         + text.provenance(theirs.spec()
                                                 .build()
                                                 .entries()

@@ -2,6 +2,7 @@ package headertank.app.carspec;
 
 import headertank.app.car.CarLine;
 import headertank.app.car.CarSearch;
+import headertank.app.field.FieldText;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
 import headertank.calc.carspec.Build;

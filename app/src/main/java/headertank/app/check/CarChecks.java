@@ -1,5 +1,6 @@
 package headertank.app.check;
 
+import headertank.app.check.stored.CheckLine;
 import java.util.List;
 import org.springframework.stereotype.Component;
 

@@ -1,6 +1,15 @@
 package headertank.app.check;
 
+import headertank.app.check.stored.CheckFormat;
+import headertank.app.check.stored.CheckInput;
+import headertank.app.check.stored.CheckLine;
+import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.Decision;
+import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.SignOff;
+import headertank.app.check.stored.StoredCheck;
 import headertank.app.problem.NotFoundException;
+import headertank.app.stored.Sha256;
 import headertank.calc.verdict.Verdict;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -86,10 +95,10 @@ class CheckStore {
                 .param("seed", result.seed())
                 .param("inputFormat", CheckInput.FORMAT)
                 .param("input", in)
-                .param("inputHash", CheckFormat.sha256(in))
+                .param("inputHash", Sha256.of(in))
                 .param("resultFormat", CheckResult.FORMAT)
                 .param("result", out)
-                .param("resultHash", CheckFormat.sha256(out))
+                .param("resultHash", Sha256.of(out))
                 .query(Long.class)
                 .single();
     }

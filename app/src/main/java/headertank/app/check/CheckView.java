@@ -1,6 +1,14 @@
 package headertank.app.check;
 
 import headertank.app.car.CarLine;
+import headertank.app.check.chart.CurveChart;
+import headertank.app.check.chart.MarginChart;
+import headertank.app.check.chart.RunChart;
+import headertank.app.check.chart.WhatIfChart;
+import headertank.app.check.figure.FigureText;
+import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.StoredCheck;
 import java.util.LinkedHashMap;
 import java.util.Map;
 

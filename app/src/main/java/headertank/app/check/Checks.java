@@ -4,10 +4,17 @@ import headertank.app.audit.AuditTrail;
 import headertank.app.car.CarSearch;
 import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
+import headertank.app.check.snapshot.Snapshot;
+import headertank.app.check.stored.CheckFormat;
+import headertank.app.check.stored.CheckInput;
+import headertank.app.check.stored.CheckLine;
+import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.StoredCheck;
 import headertank.app.duty.Duties;
 import headertank.app.language.CalcWords;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.CurrentUser;
+import headertank.app.stored.Sha256;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.duty.Duty;
@@ -150,7 +157,7 @@ public class Checks {
                     .param("decision", form.decision().name())
                     .param("remark", form.remark())
                     .param("conditions", String.join(",", accepted))
-                    .param("hash", CheckFormat.sha256(signedText(check, user.accountId(), form, accepted)))
+                    .param("hash", Sha256.of(signedText(check, user.accountId(), form, accepted)))
                     .update();
         } catch (DuplicateKeyException e) {
             throw new ConflictException("check.sign.already");

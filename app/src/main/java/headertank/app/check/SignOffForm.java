@@ -1,5 +1,6 @@
 package headertank.app.check;
 
+import headertank.app.check.stored.Decision;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;

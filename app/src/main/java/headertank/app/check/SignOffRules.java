@@ -1,5 +1,9 @@
 package headertank.app.check;
 
+import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.Decision;
+import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.StoredCheck;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

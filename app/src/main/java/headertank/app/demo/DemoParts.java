@@ -9,7 +9,6 @@ import headertank.app.carspec.Spec;
 import headertank.app.carspec.SpecBuilder;
 import headertank.app.part.PartContent;
 import headertank.app.part.PartKind;
-import headertank.app.part.PartValues;
 import headertank.app.part.Price;
 import headertank.calc.carspec.CarClass;
 import java.util.List;
@@ -84,12 +83,7 @@ final class DemoParts {
             PartKind kind, String name, String cents, String stock, UnaryOperator<SpecBuilder> values) {
         Spec spec = values.apply(SpecBuilder.of(CarClass.TRACK, "street")).spec();
         return new PartContent(
-                kind,
-                name,
-                "",
-                new PartValues(spec.build().entries(), spec.typed()),
-                Optional.of(new Price(Long.parseLong(cents), "EUR")),
-                stock);
+                kind, name, "", spec.values(), Optional.of(new Price(Long.parseLong(cents), "EUR")), stock);
     }
 
     /** Names of the parts of a car's revision; none when nothing is said. */

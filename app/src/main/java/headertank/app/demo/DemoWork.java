@@ -1,13 +1,13 @@
 package headertank.app.demo;
 
 import headertank.app.account.Accounts;
-import headertank.app.check.CheckResult;
 import headertank.app.check.Checks;
-import headertank.app.check.Decision;
 import headertank.app.check.SignOffForm;
+import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.Decision;
 import headertank.app.handover.EntryForm;
 import headertank.app.handover.Handovers;
-import headertank.app.handover.ItemOutcome;
+import headertank.app.handover.item.ItemOutcome;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;

@@ -1,7 +1,7 @@
 package headertank.app.drawing;
 
-import headertank.app.check.DutyResult;
-import headertank.app.check.PointResult;
+import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.PointResult;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;

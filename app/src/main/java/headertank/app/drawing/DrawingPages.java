@@ -2,8 +2,8 @@ package headertank.app.drawing;
 
 import headertank.app.car.CarSearch;
 import headertank.app.check.Checks;
-import headertank.app.check.ShopFigures;
-import headertank.app.check.StoredCheck;
+import headertank.app.check.figure.ShopFigures;
+import headertank.app.check.stored.StoredCheck;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;

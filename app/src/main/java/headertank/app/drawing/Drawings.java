@@ -1,11 +1,11 @@
 package headertank.app.drawing;
 
-import headertank.app.check.CheckInput;
-import headertank.app.check.CheckResult;
 import headertank.app.check.Checks;
-import headertank.app.check.DutyResult;
-import headertank.app.check.PointResult;
-import headertank.app.check.StoredCheck;
+import headertank.app.check.stored.CheckInput;
+import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.PointResult;
+import headertank.app.check.stored.StoredCheck;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Shops;
 import headertank.calc.Rater;

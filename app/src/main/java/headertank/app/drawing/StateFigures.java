@@ -1,6 +1,6 @@
 package headertank.app.drawing;
 
-import headertank.app.check.PointResult;
+import headertank.app.check.stored.PointResult;
 import headertank.calc.rating.CoolingCurves;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;

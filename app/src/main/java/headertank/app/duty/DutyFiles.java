@@ -1,5 +1,6 @@
 package headertank.app.duty;
 
+import headertank.app.stored.Sha256;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.DutySource;
 import headertank.calc.duty.ScheduleCsv;
@@ -26,7 +27,7 @@ final class DutyFiles implements DutySource {
                     return ScheduleCsv.parse(text);
                 })
                 .toList();
-        version = CsvHash.brief(all.toString());
+        version = Sha256.brief(all.toString());
     }
 
     private static String read(String name) {

@@ -1,5 +1,6 @@
 package headertank.app.duty;
 
+import headertank.app.stored.Sha256;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
@@ -48,7 +49,7 @@ class DutyStore {
                 .param("duty", dutyId)
                 .param("number", number)
                 .param("csv", csv)
-                .param("hash", CsvHash.of(csv))
+                .param("hash", Sha256.of(csv))
                 .param("active", active)
                 .param("author", author)
                 .query(Long.class)

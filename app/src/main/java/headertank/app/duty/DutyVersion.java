@@ -1,5 +1,6 @@
 package headertank.app.duty;
 
+import headertank.app.stored.Sha256;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.DutySource;
 import headertank.calc.duty.ScheduleCsv;
@@ -28,7 +29,7 @@ record DutyVersion(long id, String dutyId, int number, String csv, boolean activ
     /** One source for each duty, so that a check names the version that it rated and no other. */
     static DutySource source(Duty duty, DutyVersion version) {
         return new ShopSource(
-                "shop-duty-" + duty.id(), version.number() + "-" + CsvHash.brief(version.csv()), duty.source(), duty);
+                "shop-duty-" + duty.id(), version.number() + "-" + Sha256.brief(version.csv()), duty.source(), duty);
     }
 
     private record ShopSource(String id, String version, String source, Duty duty) implements DutySource {

@@ -1,8 +1,9 @@
 package headertank.app.handover;
 
-import headertank.calc.IdleExpectation;
-import headertank.calc.IdleExpectation.Band;
+import headertank.app.handover.item.WorkshopDay;
 import headertank.calc.transients.IdleWarmUp.Figure;
+import headertank.calc.workshop.IdleExpectation;
+import headertank.calc.workshop.IdleExpectation.Band;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;

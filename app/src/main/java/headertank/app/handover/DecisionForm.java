@@ -28,7 +28,7 @@ public record DecisionForm(
         open = copy;
     }
 
-    static DecisionForm empty() {
+    public static DecisionForm empty() {
         return new DecisionForm(UUID.randomUUID(), null, "", Map.of());
     }
 

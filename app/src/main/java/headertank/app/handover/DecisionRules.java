@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What a last word needs. Sending a car back is always possible, with a reason. */
-final class DecisionRules {
+public final class DecisionRules {
 
     /**
      * Why a last word is not accepted.
@@ -12,14 +12,14 @@ final class DecisionRules {
      * @param field {@code outcome}, {@code reason}, or {@code open-} and the key of an item
      * @param key of the sentence in the message files
      */
-    record Fault(String field, String key) {}
+    public record Fault(String field, String key) {}
 
     /** Start of the name of an open item's field. */
     static final String OPEN = "open-";
 
     private DecisionRules() {}
 
-    static List<Fault> faults(Handover handover, DecisionForm form) {
+    public static List<Fault> faults(Handover handover, DecisionForm form) {
         List<Fault> faults = new ArrayList<>();
         if (handover.isDelivered()) {
             faults.add(new Fault("outcome", "handover.decide.delivered"));

@@ -1,5 +1,6 @@
 package headertank.app.handover;
 
+import headertank.app.handover.item.ItemOutcome;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
@@ -23,7 +24,7 @@ public record EntryForm(
         note = note == null ? "" : note.strip();
     }
 
-    static EntryForm empty() {
+    public static EntryForm empty() {
         return new EntryForm(UUID.randomUUID(), "", null, "", "");
     }
 }

@@ -1,7 +1,10 @@
 package headertank.app.handover;
 
-import headertank.app.check.CheckLine;
-import headertank.app.check.Decision;
+import headertank.app.check.stored.CheckLine;
+import headertank.app.check.stored.Decision;
+import headertank.app.handover.item.ChecklistLine;
+import headertank.app.handover.item.WarmUpStage;
+import headertank.app.handover.item.WorkshopDay;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;

@@ -3,17 +3,25 @@ package headertank.app.handover;
 import headertank.app.audit.AuditTrail;
 import headertank.app.car.CarSearch;
 import headertank.app.carspec.Revisions;
-import headertank.app.check.CheckInput;
 import headertank.app.check.Checks;
-import headertank.app.check.StoredCheck;
+import headertank.app.check.stored.CheckInput;
+import headertank.app.check.stored.StoredCheck;
 import headertank.app.handover.HandoverDecision.OpenItem;
+import headertank.app.handover.item.CheckList;
+import headertank.app.handover.item.ChecklistLine;
+import headertank.app.handover.item.Expectations;
+import headertank.app.handover.item.Measurement;
+import headertank.app.handover.item.WorkshopDay;
+import headertank.app.handover.photo.PhotoLine;
+import headertank.app.handover.photo.PhotoStore;
+import headertank.app.handover.photo.StoredPicture;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
-import headertank.calc.IdleExpectation.Band;
 import headertank.calc.Rater;
 import headertank.calc.Version;
 import headertank.calc.transients.IdleWarmUp.Figure;
+import headertank.calc.workshop.IdleExpectation.Band;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -101,7 +109,7 @@ public class Handovers {
     }
 
     /** Whether this entry is stored already. */
-    boolean isStored(EntryForm form) {
+    public boolean isStored(EntryForm form) {
         return measurements.has(user.shopId(), form.key());
     }
 
@@ -137,7 +145,7 @@ public class Handovers {
         return photos.jpeg(user.shopId(), id, small).orElseThrow(() -> new NotFoundException("photo", id));
     }
 
-    boolean isDecided(DecisionForm form) {
+    public boolean isDecided(DecisionForm form) {
         return decisions.has(user.shopId(), form.key());
     }
 

@@ -1,5 +1,7 @@
 package headertank.app.handover;
 
+import headertank.app.handover.item.ItemOutcome;
+import headertank.app.handover.item.Measurement;
 import java.sql.Types;
 import java.util.List;
 import java.util.Map;

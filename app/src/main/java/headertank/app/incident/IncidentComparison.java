@@ -1,7 +1,7 @@
 package headertank.app.incident;
 
-import headertank.app.check.CheckLine;
-import headertank.app.check.DutyResult;
+import headertank.app.check.stored.CheckLine;
+import headertank.app.check.stored.DutyResult;
 import headertank.calc.risk.Flag;
 import java.util.List;
 import java.util.Optional;

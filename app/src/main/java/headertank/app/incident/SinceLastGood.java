@@ -1,11 +1,11 @@
 package headertank.app.incident;
 
-import headertank.app.carspec.FieldText;
 import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
 import headertank.app.check.Checks;
-import headertank.app.check.DutyResult;
-import headertank.app.check.StoredCheck;
+import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.StoredCheck;
+import headertank.app.field.FieldText;
 import headertank.app.incident.IncidentComparison.ChangeLine;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
@@ -15,11 +15,11 @@ import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.FieldChange;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.SensorPlacement;
 import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Stated;
 import headertank.calc.rating.Balance;
-import headertank.calc.sensor.SensorPlacement;
 import headertank.calc.sensor.SensorReading;
 import headertank.calc.verdict.DutyOutcome;
 import java.util.ArrayList;

@@ -1,7 +1,7 @@
 package headertank.app.job;
 
 import headertank.app.car.CarSearch;
-import headertank.app.check.ShopFigures;
+import headertank.app.check.figure.ShopFigures;
 import headertank.app.language.Dates;
 import headertank.app.problem.ConflictException;
 import jakarta.servlet.http.HttpServletResponse;

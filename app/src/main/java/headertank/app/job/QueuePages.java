@@ -1,6 +1,6 @@
 package headertank.app.job;
 
-import headertank.app.check.ShopFigures;
+import headertank.app.check.figure.ShopFigures;
 import java.time.Instant;
 import java.time.LocalDate;
 import org.springframework.format.annotation.DateTimeFormat;

@@ -1,7 +1,9 @@
 package headertank.app.part;
 
+import headertank.app.field.FieldFormat;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
+import headertank.app.stored.Sha256;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
@@ -52,12 +54,10 @@ public class Catalogue {
 
     private final JdbcClient jdbc;
     private final CurrentUser user;
-    private final FieldValues values;
 
-    Catalogue(JdbcClient jdbc, CurrentUser user, FieldValues values) {
+    Catalogue(JdbcClient jdbc, CurrentUser user) {
         this.jdbc = jdbc;
         this.user = user;
-        this.values = values;
     }
 
     /** The part; "not found" for a part of another shop too. */
@@ -148,10 +148,10 @@ public class Catalogue {
                         PartKind.valueOf(row.getString("kind")),
                         row.getString("name"),
                         row.getString("reference"),
-                        values.read(text),
+                        FieldFormat.read(text),
                         Optional.ofNullable(minor).map(m -> new Price(m, currency)),
                         row.getString("stock_note")),
-                ValuesHash.of(text),
+                Sha256.hex(text),
                 row.getBoolean("retired"),
                 row.getObject("changed_at", OffsetDateTime.class).toInstant(),
                 row.getInt("version"),

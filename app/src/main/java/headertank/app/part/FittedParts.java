@@ -1,7 +1,10 @@
 package headertank.app.part;
 
+import headertank.app.field.FieldFormat;
+import headertank.app.field.FieldValues;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
+import headertank.app.stored.Sha256;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
@@ -33,7 +36,7 @@ public class FittedParts {
      * @param values the catalogue's, at the time
      * @param changed fields in which the revision differs from them
      */
-    public record Fitted(PartKind slot, PartRef ref, String name, PartValues values, List<BuildField> changed) {}
+    public record Fitted(PartKind slot, PartRef ref, String name, FieldValues values, List<BuildField> changed) {}
 
     /**
      * One slot in which two revisions differ.
@@ -47,12 +50,10 @@ public class FittedParts {
 
     private final JdbcClient jdbc;
     private final CurrentUser user;
-    private final FieldValues values;
 
-    FittedParts(JdbcClient jdbc, CurrentUser user, FieldValues values) {
+    FittedParts(JdbcClient jdbc, CurrentUser user) {
         this.jdbc = jdbc;
         this.user = user;
-        this.values = values;
     }
 
     /** Parts of a revision of the current shop, in the order of their kinds. */
@@ -91,8 +92,8 @@ public class FittedParts {
     }
 
     /** What the catalogue said of a part when it was chosen: kept from a revision, or still in the catalogue; empty when neither. */
-    public Optional<PartValues> valuesOf(PartRef ref) {
-        return frozen(user.shopId(), ref).map(f -> values.read(f.valuesText()));
+    public Optional<FieldValues> valuesOf(PartRef ref) {
+        return frozen(user.shopId(), ref).map(f -> FieldFormat.read(f.valuesText()));
     }
 
     /** The part of this kind and name, as a new spec names it. */
@@ -101,7 +102,7 @@ public class FittedParts {
                 .param("shop", shopId)
                 .param("kind", kind.name())
                 .param("name", name)
-                .query((row, n) -> new PartRef(row.getLong("id"), ValuesHash.of(row.getString("values_text"))))
+                .query((row, n) -> new PartRef(row.getLong("id"), Sha256.hex(row.getString("values_text"))))
                 .optional();
     }
 
@@ -128,8 +129,8 @@ public class FittedParts {
                     .param("part", ref.partId())
                     .param("name", said.name())
                     .param("text", said.valuesText())
-                    .param("hash", HexFormat.of().parseHex(ValuesHash.of(said.valuesText())))
-                    .param("changed", keys(changed(slot, values.read(said.valuesText()), stated)))
+                    .param("hash", Sha256.of(said.valuesText()))
+                    .param("changed", keys(changed(slot, FieldFormat.read(said.valuesText()), stated)))
                     .update();
             if (written == 0) {
                 throw new NotFoundException("part", ref.partId());
@@ -138,16 +139,16 @@ public class FittedParts {
     }
 
     /** Fields in which a car differs from what this part brings along. */
-    public static List<BuildField> changed(PartKind kind, PartValues said, Map<BuildField, Entry> stated) {
+    public static List<BuildField> changed(PartKind kind, FieldValues said, Map<BuildField, Entry> stated) {
         return withImplied(kind, said).differing(stated);
     }
 
     /** What fitting the part states of a car: its values, and what follows from there being such a part. */
-    public static PartValues withImplied(PartKind kind, PartValues said) {
+    public static FieldValues withImplied(PartKind kind, FieldValues said) {
         Map<BuildField, Entry> entries = new EnumMap<>(BuildField.class);
         entries.putAll(said.entries());
         kind.implied().forEach((field, token) -> entries.put(field, new Chosen(token, Provenance.MEASURED)));
-        return new PartValues(entries, said.typed());
+        return new FieldValues(entries, said.typed());
     }
 
     private Optional<Frozen> frozen(long shopId, PartRef ref) {
@@ -156,7 +157,7 @@ public class FittedParts {
                 .param("part", ref.partId())
                 .query((row, n) -> new Frozen(row.getString("name"), row.getString("values_text")))
                 .optional()
-                .filter(f -> ValuesHash.of(f.valuesText()).equals(ref.valuesHash()));
+                .filter(f -> Sha256.hex(f.valuesText()).equals(ref.valuesHash()));
         return now.or(() -> jdbc.sql("""
                         select part_name, values_text from fitted_part
                         where shop_id = :shop and part_id = :part and values_sha256 = :hash order by revision_id desc limit 1""")
@@ -190,7 +191,7 @@ public class FittedParts {
                 PartKind.valueOf(row.getString("slot")),
                 new PartRef(row.getLong("part_id"), hash),
                 row.getString("part_name"),
-                values.read(row.getString("values_text")),
+                FieldFormat.read(row.getString("values_text")),
                 changed);
     }
 }

@@ -1,5 +1,10 @@
 package headertank.app.part;
 
+import headertank.app.csv.Csv;
+import headertank.app.field.FieldText;
+import headertank.app.field.FieldValues;
+import headertank.app.field.TypedField;
+import headertank.app.stored.Sha256;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Provenance;
 import java.util.ArrayList;
@@ -32,15 +37,14 @@ class ImportReader {
     private final Catalogue catalogue;
     private final PartReader reader;
     private final PartFormView forms;
-    private final FieldValues values;
+    private final FieldText text;
     private final MessageSource messages;
 
-    ImportReader(
-            Catalogue catalogue, PartReader reader, PartFormView forms, FieldValues values, MessageSource messages) {
+    ImportReader(Catalogue catalogue, PartReader reader, PartFormView forms, FieldText text, MessageSource messages) {
         this.catalogue = catalogue;
         this.reader = reader;
         this.forms = forms;
-        this.values = values;
+        this.text = text;
         this.messages = messages;
     }
 
@@ -94,7 +98,7 @@ class ImportReader {
         Set<String> allowed = new HashSet<>(PartFile.COLUMNS);
         PartFile.fields().forEach(f -> {
             allowed.add(f.key());
-            allowed.add(f.key() + PartForm.FROM);
+            allowed.add(f.key() + TypedField.FROM);
         });
         Set<String> seen = new HashSet<>();
         for (String column : header) {
@@ -132,7 +136,7 @@ class ImportReader {
             List<ImportPlan.Fault> faults) {
         int before = faults.size();
         PartForm base = saved.map(forms::of).orElseGet(() -> PartForm.blank(cells.get("kind"), currency));
-        Map<BuildField, FieldValues.Typed> fields = fields(number, cells, base, faults);
+        Map<BuildField, TypedField> fields = fields(number, cells, base, faults);
         String retired = cells.getOrDefault("retired", "");
         if (!List.of("", "yes", "no").contains(retired)) {
             faults.add(new ImportPlan.Fault(number, "retired", retired, message("part.file.yes-no")));
@@ -147,7 +151,7 @@ class ImportReader {
                 fields,
                 base.version());
         PartReader.Reading reading =
-                reader.read(form, saved.map(p -> p.content().values()).orElseGet(PartValues::none));
+                reader.read(form, saved.map(p -> p.content().values()).orElseGet(FieldValues::none));
         reading.faults().forEach((column, sentence) -> faults.add(fault(number, column, form, sentence)));
         if (faults.size() > before) {
             return Optional.empty();
@@ -162,13 +166,13 @@ class ImportReader {
         return written.isEmpty() && !cells.containsKey("currency") ? usual : written;
     }
 
-    private Map<BuildField, FieldValues.Typed> fields(
+    private Map<BuildField, TypedField> fields(
             int number, Map<String, String> cells, PartForm base, List<ImportPlan.Fault> faults) {
-        Map<BuildField, FieldValues.Typed> fields = new EnumMap<>(BuildField.class);
+        Map<BuildField, TypedField> fields = new EnumMap<>(BuildField.class);
         List<BuildField> ofKind =
                 PartKind.of(cells.get("kind")).map(PartKind::fields).orElse(List.of());
         for (BuildField field : PartFile.fields()) {
-            FieldValues.Typed was = base.field(field);
+            TypedField was = base.field(field);
             String text = cells.getOrDefault(field.key(), was.text());
             if (!ofKind.contains(field)) {
                 if (!text.isEmpty() && !ofKind.isEmpty()) {
@@ -177,17 +181,16 @@ class ImportReader {
                 }
                 continue;
             }
-            String column = field.key() + PartForm.FROM;
+            String column = field.key() + TypedField.FROM;
             String from = cells.getOrDefault(column, "");
-            Optional<Provenance> stated = PartForm.provenance(from);
+            Optional<Provenance> stated = TypedField.provenance(from);
             if (stated.isEmpty() && !from.isEmpty()) {
                 faults.add(new ImportPlan.Fault(
                         number, column, from, message("part.file.one-of", names(Provenance.values()))));
             }
             fields.put(
                     field,
-                    new FieldValues.Typed(
-                            text, stated.orElse(text.equals(was.text()) ? was.from() : PartForm.usual(field))));
+                    new TypedField(text, stated.orElse(text.equals(was.text()) ? was.from() : PartForm.usual(field))));
         }
         return fields;
     }
@@ -203,7 +206,7 @@ class ImportReader {
             default -> form.stock();
         });
         String said = field.filter(BuildField::isChoice)
-                .map(f -> message("part.file.one-of", String.join(", ", values.options(f))))
+                .map(f -> message("part.file.one-of", String.join(", ", text.options(f))))
                 .orElse(sentence);
         return new ImportPlan.Fault(number, column, value.length() > 60 ? value.substring(0, 60) + "…" : value, said);
     }
@@ -255,7 +258,7 @@ class ImportReader {
     }
 
     private static String fingerprint(List<ImportPlan.Line> lines) {
-        return ValuesHash.of(lines.stream()
+        return Sha256.hex(lines.stream()
                 .map(l -> l.deed() + " " + l.id() + " " + l.version() + " " + l.number())
                 .collect(Collectors.joining("\n")));
     }

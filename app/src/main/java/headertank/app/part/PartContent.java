@@ -1,5 +1,6 @@
 package headertank.app.part;
 
+import headertank.app.field.FieldValues;
 import java.util.Optional;
 
 /**
@@ -9,4 +10,4 @@ import java.util.Optional;
  * @param stock note about the stock, may be empty
  */
 public record PartContent(
-        PartKind kind, String name, String reference, PartValues values, Optional<Price> price, String stock) {}
+        PartKind kind, String name, String reference, FieldValues values, Optional<Price> price, String stock) {}

@@ -1,5 +1,8 @@
 package headertank.app.part;
 
+import headertank.app.csv.Csv;
+import headertank.app.field.FieldText;
+import headertank.app.field.TypedField;
 import headertank.app.unit.DecimalSign;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Entry;
@@ -16,10 +19,10 @@ class PartFile {
 
     static final List<String> COLUMNS = List.of("kind", "name", "reference", "price", "currency", "stock", "retired");
 
-    private final FieldValues values;
+    private final FieldText text;
 
-    PartFile(FieldValues values) {
-        this.values = values;
+    PartFile(FieldText text) {
+        this.text = text;
     }
 
     /** Columns of the fields that parts can state. */
@@ -37,7 +40,7 @@ class PartFile {
         List<String> header = new ArrayList<>(COLUMNS);
         fields.forEach(f -> {
             header.add(f.key());
-            header.add(f.key() + PartForm.FROM);
+            header.add(f.key() + TypedField.FROM);
         });
         StringBuilder file = new StringBuilder(Csv.write(header));
         parts.forEach(p -> file.append(Csv.write(cells(p, fields))));
@@ -56,7 +59,7 @@ class PartFile {
                 part.retired() ? "yes" : "no"));
         for (BuildField field : fields) {
             Entry entry = content.values().entries().get(field);
-            cells.add(DecimalSign.inFile(values.text(content.values(), field)));
+            cells.add(DecimalSign.inFile(text.prefill(content.values(), field)));
             cells.add(entry == null ? "" : entry.from().name());
         }
         return cells;

@@ -1,13 +1,13 @@
 package headertank.app.part;
 
+import headertank.app.field.CoreSize;
+import headertank.app.field.TypedField;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Provenance;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import org.springframework.util.MultiValueMap;
 
 /**
@@ -28,10 +28,8 @@ record PartForm(
         String price,
         String currency,
         String stock,
-        Map<BuildField, FieldValues.Typed> fields,
+        Map<BuildField, TypedField> fields,
         Integer version) {
-
-    static final String FROM = ".from";
 
     PartForm {
         fields = Collections.unmodifiableMap(fields);
@@ -42,11 +40,10 @@ record PartForm(
     }
 
     static PartForm sent(MultiValueMap<String, String> sent) {
-        Map<BuildField, FieldValues.Typed> fields = new EnumMap<>(BuildField.class);
+        Map<BuildField, TypedField> fields = new EnumMap<>(BuildField.class);
         for (BuildField field : BuildField.values()) {
             if (sent.containsKey(field.key())) {
-                Provenance from = provenance(first(sent, field.key() + FROM)).orElse(usual(field));
-                fields.put(field, new FieldValues.Typed(first(sent, field.key()), from));
+                fields.put(field, TypedField.sent(sent, field, usual(field)));
             }
         }
         String version = first(sent, "version");
@@ -57,7 +54,7 @@ record PartForm(
                 first(sent, "price"),
                 first(sent, "currency").toUpperCase(Locale.ROOT),
                 first(sent, "stock"),
-                fields,
+                CoreSize.spread(fields),
                 version.matches("\\d{1,9}") ? Integer.valueOf(version) : null);
     }
 
@@ -73,19 +70,13 @@ record PartForm(
         return new PartForm(other.name(), name, reference, price, currency, stock, fields, version);
     }
 
-    FieldValues.Typed field(BuildField field) {
-        return fields.getOrDefault(field, new FieldValues.Typed("", usual(field)));
+    TypedField field(BuildField field) {
+        return fields.getOrDefault(field, new TypedField("", usual(field)));
     }
 
     /** Where a value of a part usually comes from: the flow of a fan is an advertisement until somebody shows a curve. */
     static Provenance usual(BuildField field) {
         return field == BuildField.FAN_FLOW ? Provenance.ADVERTISED : Provenance.DATASHEET;
-    }
-
-    static Optional<Provenance> provenance(String token) {
-        return Arrays.stream(Provenance.values())
-                .filter(p -> p.name().equals(token))
-                .findFirst();
     }
 
     private static String first(MultiValueMap<String, String> sent, String name) {

@@ -1,5 +1,6 @@
 package headertank.app.part;
 
+import headertank.app.field.FieldValues;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.HashMap;
 import java.util.Map;
@@ -51,7 +52,7 @@ class PartFormPages {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         PartForm form = PartForm.sent(sent);
-        PartReader.Reading reading = reader.read(form, PartValues.none());
+        PartReader.Reading reading = reader.read(form, FieldValues.none());
         Map<String, String> faults = new HashMap<>(reading.faults());
         taken.fault(form, null).ifPresent(fault -> faults.putIfAbsent("name", fault));
         if (faults.isEmpty()) {

@@ -1,5 +1,7 @@
 package headertank.app.part;
 
+import headertank.app.field.FieldText;
+import headertank.app.field.TypedField;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Provenance;
 import java.util.Arrays;
@@ -26,10 +28,10 @@ class PartFormView {
             String fault,
             String theirs) {}
 
-    private final FieldValues values;
+    private final FieldText text;
 
-    PartFormView(FieldValues values) {
-        this.values = values;
+    PartFormView(FieldText text) {
+        this.text = text;
     }
 
     List<Row> rows(PartKind kind, PartForm form, Map<String, String> faults, Map<String, String> theirs) {
@@ -38,7 +40,7 @@ class PartFormView {
                         f,
                         form.field(f).text(),
                         form.field(f).from(),
-                        f.isChoice() ? values.options(f) : List.of(),
+                        text.options(f),
                         Arrays.asList(Provenance.values()),
                         faults.getOrDefault(f.key(), ""),
                         theirs.getOrDefault(f.key(), "")))
@@ -47,12 +49,12 @@ class PartFormView {
 
     /** A form filled from the catalogue. */
     PartForm of(PartLine part) {
-        Map<BuildField, FieldValues.Typed> fields = new LinkedHashMap<>();
+        Map<BuildField, TypedField> fields = new LinkedHashMap<>();
         PartContent content = part.content();
         content.values()
                 .entries()
                 .forEach((field, entry) ->
-                        fields.put(field, new FieldValues.Typed(values.text(content.values(), field), entry.from())));
+                        fields.put(field, new TypedField(text.prefill(content.values(), field), entry.from())));
         return new PartForm(
                 content.kind().name(),
                 content.name(),
@@ -74,11 +76,11 @@ class PartFormView {
         put(differing, "currency", mine.currency(), their.currency());
         put(differing, "stock", mine.stock(), their.stock());
         for (BuildField field : saved.kind().fields()) {
-            FieldValues.Typed my = mine.field(field);
-            FieldValues.Typed now = their.field(field);
+            TypedField my = mine.field(field);
+            TypedField now = their.field(field);
             boolean same = my.text().equals(now.text()) && (my.text().isEmpty() || my.from() == now.from());
             if (!same) {
-                differing.put(field.key(), values.show(saved.content().values(), field));
+                differing.put(field.key(), text.show(saved.content().values(), field));
             }
         }
         differing.replaceAll((name, value) -> value.isEmpty() ? "–" : value);

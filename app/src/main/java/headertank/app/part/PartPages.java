@@ -1,7 +1,10 @@
 package headertank.app.part;
 
+import headertank.app.field.FieldText;
+import headertank.app.field.FieldValues;
 import headertank.app.problem.NotFoundException;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Provenance;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.LinkedHashSet;
@@ -35,13 +38,13 @@ class PartPages {
     private final Catalogue catalogue;
     private final Parts parts;
     private final CarsWithPart cars;
-    private final FieldValues values;
+    private final FieldText text;
 
-    PartPages(Catalogue catalogue, Parts parts, CarsWithPart cars, FieldValues values) {
+    PartPages(Catalogue catalogue, Parts parts, CarsWithPart cars, FieldText text) {
         this.catalogue = catalogue;
         this.parts = parts;
         this.cars = cars;
-        this.values = values;
+        this.text = text;
     }
 
     @GetMapping("/parts")
@@ -78,7 +81,7 @@ class PartPages {
                         .filter(f -> part.content().values().entries().containsKey(f))
                         .map(f -> new ValueLine(
                                 f,
-                                values.show(part.content().values(), f),
+                                text.show(part.content().values(), f),
                                 part.content().values().entries().get(f).from()))
                         .toList());
         model.addAttribute(
@@ -103,8 +106,8 @@ class PartPages {
         if (second.kind() != first.kind()) {
             throw new NotFoundException("part of this kind", with);
         }
-        PartValues one = first.content().values();
-        PartValues other = second.content().values();
+        FieldValues one = first.content().values();
+        FieldValues other = second.content().values();
         Set<BuildField> stated = new LinkedHashSet<>(first.kind().fields());
         stated.removeIf(f -> !one.entries().containsKey(f) && !other.entries().containsKey(f));
         model.addAttribute("first", first);
@@ -114,9 +117,9 @@ class PartPages {
                 stated.stream()
                         .map(f -> new Side(
                                 f,
-                                values.show(one, f),
-                                values.show(other, f),
-                                !PartValues.same(
+                                text.show(one, f),
+                                text.show(other, f),
+                                !Entry.sameValue(
                                         one.entries().get(f), other.entries().get(f))))
                         .toList());
         return "part/compare";

@@ -1,5 +1,8 @@
 package headertank.app.part;
 
+import headertank.app.field.FieldReader;
+import headertank.app.field.FieldValues;
+import headertank.app.field.TypedField;
 import headertank.calc.carspec.BuildField;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -26,16 +29,16 @@ class PartReader {
      */
     record Reading(Optional<PartContent> content, Map<String, String> faults) {}
 
-    private final FieldValues values;
+    private final FieldReader fields;
     private final MessageSource messages;
 
-    PartReader(FieldValues values, MessageSource messages) {
-        this.values = values;
+    PartReader(FieldReader fields, MessageSource messages) {
+        this.fields = fields;
         this.messages = messages;
     }
 
     /** @param before what the catalogue says now; a field that still reads as it did there keeps its exact value */
-    Reading read(PartForm form, PartValues before) {
+    Reading read(PartForm form, FieldValues before) {
         Map<String, String> faults = new LinkedHashMap<>();
         Optional<PartKind> kind = PartKind.of(form.kind());
         if (kind.isEmpty()) {
@@ -48,7 +51,7 @@ class PartReader {
         line("reference", form.reference(), LONGEST_NAME, faults);
         line("stock", form.stock(), LONGEST_STOCK, faults);
         Optional<Price> price = price(form, faults);
-        FieldValues.Reading read = values.read(ofKind(kind, form), before);
+        FieldReader.Reading read = fields.read(ofKind(kind, form), before);
         read.faults().forEach((field, fault) -> faults.put(field.key(), fault));
         return faults.isEmpty()
                 ? new Reading(
@@ -58,8 +61,8 @@ class PartReader {
                 : new Reading(Optional.empty(), faults);
     }
 
-    private static Map<BuildField, FieldValues.Typed> ofKind(Optional<PartKind> kind, PartForm form) {
-        Map<BuildField, FieldValues.Typed> fields = new EnumMap<>(BuildField.class);
+    private static Map<BuildField, TypedField> ofKind(Optional<PartKind> kind, PartForm form) {
+        Map<BuildField, TypedField> fields = new EnumMap<>(BuildField.class);
         kind.ifPresent(k -> k.fields().forEach(f -> fields.put(f, form.field(f))));
         return fields;
     }

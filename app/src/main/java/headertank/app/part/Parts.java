@@ -1,6 +1,7 @@
 package headertank.app.part;
 
 import headertank.app.audit.AuditTrail;
+import headertank.app.field.FieldFormat;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
@@ -13,27 +14,25 @@ import org.springframework.transaction.annotation.Transactional;
 public class Parts {
 
     private final PartRepository parts;
-    private final FieldValues values;
     private final CurrentUser user;
     private final AuditTrail audit;
 
-    Parts(PartRepository parts, FieldValues values, CurrentUser user, AuditTrail audit) {
+    Parts(PartRepository parts, CurrentUser user, AuditTrail audit) {
         this.parts = parts;
-        this.values = values;
         this.user = user;
         this.audit = audit;
     }
 
     /** Returns the new part's id. */
     long add(PartContent content) {
-        Part added = parts.saveAndFlush(new Part(user.shopId(), content, values.write(content.values())));
+        Part added = parts.saveAndFlush(new Part(user.shopId(), content, FieldFormat.write(content.values())));
         audit.record("part.added", "part", added.id(), "");
         return added.id();
     }
 
     /** The same in the name of the program, for data that it brings along. */
     public long addFor(long shopId, PartContent content) {
-        Part added = parts.saveAndFlush(new Part(shopId, content, values.write(content.values())));
+        Part added = parts.saveAndFlush(new Part(shopId, content, FieldFormat.write(content.values())));
         audit.recordByProgram(shopId, "part.added", "part", added.id(), "");
         return added.id();
     }
@@ -41,7 +40,7 @@ public class Parts {
     /** @throws ObjectOptimisticLockingFailureException when somebody else saved since the form was filled */
     void change(long id, PartContent content, Integer seen) {
         Part part = find(id, seen);
-        part.take(content, values.write(content.values()));
+        part.take(content, FieldFormat.write(content.values()));
         parts.saveAndFlush(part);
         audit.record("part.changed", "part", id, "");
     }

@@ -8,14 +8,13 @@ import headertank.app.car.CarSearch;
 import headertank.app.carspec.Revisions;
 import headertank.app.check.CheckView;
 import headertank.app.check.Checks;
-import headertank.app.check.FigureText;
-import headertank.app.check.ShopFigures;
-import headertank.app.check.StoredCheck;
+import headertank.app.check.figure.FigureText;
+import headertank.app.check.figure.ShopFigures;
+import headertank.app.check.stored.StoredCheck;
 import headertank.app.drawing.Drawings;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Shops;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
+import headertank.app.stored.Sha256;
 import java.time.Clock;
 import java.util.Map;
 import org.springframework.context.i18n.LocaleContextHolder;
@@ -82,7 +81,7 @@ public class Sheets {
                 .param("shop", user.shopId())
                 .param("check", checkId)
                 .param("person", user.accountId())
-                .param("hash", sha256(sheet))
+                .param("hash", Sha256.of(sheet))
                 .update();
         audit.record("check.sheet-printed", "check_run", checkId, "");
         return new Sheet("check-" + checkId + ".pdf", sheet);
@@ -106,13 +105,5 @@ public class Sheets {
                 entry("printedAt", Clock.systemUTC().instant()),
                 entry("printedBy", user.require().displayName())));
         return templates.process("print/sheet", context);
-    }
-
-    private static byte[] sha256(byte[] bytes) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(bytes);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
     }
 }

@@ -8,6 +8,8 @@ import static headertank.calc.carspec.BuildField.ENGINE_POWER;
 import static headertank.calc.carspec.BuildField.FAN_DRIVE;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import headertank.app.field.FieldReader;
+import headertank.app.field.FieldText;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
@@ -27,7 +29,7 @@ class CompletenessTest {
             Arrays.stream(BuildField.values()).filter(BuildField::essential).count();
 
     private final FieldText text = Texts.metric(RATER);
-    private final SpecReader reader = new SpecReader(() -> RATER, text);
+    private final SpecReader reader = new SpecReader(() -> RATER, new FieldReader(text), text);
     private final Preview preview = new Preview(() -> RATER, text);
     private final Completeness completeness = new Completeness(() -> RATER, text);
 

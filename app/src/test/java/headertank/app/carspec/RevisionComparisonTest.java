@@ -7,6 +7,7 @@ import static headertank.calc.quantity.Provenance.MEASURED;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import headertank.app.field.FieldText;
 import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;

@@ -3,6 +3,7 @@ package headertank.app.carspec;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import headertank.app.field.FieldFormat;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
@@ -99,7 +100,7 @@ class SpecFormatTest {
                 "{\"carClass\":\"DRIFT\",\"carClass\":\"TRACK\",\"duties\":[\"drift\"],\"fields\":{},\"format\":1}"
             })
     void textThatIsNoSpecIsRefused(String text) {
-        assertThatThrownBy(() -> format.read(text)).isInstanceOf(SpecFormat.UnreadableException.class);
+        assertThatThrownBy(() -> format.read(text)).isInstanceOf(FieldFormat.UnreadableException.class);
     }
 
     private static Spec any(Random random) {

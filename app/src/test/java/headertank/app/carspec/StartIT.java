@@ -16,6 +16,7 @@ import headertank.app.account.People;
 import headertank.app.car.CarForm;
 import headertank.app.car.Cars;
 import headertank.app.database.DatabaseTest;
+import headertank.app.field.TypedField;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.BuildField;
@@ -99,8 +100,8 @@ class StartIT {
     @Test
     void itsValuesComeAlongAsGuessesAndNothingOfItsOwner() throws Exception {
         StartFrom.Start start = starts.from(twin, Optional.empty());
-        assertThat(start.form().field(BuildField.CORE_WIDTH)).isEqualTo(new SpecForm.Typed("25 in", GUESSED));
-        assertThat(start.form().field(BuildField.THERMOSTAT)).isEqualTo(new SpecForm.Typed("FITTED", GUESSED));
+        assertThat(start.form().field(BuildField.CORE_WIDTH)).isEqualTo(new TypedField("25 in", GUESSED));
+        assertThat(start.form().field(BuildField.THERMOSTAT)).isEqualTo(new TypedField("FITTED", GUESSED));
         assertThat(start.form().parent()).isNull();
         assertThat(start.form().reason())
                 .contains("Oskelle K6 2003", "car " + twin)

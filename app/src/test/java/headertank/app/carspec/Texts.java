@@ -1,6 +1,7 @@
 package headertank.app.carspec;
 
 import headertank.app.MessageSources;
+import headertank.app.field.FieldText;
 import headertank.app.unit.UnitSystem;
 import headertank.calc.Rater;
 import java.util.Locale;

@@ -13,10 +13,17 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import headertank.app.account.People;
 import headertank.app.carspec.Revisions;
+import headertank.app.check.snapshot.Snapshot;
+import headertank.app.check.stored.CheckLine;
+import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.Decision;
+import headertank.app.check.stored.SignOff;
+import headertank.app.check.stored.StoredCheck;
 import headertank.app.database.DatabaseTest;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Role;
+import headertank.app.stored.Sha256;
 import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Stated;
@@ -91,8 +98,8 @@ class ChecksIT {
                 .param("id", id)
                 .query()
                 .singleRow();
-        assertThat(check.inputSha256()).isEqualTo(CheckStore.hex(CheckFormat.sha256((String) row.get("input_text"))));
-        assertThat(check.resultSha256()).isEqualTo(CheckStore.hex(CheckFormat.sha256((String) row.get("result_text"))));
+        assertThat(check.inputSha256()).isEqualTo(CheckStore.hex(Sha256.of((String) row.get("input_text"))));
+        assertThat(check.resultSha256()).isEqualTo(CheckStore.hex(Sha256.of((String) row.get("result_text"))));
         assertThat(row).containsEntry("duties", "street").containsEntry("seed", rating.seed());
         assertThat((String) row.get("rule_versions")).contains("standard-policy@1", "sensor-in-hose@");
     }
@@ -164,8 +171,7 @@ class ChecksIT {
         assertThat(signed.signerId()).isEqualTo(technician);
         assertThat(signed.decision()).isEqualTo(Decision.DELIVER_WITH_CONDITIONS);
         assertThat(signed.sha256())
-                .isEqualTo(CheckStore.hex(
-                        CheckFormat.sha256(Checks.signedText(check, technician, form, signed.conditions()))));
+                .isEqualTo(CheckStore.hex(Sha256.of(Checks.signedText(check, technician, form, signed.conditions()))));
         assertThatThrownBy(() -> checks.sign(id, form))
                 .isInstanceOf(ConflictException.class)
                 .hasMessage("check.sign.already");

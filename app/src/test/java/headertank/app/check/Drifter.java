@@ -1,5 +1,9 @@
 package headertank.app.check;
 
+import headertank.app.check.snapshot.Snapshot;
+import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.StoredRun;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
@@ -9,14 +13,14 @@ import headertank.calc.quantity.Stated;
 import java.util.List;
 
 /** A drift car with two big fans on a ramp, rated without uncertainty. */
-final class Drifter {
+public final class Drifter {
 
-    static final Rater RATER = Rater.standard();
-    static final CheckResult RESULT = check(builder().build(), "drift");
+    public static final Rater RATER = Rater.standard();
+    public static final CheckResult RESULT = check(builder().build(), "drift");
 
     private Drifter() {}
 
-    static Build.Builder builder() {
+    public static Build.Builder builder() {
         return Build.forCar(CarClass.DRIFT)
                 .set(BuildField.ENGINE_POWER, Stated.measured(330e3))
                 .set(BuildField.FAN_COUNT, Stated.measured(2))
@@ -27,15 +31,15 @@ final class Drifter {
                 .set(BuildField.CONTROL_SET, Stated.measured(Physics.kelvin(90)));
     }
 
-    static CheckResult check(Build build, String duty) {
+    public static CheckResult check(Build build, String duty) {
         return Snapshot.result(RATER.preview(build, List.of(RATER.duties().get(duty))), RATER);
     }
 
-    static DutyResult drift() {
+    public static DutyResult drift() {
         return RESULT.duty("drift").orElseThrow();
     }
 
-    static StoredRun run() {
+    public static StoredRun run() {
         return drift().run().orElseThrow();
     }
 }

@@ -2,7 +2,12 @@ package headertank.app.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import headertank.app.check.CheckResult.Condition;
+import headertank.app.check.stored.CheckLine;
+import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.CheckResult.Condition;
+import headertank.app.check.stored.Decision;
+import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.StoredCheck;
 import headertank.calc.verdict.Verdict;
 import java.time.Instant;
 import java.util.List;

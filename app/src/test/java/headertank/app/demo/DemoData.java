@@ -2,8 +2,8 @@ package headertank.app.demo;
 
 import headertank.app.account.People;
 import headertank.app.check.Checks;
-import headertank.app.check.Decision;
 import headertank.app.check.SignOffForm;
+import headertank.app.check.stored.Decision;
 import headertank.app.duty.OwnDuty;
 import java.util.List;
 import java.util.Map;

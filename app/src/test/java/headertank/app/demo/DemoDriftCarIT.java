@@ -6,10 +6,10 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import headertank.app.account.People;
 import headertank.app.check.Checks;
-import headertank.app.check.DutyResult;
 import headertank.app.check.Specs;
-import headertank.app.check.WhatIf;
-import headertank.app.check.WhatIf.Kind;
+import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.WhatIf;
+import headertank.app.check.stored.WhatIf.Kind;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.Build;

@@ -3,10 +3,10 @@ package headertank.app.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import headertank.app.check.CheckInput;
-import headertank.app.check.CheckResult;
-import headertank.app.check.PointResult;
-import headertank.app.check.Snapshot;
+import headertank.app.check.snapshot.Snapshot;
+import headertank.app.check.stored.CheckInput;
+import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.PointResult;
 import headertank.app.unit.UnitSystem;
 import headertank.calc.Rating;
 import headertank.calc.carspec.Build;

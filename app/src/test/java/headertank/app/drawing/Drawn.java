@@ -1,10 +1,10 @@
 package headertank.app.drawing;
 
 import headertank.app.RandomEntries;
-import headertank.app.check.CheckInput;
-import headertank.app.check.CheckResult;
-import headertank.app.check.DutyResult;
-import headertank.app.check.Snapshot;
+import headertank.app.check.snapshot.Snapshot;
+import headertank.app.check.stored.CheckInput;
+import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.DutyResult;
 import headertank.app.unit.UnitSystem;
 import headertank.calc.Rater;
 import headertank.calc.Rating;

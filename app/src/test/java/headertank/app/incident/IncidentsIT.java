@@ -9,18 +9,18 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import headertank.app.account.People;
-import headertank.app.check.CheckResult;
 import headertank.app.check.Checks;
-import headertank.app.check.Decision;
 import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
+import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.Decision;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.SensorPlacement;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Stated;
-import headertank.calc.sensor.SensorPlacement;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;

@@ -12,9 +12,9 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import headertank.app.account.People;
 import headertank.app.check.Checks;
-import headertank.app.check.Decision;
 import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
+import headertank.app.check.stored.Decision;
 import headertank.app.database.DatabaseTest;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;

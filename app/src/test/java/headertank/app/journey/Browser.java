@@ -246,19 +246,16 @@ public final class Browser implements AutoCloseable {
 
     /** Keeps a picture of the whole page in {@code target/screenshots}. */
     public void screenshot(String name) throws IOException {
-        keep(Path.of("target", "screenshots"), name, picture(true));
+        picture(name, true);
     }
 
-    /** A picture of the whole page, or of what the window shows, as PNG. */
-    public byte[] picture(boolean whole) {
+    /** Keeps a picture of the whole page, or of what the window shows, in {@code target/screenshots}. */
+    void picture(String name, boolean whole) throws IOException {
         Object picture = driver.executeCdpCommand(
                         "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", whole))
                 .get("data");
-        return Base64.getDecoder().decode((String) picture);
-    }
-
-    static void keep(Path folder, String name, byte[] png) throws IOException {
-        Files.write(Files.createDirectories(folder).resolve(name + ".png"), png);
+        Path folder = Files.createDirectories(Path.of("target", "screenshots"));
+        Files.write(folder.resolve(name + ".png"), Base64.getDecoder().decode((String) picture));
     }
 
     @Override

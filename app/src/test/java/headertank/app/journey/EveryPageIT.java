@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -22,15 +21,13 @@ import org.springframework.test.context.TestPropertySource;
 
 /**
  * Looks at every page of the demo shop at three widths: accessible, no wider than the window, still for those who ask for it,
- * the focus visible. Pictures land in {@code target/screenshots}; with {@code -Dheadertank.docs.write=true} those in docs are
- * replaced. The times that it prints are a report, no test.
+ * the focus visible. Pictures land in {@code target/screenshots}. The times that it prints are a report, no test.
  */
 @ServedTest
 @TestPropertySource(properties = "headertank.demo=true")
 class EveryPageIT {
 
     private static final int[] WIDTHS = {390, 820, 1440};
-    private static final Path DOCS = Path.of("..", "docs", "screenshots");
 
     private static final String IS_QUIET =
             "return document.readyState === 'complete' && !document.querySelector('.htmx-request, .htmx-settling, [hx-trigger=load]')";
@@ -61,7 +58,6 @@ class EveryPageIT {
 
     private final List<String> faults = new ArrayList<>();
     private final List<String> times = new ArrayList<>();
-    private final TreeSet<String> pictures = new TreeSet<>();
 
     @Test
     void everyPageIsAccessibleAndFitsEachWidth() throws IOException {
@@ -77,10 +73,9 @@ class EveryPageIT {
             }
             signIn(browser, Optional.of(Role.TECHNICIAN));
             browser.width(1100).open("/checks/" + ids.get("check"));
-            keep("check-first-screen", browser.picture(false));
+            browser.picture("check-first-screen", false);
         }
         report();
-        removeOthers();
         assertThat(faults).as(String.join("\n", faults)).isEmpty();
     }
 
@@ -102,7 +97,7 @@ class EveryPageIT {
                 Number time = (Number) browser.script(SERVER_TIME);
                 times.add(String.format(Locale.ROOT, "%6.0f ms  %-32s %s", time.doubleValue(), name, path));
             }
-            keep(name + "-" + width, browser.picture(true));
+            browser.picture(name + "-" + width, true);
             Axe.violations(browser).forEach(v -> faults.add(place + v));
             if (browser.scrollsSideways()) {
                 faults.add(place + "wider than the window");
@@ -116,33 +111,6 @@ class EveryPageIT {
     @SuppressWarnings("unchecked")
     private static List<String> said(Browser browser, String script) {
         return (List<String>) browser.script(script);
-    }
-
-    private void keep(String name, byte[] png) throws IOException {
-        pictures.add(name + ".png");
-        byte[] small = SmallPng.of(png);
-        Browser.keep(Path.of("target", "screenshots"), name, small);
-        if (writesDocs()) {
-            Browser.keep(DOCS, name, small);
-        }
-    }
-
-    /** Pictures of pages that are gone go too. */
-    private void removeOthers() throws IOException {
-        if (!writesDocs()) {
-            return;
-        }
-        try (var files = Files.list(DOCS)) {
-            for (Path file : files.toList()) {
-                if (!pictures.contains(file.getFileName().toString())) {
-                    Files.delete(file);
-                }
-            }
-        }
-    }
-
-    private static boolean writesDocs() {
-        return Boolean.getBoolean("headertank.docs.write");
     }
 
     private void report() throws IOException {

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.account.People;
 import headertank.app.check.Checks;
-import headertank.app.check.Decision;
 import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
+import headertank.app.check.stored.Decision;
 import headertank.app.database.ServedTest;
 import headertank.app.duty.OwnDuty;
 import headertank.app.job.Jobs;

@@ -24,6 +24,7 @@ import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
 import headertank.app.carspec.Spec;
 import headertank.app.carspec.SpecBuilder;
+import headertank.app.csv.Csv;
 import headertank.app.database.DatabaseTest;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Role;
@@ -106,12 +107,7 @@ class FittedPartsIT {
 
     private long aFan(String name, Spec said) {
         return parts.add(new PartContent(
-                PartKind.FAN,
-                name,
-                "",
-                new PartValues(said.build().entries(), said.typed()),
-                Optional.of(new Price(14990, "EUR")),
-                "2 on the shelf"));
+                PartKind.FAN, name, "", said.values(), Optional.of(new Price(14990, "EUR")), "2 on the shelf"));
     }
 
     private Spec withFan(SpecBuilder spec, long part) {
@@ -208,16 +204,7 @@ class FittedPartsIT {
         Revision one = save(car, null, asInCatalogue());
         Spec stronger =
                 SpecBuilder.from(fanOnly).set(FAN_FLOW, "2600 cfm", MEASURED).spec();
-        parts.change(
-                fan,
-                new PartContent(
-                        PartKind.FAN,
-                        "Renamed",
-                        "",
-                        new PartValues(stronger.build().entries(), stronger.typed()),
-                        Optional.empty(),
-                        ""),
-                0);
+        parts.change(fan, new PartContent(PartKind.FAN, "Renamed", "", stronger.values(), Optional.empty(), ""), 0);
         assertThat(revisions.of(car, 1)).isEqualTo(one);
         assertThat(fitted.of(one.id())).singleElement().extracting("name").isEqualTo("Twin twelve");
         mvc.perform(get("/cars/" + car + "/spec").with(desk))

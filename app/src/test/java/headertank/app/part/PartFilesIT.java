@@ -14,6 +14,9 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import headertank.app.account.People;
 import headertank.app.database.DatabaseTest;
+import headertank.app.field.FieldText;
+import headertank.app.field.FieldValues;
+import headertank.app.field.TypedField;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Provenance;
@@ -49,7 +52,7 @@ class PartFilesIT {
     PartReader reader;
 
     @Autowired
-    FieldValues values;
+    FieldText text;
 
     @Autowired
     PartFiles files;
@@ -89,12 +92,12 @@ class PartFilesIT {
 
     private PartForm randomForm(int n, Random random) {
         PartKind kind = PartKind.values()[random.nextInt(PartKind.values().length)];
-        Map<BuildField, FieldValues.Typed> fields = new EnumMap<>(BuildField.class);
+        Map<BuildField, TypedField> fields = new EnumMap<>(BuildField.class);
         for (BuildField field : kind.fields()) {
             if (random.nextBoolean()) {
-                List<String> options = values.options(field);
+                List<String> options = text.options(field);
                 String text = field.isChoice() ? options.get(random.nextInt(options.size())) : unitText(field, random);
-                fields.put(field, new FieldValues.Typed(text, Provenance.values()[random.nextInt(4)]));
+                fields.put(field, new TypedField(text, Provenance.values()[random.nextInt(4)]));
             }
         }
         String[] stocks = {"", "=HYPERLINK(\"x\")", "-2, reordered", "\"quoted\"; and more", "@shelf", "'=odd"};
@@ -117,7 +120,7 @@ class PartFilesIT {
         int made = 0;
         for (int n = 0; made < 40; n++) {
             Optional<PartContent> content =
-                    reader.read(randomForm(n, random), PartValues.none()).content();
+                    reader.read(randomForm(n, random), FieldValues.none()).content();
             if (content.isPresent()) {
                 long id = parts.add(content.get());
                 made++;
@@ -144,7 +147,7 @@ class PartFilesIT {
 
     @Test
     void noCellOfAnExportBeginsAFormula() {
-        parts.add(reader.read(new PartForm("CAP", "=1+1", "@ref", "", "", "-cmd", Map.of(), null), PartValues.none())
+        parts.add(reader.read(new PartForm("CAP", "=1+1", "@ref", "", "", "-cmd", Map.of(), null), FieldValues.none())
                 .content()
                 .orElseThrow());
         assertThat(files.export()).contains("CAP,'=1+1,'@ref,,,'-cmd,no");
@@ -210,9 +213,9 @@ class PartFilesIT {
                                 "5",
                                 "EUR",
                                 "one",
-                                Map.of(BuildField.CAP_PRESSURE, new FieldValues.Typed("1.3 bar", Provenance.MEASURED)),
+                                Map.of(BuildField.CAP_PRESSURE, new TypedField("1.3 bar", Provenance.MEASURED)),
                                 null),
-                        PartValues.none())
+                        FieldValues.none())
                 .content()
                 .orElseThrow());
         String file = "\ufeffkind;name;stock;coolant.capGaugePa\r\nCAP;Cap;;19 psi\r\nFAN;New fan;2;\r\n";

@@ -6,11 +6,11 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import headertank.app.account.People;
-import headertank.app.check.CheckResult;
 import headertank.app.check.Checks;
-import headertank.app.check.Decision;
 import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
+import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.Decision;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import java.io.IOException;

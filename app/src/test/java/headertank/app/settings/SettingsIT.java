@@ -13,7 +13,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import headertank.app.account.People;
 import headertank.app.check.Checks;
 import headertank.app.check.Specs;
-import headertank.app.check.StoredCheck;
+import headertank.app.check.stored.StoredCheck;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Paper;
 import headertank.app.shop.Role;

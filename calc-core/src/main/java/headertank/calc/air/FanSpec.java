@@ -35,6 +35,18 @@ public record FanSpec(
     /** Shape of the curve when nobody measured it [-]; modelling choice. */
     public static final double USUAL_SHAPE = 0.5;
 
+    /** Loss coefficient of unpowered blades when nobody measured it [-]; guessed, 40 %. */
+    public static final double USUAL_WINDMILLING_LOSS = 5;
+
+    /** Loss of locked blades over that of unpowered ones when nobody measured it [-]; guessed. */
+    public static final double LOCKED_TO_WINDMILLING = 1.8;
+
+    /** Loss coefficients of unpowered blades that are accepted [-]. */
+    public static final Range WINDMILLING_LOSS = Range.of(0, 30);
+
+    /** Largest loss coefficient of locked blades that is accepted [-]. */
+    public static final double LOCKED_LOSS_MAX = 60;
+
     public FanSpec {
         OutOfRangeException.require("count", count, Range.of(1, 8));
         OutOfRangeException.require("freeFlowM3PerS", freeFlowM3PerS, Range.of(0.02, 8));
@@ -42,14 +54,23 @@ public record FanSpec(
         OutOfRangeException.require("diameterM", diameterM, Range.of(0.05, 1.2));
         OutOfRangeException.require("hubDiameterM", hubDiameterM, Range.of(0, 0.8 * diameterM));
         OutOfRangeException.require("shape", shape, Range.of(0.2, 0.9));
-        OutOfRangeException.require("windmillingLoss", windmillingLoss, Range.of(0, 30));
-        OutOfRangeException.require("lockedLoss", lockedLoss, Range.of(windmillingLoss, 60));
+        OutOfRangeException.require("windmillingLoss", windmillingLoss, WINDMILLING_LOSS);
+        OutOfRangeException.require("lockedLoss", lockedLoss, Range.of(windmillingLoss, LOCKED_LOSS_MAX));
     }
 
     /** Pulling fans with the usual shape and losses. */
     public static FanSpec of(
             int count, double freeFlowM3PerS, double shutOffPa, double diameterM, double hubDiameterM) {
-        return new FanSpec(count, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, USUAL_SHAPE, false, 5, 9);
+        return new FanSpec(
+                count,
+                freeFlowM3PerS,
+                shutOffPa,
+                diameterM,
+                hubDiameterM,
+                USUAL_SHAPE,
+                false,
+                USUAL_WINDMILLING_LOSS,
+                LOCKED_TO_WINDMILLING * USUAL_WINDMILLING_LOSS);
     }
 
     /** @return the same fans before the core, pushing */

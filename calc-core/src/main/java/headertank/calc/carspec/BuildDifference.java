@@ -1,6 +1,5 @@
 package headertank.calc.carspec;
 
-import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Stated;
 import java.util.ArrayList;
@@ -9,9 +8,6 @@ import java.util.Objects;
 
 /** What differs between two builds, field by field, in the order of {@link BuildField}. */
 public final class BuildDifference {
-
-    /** Two stated numbers closer than this share are the same: it absorbs unit conversion, not a change of a part. */
-    private static final double SAME_SHARE = 1e-9;
 
     private BuildDifference() {}
 
@@ -24,7 +20,7 @@ public final class BuildDifference {
             if (was.isEmpty() && is.isEmpty()) {
                 continue;
             }
-            boolean sameValue = was.isPresent() && is.isPresent() && sameValue(was.get(), is.get());
+            boolean sameValue = was.isPresent() && is.isPresent() && Entry.sameValue(was.get(), is.get());
             if (!(sameValue && was.get().equals(is.get()))) {
                 if (sameValue && sameStanding(was.get(), is.get())) {
                     continue;
@@ -33,13 +29,6 @@ public final class BuildDifference {
             }
         }
         return List.copyOf(changes);
-    }
-
-    private static boolean sameValue(Entry a, Entry b) {
-        if (a instanceof Stated x && b instanceof Stated y) {
-            return Math.abs(x.si() - y.si()) <= SAME_SHARE * Math.max(Math.abs(x.si()), Math.abs(y.si()));
-        }
-        return a instanceof Chosen x && b instanceof Chosen y && x.token().equals(y.token());
     }
 
     private static boolean sameStanding(Entry a, Entry b) {

@@ -1,12 +1,10 @@
 package headertank.calc.rating;
 
-import headertank.calc.engine.EngineFactors;
 import headertank.calc.radiator.RadiatorFactors;
-import org.hipparchus.util.FastMath;
 
 /**
- * How far each model may be off, as factors and offsets about its nominal answer. Sampling varies them; {@link #NOMINAL}
- * is the model as published.
+ * How far each model may be off, as factors and offsets about its nominal answer. {@link #NOMINAL} is the model as
+ * published; {@code uncertainty.ModelSpread} varies them.
  *
  * @param airSide factor on the air-side heat transfer coefficient [-]
  * @param airFriction factor on the air-side friction factor [-]
@@ -51,15 +49,6 @@ public record ModelFactors(
     public static final ModelFactors NOMINAL = new ModelFactors(1, 1, 1, 1, 1, 1, 1, 0, 0, 1, 0, 1, 1, 1, 0, 0, 1, 0);
 
     /**
-     * Spread of the engine's heat capacity at its displacement: mass 12 %, iron in place of aluminium 10 % (a volume of it holds
-     * half as much again and is cast thinner), how far down the jacket reaches 12 %, as squares (modelling choices) [-].
-     */
-    private static final double METAL_SIGMA = 0.20;
-
-    /** Number of factors. */
-    public static final int COUNT = 18;
-
-    /**
      * The same for a core whose maker's sheet or bench test was fitted:
      *
      * <pre>{@code
@@ -93,50 +82,5 @@ public record ModelFactors(
                 boilingOffsetK,
                 metalMass,
                 loadExponent);
-    }
-
-    /**
-     * One standard deviation of the factors that depend on the car; log-normal shares.
-     *
-     * @param airSide of the air-side coefficient [-]
-     * @param airFriction of the air-side friction [-]
-     * @param tubeSide of the tube-side coefficient, coolant properties included [-]
-     * @param coolantHeat of the coolant's share of the heat, by engine class [-]
-     * @param fuelHeat of the fuel's influence [-]
-     * @param boilingK of the boiling point [K]
-     */
-    public record Sigmas(
-            double airSide,
-            double airFriction,
-            double tubeSide,
-            double coolantHeat,
-            double fuelHeat,
-            double boilingK) {}
-
-    /**
-     * @param z one standard normal deviate per factor, in the order of the components
-     * @param sigma standard deviations of the factors that depend on the car
-     * @return the factors at these deviates; the other standard deviations are modelling choices
-     */
-    public static ModelFactors at(double[] z, Sigmas sigma) {
-        return new ModelFactors(
-                FastMath.exp(sigma.airSide() * z[0]),
-                FastMath.exp(sigma.airFriction() * z[1]),
-                FastMath.exp(sigma.tubeSide() * z[2]),
-                FastMath.exp(sigma.coolantHeat() * z[3]),
-                FastMath.exp(0.10 * z[4]),
-                FastMath.exp(sigma.fuelHeat() * z[5]),
-                FastMath.exp(0.25 * z[6]),
-                0.08 * z[7],
-                0.10 * z[8],
-                FastMath.exp(0.06 * z[9]),
-                0.15 * z[10],
-                FastMath.exp(0.40 * z[11]),
-                FastMath.exp(0.30 * z[12]),
-                FastMath.exp(0.25 * z[13]),
-                z[14],
-                sigma.boilingK() * z[15],
-                FastMath.exp(METAL_SIGMA * z[16]),
-                EngineFactors.LOAD_EXPONENT_SIGMA * z[17]);
     }
 }

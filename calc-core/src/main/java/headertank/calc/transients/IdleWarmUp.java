@@ -2,6 +2,7 @@ package headertank.calc.transients;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.FanDrive;
 import headertank.calc.coolant.Thermostat;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
@@ -123,7 +124,7 @@ public record IdleWarmUp(Map<Figure, Double> figures) {
                     trace.get(at80.getAsInt()).timeS()
                             - trace.get(at40.getAsInt()).timeS());
         }
-        boolean electric = plant.fanDrive() == Plant.FanDrive.ELECTRIC;
+        boolean electric = plant.fanDrive() == FanDrive.ELECTRIC;
         OptionalInt start = electric ? first(trace, s -> s.fanCurrentA() > 0) : OptionalInt.empty();
         if (start.isPresent()) {
             withFansOn(plant, trace, start.getAsInt(), figures);

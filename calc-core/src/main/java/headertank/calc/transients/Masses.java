@@ -2,6 +2,7 @@ package headertank.calc.transients;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.engine.EngineClass;
 import headertank.calc.radiator.CoreAreas;
 import headertank.calc.radiator.CoreGeometry;
 import headertank.calc.radiator.CoreMaterial;
@@ -72,7 +73,7 @@ record Masses(
 
     private static double metalJPerK(Resolved r) {
         double kg = ENGINE_KG + ENGINE_KG_PER_M3 * r.value(BuildField.ENGINE_DISPLACEMENT);
-        double iron = r.is(BuildField.ENGINE_CLASS, "PETROL_OLD") ? IRON_OVER_ALUMINIUM : 1;
+        double iron = r.is(BuildField.ENGINE_CLASS, EngineClass.PETROL_OLD) ? IRON_OVER_ALUMINIUM : 1;
         return FOLLOWS_COOLANT * kg * iron * ENGINE_J_PER_KG_K;
     }
 

@@ -1,0 +1,235 @@
+package headertank.app.check.figure;
+
+import headertank.app.check.stored.DutyResult;
+import headertank.app.language.CalcWords;
+import headertank.app.unit.DecimalSign;
+import headertank.app.unit.Dimension;
+import headertank.app.unit.UnitSystem;
+import headertank.app.unit.Units;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import org.springframework.context.MessageSource;
+
+/** Figures of a check as one shop reads them. Made once for a page or a sheet by {@link ShopFigures}. */
+public final class FigureText {
+
+    private final UnitSystem system;
+    private final MessageSource messages;
+    private final CalcWords calcWords;
+    private final ZoneId zone;
+    private final Locale locale;
+
+    FigureText(UnitSystem system, MessageSource messages, CalcWords calcWords, ZoneId zone, Locale locale) {
+        this.system = system;
+        this.messages = messages;
+        this.calcWords = calcWords;
+        this.zone = zone;
+        this.locale = locale;
+    }
+
+    /** A temperature; a dash when there is none. */
+    public String temperature(double kelvin) {
+        return Double.isFinite(kelvin)
+                ? signed(Units.show(kelvin, Dimension.TEMPERATURE, system), "")
+                : text("check.none");
+    }
+
+    /** A limiting ambient temperature; infinite when no day reaches it. */
+    public String day(double kelvin) {
+        return kelvin == Double.POSITIVE_INFINITY ? text("check.no-day") : temperature(kelvin);
+    }
+
+    /** A difference of temperatures with its sign. */
+    public String difference(double kelvin) {
+        if (Double.isNaN(kelvin)) {
+            return text("check.none");
+        }
+        if (Double.isInfinite(kelvin)) {
+            return text(kelvin < 0 ? "check.below-any" : "check.above-any");
+        }
+        double tenths = Math.rint(kelvin * 10) / 10;
+        return signed(Units.show(tenths, Dimension.TEMPERATURE_DIFFERENCE, system), tenths > 0 ? "+" : "");
+    }
+
+    /** The coolant margin of a whole duty: without a balance there is none. */
+    public String margin(double kelvin) {
+        return Double.isInfinite(kelvin) && kelvin < 0 ? text("check.no-balance.short") : difference(kelvin);
+    }
+
+    /** The number of a difference, without unit. */
+    public String differenceNumber(double kelvin) {
+        return signed(Units.number(kelvin, Dimension.TEMPERATURE_DIFFERENCE, system), kelvin > 0 ? "+" : "");
+    }
+
+    /** From 5 to 95 %. */
+    public String range(DutyResult.Range range) {
+        return text("check.range", difference(range.low()), difference(range.high()));
+    }
+
+    /** A probability estimated from so many samples: none found is not none there. */
+    public String probability(double p, int samples) {
+        if (Double.isNaN(p) || samples == 0) {
+            return text("check.not-computed");
+        }
+        if (p * samples < 1) {
+            return text("check.probability.under");
+        }
+        return p * samples > samples - 1
+                ? text("check.probability.over")
+                : signed(String.format(Locale.ROOT, "%.0f %%", 100 * p), "");
+    }
+
+    /** A share as a percentage. */
+    public String share(double share) {
+        return Double.isFinite(share) ? Units.show(share, Dimension.FRACTION, system) : text("check.none");
+    }
+
+    public String current(double ampere) {
+        return Double.isFinite(ampere) ? signed(Units.show(ampere, Dimension.CURRENT, system), "") : text("check.none");
+    }
+
+    /** A length of time in minutes and seconds. */
+    public String duration(double seconds) {
+        long s = Math.round(seconds);
+        return s < 60 ? s + " s" : s % 60 == 0 ? s / 60 + " min" : s / 60 + " min " + s % 60 + " s";
+    }
+
+    /** A figure with the unit that calc-core gave it; {@code K} is a difference, {@code K absolute} a temperature. */
+    public String figure(double value, String unit) {
+        if (!Double.isFinite(value)) {
+            return unit.equals("K") ? difference(value) : text("check.none");
+        }
+        return switch (unit) {
+            case "K" -> difference(value);
+            case "K absolute" -> temperature(value);
+            case "A" -> current(value);
+            case "Pa" -> signed(Units.show(value, Dimension.PRESSURE_GAUGE, system), "");
+            case "kPa" -> signed(Units.show(1000 * value, Dimension.PRESSURE_GAUGE, system), "");
+            case "W" -> Units.show(value, Dimension.POWER, system);
+            case "m3/s" -> Units.show(value, Dimension.AIR_FLOW, system);
+            case "s" -> duration(value);
+            case "-" -> plain(value);
+            default -> plain(value) + " " + unit;
+        };
+    }
+
+    /** A number of the working in its SI unit, four digits. */
+    public String digits(double value) {
+        return Double.isFinite(value) ? DecimalSign.in(String.format(Locale.ROOT, "%.4g", value)) : text("check.none");
+    }
+
+    /** A number that only has to be small. */
+    public String tiny(double value) {
+        return Double.isFinite(value) ? DecimalSign.in(String.format(Locale.ROOT, "%.1e", value)) : text("check.none");
+    }
+
+    /** What calc-core said, in the language of the page. */
+    public String said(String english) {
+        return calcWords.of(english, locale);
+    }
+
+    public String when(Instant instant) {
+        return DateTimeFormatter.ofPattern(text("date.when"), locale)
+                .withZone(zone)
+                .format(instant);
+    }
+
+    public String voltage(double volt) {
+        return Double.isFinite(volt) ? signed(Units.show(volt, Dimension.VOLTAGE, system), "") : text("check.none");
+    }
+
+    /** Coolant through a radiator. */
+    public String liquidFlow(double m3PerS) {
+        return Units.show(m3PerS, Dimension.LIQUID_FLOW, system);
+    }
+
+    public String power(double watt) {
+        return Units.show(watt, Dimension.POWER, system);
+    }
+
+    /** A difference of temperatures that has no sign, as a swing. */
+    public String span(double kelvin) {
+        return Double.isFinite(kelvin)
+                ? signed(Units.show(Math.rint(kelvin * 10) / 10, Dimension.TEMPERATURE_DIFFERENCE, system), "")
+                : text("check.none");
+    }
+
+    /** Text of these pages. */
+    public String words(String key, Object... arguments) {
+        return text(key, arguments);
+    }
+
+    /** An operating point in one word where its id is one in the reader's language; else the id. */
+    public String shortPoint(String id) {
+        return messages.getMessage("check.chart.point." + id, null, id, locale);
+    }
+
+    /** Round road speeds from zero, round in the shop's unit [m/s]. */
+    public List<Double> speedSteps(double toMPerS) {
+        return Scale.steps(0, toMPerS, Units.parse("20", Dimension.SPEED, system), 3);
+    }
+
+    public String speedNumber(double mPerS) {
+        return Units.number(mPerS, Dimension.SPEED, system);
+    }
+
+    /** Symbol of the shop's unit of speed. */
+    public String speedUnit() {
+        return Dimension.SPEED.symbol(system);
+    }
+
+    public String temperatureNumber(double kelvin) {
+        return Units.number(kelvin, Dimension.TEMPERATURE, system);
+    }
+
+    /** A temperature to the degree, alone. */
+    public long wholeDegrees(double kelvin) {
+        return Math.round(Units.value(kelvin, Dimension.TEMPERATURE, system));
+    }
+
+    /** Round temperatures between two bounds, round in the shop's unit [K]. */
+    public List<Double> temperatureSteps(double fromK, double toK) {
+        double offset = system == UnitSystem.US ? 459.67 * 5 / 9 : 273.15;
+        double unit = system == UnitSystem.US ? 50.0 / 9 : 5;
+        return Scale.steps(fromK - offset, toK - offset, unit).stream()
+                .map(t -> t + offset)
+                .toList();
+    }
+
+    /** The least step of a scale of differences [K]. */
+    public double differenceStep() {
+        return system == UnitSystem.US ? 50.0 / 9 : 5;
+    }
+
+    /** Symbol of the shop's unit of temperature. */
+    public String degree() {
+        return Dimension.TEMPERATURE.symbol(system);
+    }
+
+    /** Symbol of the shop's unit of a difference of temperatures. */
+    public String degreeDifference() {
+        return Dimension.TEMPERATURE_DIFFERENCE.symbol(system);
+    }
+
+    private static String plain(double value) {
+        String s = value == Math.rint(value)
+                ? String.format(Locale.ROOT, "%.0f", value)
+                : Math.abs(value) >= 100
+                        ? String.format(Locale.ROOT, "%.0f", value)
+                        : String.format(Locale.ROOT, "%.2f", value);
+        return signed(DecimalSign.in(s), "");
+    }
+
+    /** With a real minus sign, and no line break between number and unit. */
+    private static String signed(String number, String sign) {
+        String whole = number.replace(' ', '\u00a0');
+        return whole.startsWith("-") ? "\u2212" + whole.substring(1) : sign + whole;
+    }
+
+    private String text(String key, Object... arguments) {
+        return messages.getMessage(key, arguments, locale);
+    }
+}

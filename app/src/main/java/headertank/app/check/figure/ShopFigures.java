@@ -1,0 +1,68 @@
+package headertank.app.check.figure;
+
+import headertank.app.check.stored.DutyResult;
+import headertank.app.field.FieldText;
+import headertank.app.language.CalcWords;
+import headertank.app.shop.Shops;
+import headertank.calc.carspec.BuildField;
+import java.time.ZoneId;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
+import org.springframework.stereotype.Component;
+
+/** Makes the {@link FigureText} of the current shop, and gives stored field keys their words. */
+@Component("shopFigures")
+public class ShopFigures {
+
+    private final Shops shops;
+    private final MessageSource messages;
+    private final FieldText fields;
+    private final CalcWords calcWords;
+
+    ShopFigures(Shops shops, MessageSource messages, FieldText fields, CalcWords calcWords) {
+        this.shops = shops;
+        this.messages = messages;
+        this.fields = fields;
+        this.calcWords = calcWords;
+    }
+
+    public FigureText current() {
+        return new FigureText(
+                shops.current().unitSystem(),
+                messages,
+                calcWords,
+                ZoneId.systemDefault(),
+                LocaleContextHolder.getLocale());
+    }
+
+    /** Name of a field, or its key when it no longer exists. */
+    public String label(String fieldKey) {
+        return BuildField.ofKey(fieldKey).map(fields::label).orElse(fieldKey);
+    }
+
+    /** A stored value of a field in words and units. */
+    public String value(String fieldKey, double si, String token) {
+        return BuildField.ofKey(fieldKey)
+                .map(f -> f.isChoice() ? fields.option(f, token) : fields.show(f, si))
+                .orElse(token.isEmpty() ? String.valueOf(si) : token);
+    }
+
+    /** A sentence for a finding in the shop's units; the stored sentence for a kind that has none of its own. */
+    public String finding(FigureText shown, DutyResult duty, DutyResult.FindingLine finding, int samples) {
+        String key = "check.finding." + finding.code();
+        String value = finding.code().equals("COOLANT_PROBABILITY")
+                ? shown.probability(finding.value(), samples)
+                : shown.figure(finding.value(), finding.unit());
+        String sentence = messages.getMessage(
+                key, new Object[] {value, shown.margin(duty.coolantMarginK())}, null, LocaleContextHolder.getLocale());
+        return sentence == null ? said(finding.text()) : sentence;
+    }
+
+    /** A stored sentence, which may be the title of a flag with a full stop. */
+    private String said(String text) {
+        String whole = calcWords.of(text);
+        return whole.equals(text) && text.endsWith(".")
+                ? calcWords.of(text.substring(0, text.length() - 1)) + "."
+                : whole;
+    }
+}

@@ -1,0 +1,69 @@
+package headertank.app.check.stored;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import headertank.app.stored.CanonicalJson;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Stored checks as canonical JSON text, so that equal checks have equal hashes. Numbers that are none or infinite stand as {@code "NaN"}, {@code "Infinity"}, {@code "-Infinity"}. A new format gets a reader of its own; what is
+ * stored is never rewritten.
+ */
+public final class CheckFormat {
+
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .changeDefaultPropertyInclusion(i -> i.withValueInclusion(JsonInclude.Include.NON_ABSENT))
+            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .build();
+
+    private CheckFormat() {}
+
+    /** The mapper of this format, not that of the web interface. */
+    public static JsonMapper mapper() {
+        return MAPPER;
+    }
+
+    public static String write(CheckResult result) {
+        return canonical(result);
+    }
+
+    public static String write(CheckInput input) {
+        return canonical(input);
+    }
+
+    /** Any record, map or list in the one form in which it is stored and hashed. */
+    public static String canonical(Object value) {
+        return CanonicalJson.write(writable(MAPPER.convertValue(value, Object.class)));
+    }
+
+    private static Object writable(Object value) {
+        if (value instanceof Map<?, ?> map) {
+            Map<Object, Object> copy = new LinkedHashMap<>();
+            map.forEach((k, v) -> copy.put(k, writable(v)));
+            return copy;
+        }
+        if (value instanceof List<?> list) {
+            return list.stream().map(CheckFormat::writable).toList();
+        }
+        return value instanceof Double d && !Double.isFinite(d) ? d.toString() : value;
+    }
+
+    /** @throws IllegalArgumentException for a format that this version does not know */
+    public static CheckResult readResult(int format, String text) {
+        return switch (format) {
+            case 1 -> MAPPER.readValue(text, CheckResult.class);
+            default -> throw new IllegalArgumentException("result format " + format + " is newer than this program");
+        };
+    }
+
+    /** @throws IllegalArgumentException for a format that this version does not know */
+    public static CheckInput readInput(int format, String text) {
+        return switch (format) {
+            case 1 -> MAPPER.readValue(text, CheckInput.class);
+            default -> throw new IllegalArgumentException("input format " + format + " is newer than this program");
+        };
+    }
+}

@@ -1,0 +1,141 @@
+package headertank.app.check.stored;
+
+import com.fasterxml.jackson.annotation.JsonFormat;
+import headertank.calc.advice.Improvement;
+import headertank.calc.radiator.FlowPoint;
+import headertank.calc.risk.Flag;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a check found, as stored: pages and paper are drawn from this and from nothing else. Format 1. All numbers in SI.
+ *
+ * @param calcCoreVersion version of the physics
+ * @param seed seed of the sampling
+ * @param samples number of samples, 0 when the uncertainty was not computed
+ * @param coolantLimitK hottest coolant allowed [K]
+ * @param oilLimitK hottest oil allowed [K]
+ * @param designAmbientK hottest day that the car is to hold on [K]
+ * @param gaugePlace where the gauge's sensor sits, a token of the field
+ * @param duties one for each duty asked for
+ * @param flags risky choices, weightiest first
+ * @param improvements changes that would buy margin, the best first
+ * @param assumptions what nobody had stated
+ * @param notes where a model was used beyond its source's range
+ * @param plugIns what took part in the rating
+ * @param conditions what whoever signs has to accept or clear up
+ * @param slowCoolant whether coolant must pass this radiator slowly, where the first duty is decided
+ */
+public record CheckResult(
+        String calcCoreVersion,
+        @JsonFormat(shape = JsonFormat.Shape.STRING) long seed,
+        int samples,
+        double coolantLimitK,
+        double oilLimitK,
+        double designAmbientK,
+        String gaugePlace,
+        List<DutyResult> duties,
+        List<FlagLine> flags,
+        List<Improvement> improvements,
+        List<AssumedValue> assumptions,
+        List<NoteLine> notes,
+        List<PlugInLine> plugIns,
+        List<Condition> conditions,
+        Optional<SlowCoolantAnswer> slowCoolant) {
+
+    /** Number of the format that is written today. */
+    public static final int FORMAT = 1;
+
+    public CheckResult {
+        duties = List.copyOf(duties);
+        flags = List.copyOf(flags);
+        improvements = List.copyOf(improvements);
+        assumptions = List.copyOf(assumptions);
+        notes = List.copyOf(notes);
+        plugIns = List.copyOf(plugIns);
+        conditions = List.copyOf(conditions);
+        slowCoolant = slowCoolant == null ? Optional.empty() : slowCoolant;
+    }
+
+    /**
+     * Heat against coolant flow at one operating point, see {@link headertank.calc.rating.SlowCoolant}.
+     *
+     * @param point its name
+     * @param flowNowM3PerS flow through the radiator there [m3/s]
+     * @param againstFlow slowest first
+     * @param words the answer in words, one entry for each paragraph
+     */
+    public record SlowCoolantAnswer(
+            String duty, String point, double flowNowM3PerS, List<FlowPoint> againstFlow, List<String> words) {
+        public SlowCoolantAnswer {
+            againstFlow = List.copyOf(againstFlow);
+            words = List.copyOf(words);
+        }
+    }
+
+    /** A risky choice, see {@link Flag}. */
+    public record FlagLine(
+            String rule,
+            String version,
+            String title,
+            Flag.Weight weight,
+            String reason,
+            List<Consequence> consequences,
+            String advice,
+            String tradeSays,
+            String caution,
+            String source) {
+        public FlagLine {
+            consequences = List.copyOf(consequences);
+        }
+    }
+
+    /**
+     * What a flag means for this car.
+     *
+     * @param duty id of the duty, empty for none in particular
+     * @param unit {@code K} is a difference, {@code K absolute} a temperature; else SI or {@code Ah}
+     */
+    public record Consequence(String what, String duty, double value, String unit) {}
+
+    /**
+     * A value that was assumed.
+     *
+     * @param field key of the field
+     * @param value the number [SI], NaN for a choice
+     * @param token the option, empty for a number
+     */
+    public record AssumedValue(String field, double value, String token, String why) {}
+
+    /** A model beyond its source's range. */
+    public record NoteLine(
+            String field, double value, double min, double max, String action, double widening, String why) {}
+
+    /** A rule, policy or supply of data; {@code problem} is empty when it gave its answer. */
+    public record PlugInLine(String kind, String id, String version, String source, String problem) {}
+
+    /**
+     * Something to accept or clear up before the car leaves.
+     *
+     * @param key stable name within this check
+     * @param duty id of the duty, empty for none in particular
+     * @param subject what it is about: code of a finding, or title of a flag
+     * @param text what to do
+     */
+    public record Condition(String key, String duty, String subject, String text) {}
+
+    /** The duty with this id, if it was rated. */
+    public Optional<DutyResult> duty(String id) {
+        return duties.stream().filter(d -> d.id().equals(id)).findFirst();
+    }
+
+    /** The duties for which the car was refused. */
+    public List<DutyResult> refused() {
+        return duties.stream().filter(DutyResult::isRefused).toList();
+    }
+
+    /** Flags that say the car is not to leave like this. */
+    public List<FlagLine> stops() {
+        return flags.stream().filter(f -> f.weight() == Flag.Weight.STOP).toList();
+    }
+}

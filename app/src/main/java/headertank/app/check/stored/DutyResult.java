@@ -1,0 +1,110 @@
+package headertank.app.check.stored;
+
+import headertank.calc.duty.Duty;
+import headertank.calc.verdict.Verdict;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One duty of a stored check. All numbers in SI.
+ *
+ * @param decidingPoint id of the operating point with the smallest margin
+ * @param decidedByRun whether the margin comes from the run over time
+ * @param coolantMarginK expected coolant margin that decides [K]; minus infinity without a steady state
+ * @param marginSpread its range; empty when the uncertainty was not computed
+ * @param probabilityTooHot probability of passing the coolant limit [-], NaN when not computed
+ * @param probabilityBoils probability of boiling at the cap [-], NaN when not computed
+ * @param findings what the verdict rests on, worst first
+ * @param points every operating point at its steady state
+ * @param judgement steady margin and margin at the run's peak, and which of them count
+ * @param run the run over time, for a duty with a schedule
+ * @param whatIfs the same schedule with one thing changed or broken; for a duty with a schedule and electric fans
+ */
+public record DutyResult(
+        String id,
+        String label,
+        Verdict verdict,
+        String decidingPoint,
+        boolean decidedByRun,
+        double coolantMarginK,
+        Optional<Range> marginSpread,
+        double probabilityTooHot,
+        double probabilityBoils,
+        double boilingMarginK,
+        double oilMarginK,
+        List<FindingLine> findings,
+        List<PointResult> points,
+        Optional<Judgement> judgement,
+        Optional<StoredRun> run,
+        List<WhatIf> whatIfs) {
+
+    public DutyResult {
+        marginSpread = marginSpread == null ? Optional.empty() : marginSpread;
+        judgement = judgement == null ? Optional.empty() : judgement;
+        run = run == null ? Optional.empty() : run;
+        whatIfs = whatIfs == null ? List.of() : List.copyOf(whatIfs);
+        findings = List.copyOf(findings);
+        points = List.copyOf(points);
+    }
+
+    /** 5 %, 50 % and 95 % of the samples; infinite where a sample had no answer. */
+    public record Range(double low, double median, double high) {}
+
+    /** What the verdict rests on. */
+    public record FindingLine(String code, Verdict verdict, double value, String unit, String text, String doThis) {}
+
+    /**
+     * The two margins that a verdict may rest on.
+     *
+     * @param judged what the duty says its verdict comes from
+     * @param steadyPoint id of the point with the smallest steady margin among those that count; empty when none counts
+     * @param steadyMarginK that margin [K]; infinite when none counts, minus infinity without a steady state
+     * @param runMarginK coolant limit less the peak of the run [K]; NaN without a schedule
+     */
+    public record Judgement(Duty.Judged judged, String steadyPoint, double steadyMarginK, double runMarginK) {
+
+        /** Whether the run has a say. */
+        public boolean countsRun() {
+            return judged != Duty.Judged.STEADY;
+        }
+
+        /** Whether any steady state has a say. */
+        public boolean countsSteady() {
+            return !steadyPoint.isEmpty();
+        }
+    }
+
+    public boolean isRefused() {
+        return verdict == Verdict.NO_GO;
+    }
+
+    /** Name of an operating point that has a steady state, or its id. */
+    public String pointLabel(String pointId) {
+        return points.stream()
+                .filter(p -> p.id().equals(pointId))
+                .map(PointResult::label)
+                .findFirst()
+                .orElse(pointId);
+    }
+
+    /** The what-if of a kind, if it was driven. */
+    public Optional<WhatIf> whatIf(WhatIf.Kind kind) {
+        return whatIfs.stream().filter(w -> w.kind() == kind).findFirst();
+    }
+
+    /** The operating point that decides. */
+    public PointResult deciding() {
+        return points.stream()
+                .filter(p -> p.id().equals(decidingPoint))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The steady state at which fans and loads are furthest beyond the alternator, or closest to it. */
+    public Optional<PointResult> hardestOnAlternator() {
+        return points.stream()
+                .filter(p -> p.steady().isPresent())
+                .min((a, b) -> Double.compare(
+                        a.steady().get().spareA(), b.steady().get().spareA()));
+    }
+}

@@ -1,0 +1,187 @@
+package headertank.app.field;
+
+import headertank.app.language.CalcWords;
+import headertank.app.unit.DecimalSign;
+import headertank.app.unit.Dimension;
+import headertank.app.unit.UnitSystem;
+import headertank.app.unit.Units;
+import headertank.calc.Rater;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
+import headertank.calc.carspec.FieldGroup;
+import headertank.calc.duty.Duty;
+import headertank.calc.quantity.Chosen;
+import headertank.calc.quantity.Entry;
+import headertank.calc.quantity.Provenance;
+import headertank.calc.quantity.Stated;
+import headertank.calc.radiator.CoreClass;
+import java.util.List;
+import java.util.function.Supplier;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
+import org.springframework.stereotype.Component;
+
+/** How fields read on a page and on paper: words from the message files, numbers in the shop's units. */
+@Component("fieldText")
+public final class FieldText {
+
+    private final MessageSource messages;
+    private final CalcWords calcWords;
+    private final Supplier<UnitSystem> units;
+    private final Supplier<Rater> rater;
+
+    public FieldText(MessageSource messages, CalcWords calcWords, Supplier<UnitSystem> units, Supplier<Rater> rater) {
+        this.messages = messages;
+        this.calcWords = calcWords;
+        this.units = units;
+        this.rater = rater;
+    }
+
+    public String label(BuildField field) {
+        return message("field." + field.key(), field.label());
+    }
+
+    /** A sentence that helps with the field, empty when it needs none. */
+    public String hint(BuildField field) {
+        return message("field." + field.key() + ".hint", "");
+    }
+
+    public String group(FieldGroup group) {
+        return message("group." + group.name(), group.label());
+    }
+
+    public String carClass(CarClass carClass) {
+        return message("carClass." + carClass.name(), carClass.label());
+    }
+
+    /** Name of a duty; its id when no such duty is installed any more. */
+    public String duty(String dutyId) {
+        Duty duty = rater.get().duties().get(dutyId);
+        return message("duty." + dutyId, duty == null ? dutyId : said(duty.label()));
+    }
+
+    /** What calc-core said, in the language of the page. */
+    public String said(String english) {
+        return calcWords.of(english);
+    }
+
+    /** Names of duties in one piece. */
+    public String duties(List<String> dutyIds) {
+        return String.join(", ", dutyIds.stream().map(this::duty).toList());
+    }
+
+    /** Why a check no longer holds, in words. */
+    public String outOfDate(String token) {
+        return message("history.why." + token, token);
+    }
+
+    /** Name of a duty's operating point; its id when there is no such point any more. */
+    public String point(String dutyId, String pointId) {
+        Duty duty = rater.get().duties().get(dutyId);
+        String known = duty == null
+                ? pointId
+                : duty.points().stream()
+                        .filter(p -> p.id().equals(pointId))
+                        .map(p -> p.label())
+                        .findFirst()
+                        .orElse(pointId);
+        return said(known);
+    }
+
+    /** A stated value in the shop's units, or the option's words. */
+    public String show(BuildField field, Entry entry) {
+        return entry instanceof Chosen chosen ? option(field, chosen.token()) : show(field, ((Stated) entry).si());
+    }
+
+    /** A number of this field in the shop's units. */
+    public String show(BuildField field, double si) {
+        return FieldUnit.show(field, si, system());
+    }
+
+    /** What is stated for the field: as it was typed, and in the shop's unit where that is another one; empty when nothing. */
+    public String show(FieldValues values, BuildField field) {
+        Entry entry = values.entries().get(field);
+        if (entry == null) {
+            return "";
+        }
+        String typed = values.typed().get(field);
+        if (typed == null) {
+            return show(field, entry);
+        }
+        String asRead = DecimalSign.inTyped(typed);
+        return Units.isInShopUnit(typed, FieldUnit.of(field), system())
+                ? asRead
+                : asRead + " (" + show(field, entry) + ")";
+    }
+
+    /** What a form shows for the field: as it was typed, or the option's token; empty when unknown. */
+    public String prefill(FieldValues values, BuildField field) {
+        Entry entry = values.entries().get(field);
+        if (entry == null) {
+            return "";
+        }
+        if (entry instanceof Chosen chosen) {
+            return chosen.token();
+        }
+        String typed = values.typed().get(field);
+        return typed == null ? show(field, entry) : DecimalSign.inTyped(typed);
+    }
+
+    /** Tokens that the field can be chosen from here; empty for a number. */
+    public List<String> options(BuildField field) {
+        return field == BuildField.CORE_CLASS
+                ? List.copyOf(rater.get().coreClasses().keySet())
+                : field.options();
+    }
+
+    public String option(BuildField field, String token) {
+        CoreClass core =
+                field == BuildField.CORE_CLASS ? rater.get().coreClasses().get(token) : null;
+        return message("option." + field.key() + "." + token, core == null ? token : said(core.label()));
+    }
+
+    public String provenance(Provenance from) {
+        return message("provenance." + from.name(), from.name());
+    }
+
+    /** A difference of temperatures in the shop's unit, with its sign. */
+    public String degrees(double kelvins) {
+        if (!Double.isFinite(kelvins)) {
+            return message("spec.no-figure", "-");
+        }
+        String shown = Units.show(tenths(kelvins), Dimension.TEMPERATURE_DIFFERENCE, system());
+        return kelvins > 0 && !shown.matches("0([.,]0*)? .*") ? "+" + shown : shown.replace('-', '−');
+    }
+
+    /** More digits than this would promise what no model keeps. */
+    private static double tenths(double kelvins) {
+        return !Double.isFinite(kelvins) ? kelvins : Math.round(kelvins * 10) / 10.0;
+    }
+
+    /** A change of margin in words and figures: gained, lost, or none; it fits the two figures as they are shown. */
+    public String change(double beforeK, double afterK) {
+        double kelvins = tenths(afterK) - tenths(beforeK);
+        if (!Double.isFinite(kelvins)) {
+            return degrees(kelvins);
+        }
+        String size = Units.show(tenths(Math.abs(kelvins)), Dimension.TEMPERATURE_DIFFERENCE, system());
+        String key = Math.abs(kelvins) < 0.05 ? "compare.level" : kelvins < 0 ? "compare.lost" : "compare.gained";
+        return message(key, size, size);
+    }
+
+    /** Symbol of the unit that a bare number is taken in, empty for a number of things. */
+    public String unit(BuildField field) {
+        return FieldUnit.of(field).symbol(system());
+    }
+
+    /** The units that bare numbers are taken in. */
+    public UnitSystem system() {
+        return units.get();
+    }
+
+    /** The text of the message files, or the other one just as it is. */
+    public String message(String key, String otherwise, Object... arguments) {
+        String found = messages.getMessage(key, arguments, null, LocaleContextHolder.getLocale());
+        return found == null ? otherwise : found;
+    }
+}

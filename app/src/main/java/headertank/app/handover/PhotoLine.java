@@ -1,7 +1,0 @@
-package headertank.app.handover;
-
-import java.time.Instant;
-
-/** A picture without its bytes; width and height in pixels. */
-public record PhotoLine(
-        long id, String item, String caption, int width, int height, String authorName, Instant storedAt) {}

@@ -1,0 +1,127 @@
+package headertank.app.handover.page;
+
+import headertank.app.check.figure.FigureText;
+import headertank.app.check.figure.ShopFigures;
+import headertank.app.check.stored.CheckResult.FlagLine;
+import headertank.app.handover.item.CheckItem;
+import headertank.app.handover.item.MeasuredQuantity;
+import headertank.app.handover.item.ReadingComparison;
+import headertank.app.language.CalcWords;
+import headertank.app.shop.Shops;
+import headertank.app.unit.Units;
+import headertank.calc.workshop.IdleExpectation.Band;
+import java.util.List;
+import java.util.UUID;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
+import org.springframework.stereotype.Component;
+
+/** How items and readings are put into words, in the shop's units. */
+@Component("handoverText")
+public class HandoverText {
+
+    private final MessageSource messages;
+    private final CalcWords calcWords;
+    private final ShopFigures figures;
+    private final Shops shops;
+
+    HandoverText(MessageSource messages, CalcWords calcWords, ShopFigures figures, Shops shops) {
+        this.messages = messages;
+        this.calcWords = calcWords;
+        this.figures = figures;
+        this.shops = shops;
+    }
+
+    public String title(CheckItem item) {
+        return item.flag().map(FlagLine::title).map(calcWords::of).orElseGet(() -> sentence(item, ""));
+    }
+
+    public String why(CheckItem item) {
+        return item.flag().map(FlagLine::reason).map(calcWords::of).orElseGet(() -> sentence(item, ".why"));
+    }
+
+    public String how(CheckItem item) {
+        return item.flag().map(FlagLine::advice).map(calcWords::of).orElseGet(() -> sentence(item, ".how"));
+    }
+
+    private String sentence(CheckItem item, String part) {
+        String named = item.field().isEmpty() ? "" : figures.value(item.field(), item.value(), item.token());
+        return text(item.textKey() + part, named);
+    }
+
+    /** Name of the field that nobody has stated. */
+    public String assumed(CheckItem item) {
+        return figures.label(item.field());
+    }
+
+    public List<String> cautions(CheckItem item) {
+        return item.cautions().stream()
+                .map(c -> text("handover.caution." + c.name()))
+                .toList();
+    }
+
+    /** Which unit a bare number is taken in, or how to write a time. */
+    public String hint(CheckItem item) {
+        MeasuredQuantity quantity = item.quantity().orElseThrow();
+        return quantity.isTime()
+                ? text("handover.value.time")
+                : text(
+                        "handover.value.hint",
+                        quantity.dimension().symbol(shops.current().unitSystem()));
+    }
+
+    /** A reading. */
+    public String value(CheckItem item, double si) {
+        MeasuredQuantity quantity = item.quantity().orElseThrow();
+        FigureText shown = figures.current();
+        return switch (quantity.dimension()) {
+            case DURATION -> shown.duration(si);
+            case TEMPERATURE -> shown.temperature(si);
+            case CURRENT -> shown.current(si);
+            default -> Units.show(si, quantity.dimension(), shops.current().unitSystem());
+        };
+    }
+
+    /** A key for one entry of one form. */
+    public UUID newKey() {
+        return UUID.randomUUID();
+    }
+
+    /** A difference of two readings, with its sign. */
+    public String difference(CheckItem item, double si) {
+        MeasuredQuantity quantity = item.quantity().orElseThrow();
+        double size = Math.abs(si);
+        String number = quantity.isTime()
+                ? figures.current().duration(size)
+                : Units.show(size, quantity.difference(), shops.current().unitSystem());
+        return number.matches("0([.,]0*)? .*") ? number : (si < 0 ? "−" : "+") + number;
+    }
+
+    /** What is expected, with the readings that count as expected. */
+    public String expected(CheckItem item, Band band) {
+        return Double.isInfinite(band.high())
+                ? text("handover.expected.open", value(item, band.expected()), value(item, band.low()))
+                : text(
+                        "handover.expected",
+                        value(item, band.expected()),
+                        value(item, Math.max(band.low(), lowest(item))),
+                        value(item, band.high()));
+    }
+
+    private static double lowest(CheckItem item) {
+        return item.quantity()
+                        .filter(q -> q == MeasuredQuantity.CORE_DROP || q == MeasuredQuantity.GAUGE_AT_FAN_START)
+                        .isPresent()
+                ? Double.NEGATIVE_INFINITY
+                : 0;
+    }
+
+    /** What a reading outside of that may mean. */
+    public String means(CheckItem item, ReadingComparison comparison) {
+        return text("handover.means." + item.key() + "." + comparison.verdict().name());
+    }
+
+    private String text(String key, Object... arguments) {
+        return messages.getMessage(key, arguments, LocaleContextHolder.getLocale());
+    }
+}

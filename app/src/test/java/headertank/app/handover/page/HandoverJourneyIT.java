@@ -1,0 +1,150 @@
+package headertank.app.handover.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import headertank.app.account.People;
+import headertank.app.check.Checks;
+import headertank.app.check.Specs;
+import headertank.app.database.ServedTest;
+import headertank.app.handover.Handovers;
+import headertank.app.handover.photo.Pictures;
+import headertank.app.journey.Browser;
+import headertank.app.shop.Role;
+import headertank.calc.carspec.BuildField;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.WebElement;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** The check list on a phone whose connection comes and goes. */
+@ServedTest
+class HandoverJourneyIT {
+
+    private static final int TARGET_PX = 56;
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    People people;
+
+    @Autowired
+    Specs specs;
+
+    @Autowired
+    Checks checks;
+
+    @Autowired
+    Handovers handovers;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    long check;
+    String login;
+
+    @BeforeEach
+    void aRatedCar() {
+        long shop = people.aShop();
+        login = people.anAccount(shop, Role.TECHNICIAN);
+        people.actAs(shop, Role.TECHNICIAN);
+        long car = specs.aCar();
+        specs.save(car, Specs.easy().seen(BuildField.FAN_DRIVE, "ELECTRIC").build(), "street");
+        check = checks.run(car, 1);
+        handovers.setDay(check, 293.15, UUID.randomUUID());
+        People.nobody();
+    }
+
+    @Test
+    void whatIsEnteredWithoutAConnectionIsSentLaterAndOnce(@TempDir Path folder) throws IOException {
+        Path photo = Files.write(folder.resolve("belt.jpg"), Pictures.held(1, 800, 600));
+        String list = "/checks/" + check + "/handover";
+        try (Browser browser = Browser.at(port)) {
+            browser.signIn(login, People.PASSWORD);
+            browser.width(390).touch().open(list);
+            browser.offline(true);
+            browser.tap("#item-hoses button[value=DONE]");
+            browser.find("#item-voltage input[name=value]").sendKeys("13.4 V");
+            browser.tap("#item-voltage button[value=MEASURED]");
+            browser.tap("#item-belt-run .ho-more summary");
+            browser.find("#item-belt-run input[type=file]").sendKeys(photo.toString());
+            browser.find("#item-belt-run input[name=caption]").sendKeys("Belt from the front");
+            browser.tap("#item-belt-run .ho-photo button");
+            browser.find("#item-leaks-hot textarea").sendKeys("only typed");
+            browser.waitUntil(() -> bar(browser).contains("Waiting to send: 3"));
+            assertThat(browser.find("#item-hoses").getText()).contains("waiting to be sent");
+            assertThat(rows("measurement")).isZero();
+            reloadInVain(browser, list);
+
+            browser.offline(false).open(list);
+            browser.waitUntil(() -> bar(browser).contains("All sent"));
+            assertThat(rows("measurement")).isEqualTo(2);
+            assertThat(rows("handover_photo")).isEqualTo(1);
+            assertThat(browser.find("#item-voltage").getText()).contains("13.4 V", "As expected");
+            assertThat(browser.find("#item-belt-run img").getAttribute("alt")).isEqualTo("Belt from the front");
+            assertThat(browser.find("#item-leaks-hot textarea").getAttribute("value"))
+                    .isEqualTo("only typed");
+            assertThat(browser.find(".ho-progress").getText()).startsWith("2 of ");
+            browser.open(list);
+            assertThat(browser.find(".ho-progress").getText()).startsWith("2 of ");
+            assertThat(rows("measurement")).isEqualTo(2);
+        }
+    }
+
+    @Test
+    void everythingThatIsTouchedIsLargeAndThePageNeverScrollsSideways() throws IOException {
+        String list = "/checks/" + check + "/handover";
+        try (Browser browser = Browser.at(port)) {
+            browser.signIn(login, People.PASSWORD);
+            for (String page : List.of(list, list + "/day", list + "/decision")) {
+                for (int width : new int[] {390, 820, 1440}) {
+                    browser.width(width).open(page);
+                    browser.screenshot(
+                            "handover" + page.substring(list.length()).replace('/', '-') + "-" + width);
+                    assertThat(browser.scrollsSideways())
+                            .as("%s at %d", page, width)
+                            .isFalse();
+                }
+                browser.width(390).open(page);
+                assertThat(browser.all(
+                                ".handover button, .handover a, .handover summary, .handover input:not([type=hidden]), "
+                                        + ".handover textarea"))
+                        .filteredOn(WebElement::isDisplayed)
+                        .isNotEmpty()
+                        .allSatisfy(e -> assertThat(e.getSize().getHeight())
+                                .as(e.getTagName() + " " + e.getText())
+                                .isGreaterThanOrEqualTo(TARGET_PX));
+            }
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    /** A page that is loaded anew without a connection shows the browser's own error. */
+    private static void reloadInVain(Browser browser, String list) {
+        try {
+            browser.open(list);
+        } catch (WebDriverException noConnection) {
+            assertThat(noConnection.getMessage()).contains("ERR_INTERNET_DISCONNECTED");
+        }
+    }
+
+    private static String bar(Browser browser) {
+        return browser.find(".ho-sending").getText();
+    }
+
+    private long rows(String table) {
+        return jdbc.sql("select count(*) from " + table + " where check_run_id = :check")
+                .param("check", check)
+                .query(Long.class)
+                .single();
+    }
+}

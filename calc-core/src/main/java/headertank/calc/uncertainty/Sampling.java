@@ -1,0 +1,97 @@
+package headertank.calc.uncertainty;
+
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Resolved;
+import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.quantity.SiUnit;
+import headertank.calc.quantity.Spread;
+import headertank.calc.rating.Plant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.hipparchus.util.FastMath;
+
+/**
+ * Samples a car over what is not known of it: every value with a spread and every model factor, by a seeded
+ * Latin hypercube. All duties see the same sampled cars, and all points of a duty the same deviates, each with the spread
+ * that the models state for it. Samples are spread over all cores; each stays in its place and nothing is summed on the way,
+ * so that which core had which changes no digit.
+ */
+public final class Sampling {
+
+    private final Resolved resolved;
+    private final List<BuildField> uncertain = new ArrayList<>();
+    private final double[][] deviates;
+
+    /**
+     * @param resolved the car
+     * @param samples number of samples
+     * @param seed seed of the samples
+     */
+    public Sampling(Resolved resolved, int samples, long seed) {
+        this.resolved = resolved;
+        for (BuildField f : BuildField.values()) {
+            if (resolved.has(f) && resolved.spread(f).sigma() > 0 && f.unit() != SiUnit.COUNT) {
+                uncertain.add(f);
+            }
+        }
+        this.deviates = LatinHypercube.standardNormal(samples, uncertain.size() + ModelSpread.COUNT, seed);
+    }
+
+    /** @return what each sampled car answers; a car outside what a model accepts answers {@code failed} */
+    public <T> List<T> each(Function<SampledCar, T> question, T failed) {
+        return Arrays.stream(deviates)
+                .parallel()
+                .map(z -> answer(question, z).orElse(failed))
+                .toList();
+    }
+
+    /** @return what each sampled car answers; a car outside what a model accepts is left out */
+    public <T> List<T> each(Function<SampledCar, T> question) {
+        return Arrays.stream(deviates)
+                .parallel()
+                .map(z -> answer(question, z))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private <T> Optional<T> answer(Function<SampledCar, T> question, double[] z) {
+        try {
+            return Optional.of(question.apply(new SampledCar(z)));
+        } catch (OutOfRangeException outside) {
+            return Optional.empty();
+        }
+    }
+
+    /** One sampled car: its values are the same wherever it is, its models as far off as each point lets them be. */
+    public final class SampledCar {
+        private final Resolved values;
+        private final double[] model;
+        private ModelSpread lastSpread;
+        private Plant last;
+
+        private SampledCar(double[] z) {
+            double[] sampled = resolved.values();
+            for (int i = 0; i < uncertain.size(); i++) {
+                BuildField f = uncertain.get(i);
+                Spread s = resolved.spread(f);
+                double v = sampled[f.ordinal()];
+                sampled[f.ordinal()] =
+                        f.allowed().clamp(s.relative() ? v * FastMath.exp(s.sigma() * z[i]) : v + s.sigma() * z[i]);
+            }
+            this.values = resolved.withValues(sampled);
+            this.model = Arrays.copyOfRange(z, uncertain.size(), z.length);
+        }
+
+        /** @return the car where its models may be off so far */
+        public Plant at(ModelSpread spread) {
+            if (!spread.equals(lastSpread)) {
+                last = Plant.of(values, spread.at(model));
+                lastSpread = spread;
+            }
+            return last;
+        }
+    }
+}

@@ -1,0 +1,63 @@
+package headertank.calc.workshop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import headertank.calc.Builds;
+import headertank.calc.Rater;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanControlKind;
+import headertank.calc.quantity.InputException;
+import headertank.calc.quantity.Physics;
+import headertank.calc.quantity.Stated;
+import headertank.calc.transients.IdleWarmUp.Figure;
+import org.junit.jupiter.api.Test;
+
+class IdleExpectationTest {
+
+    private static final Rater RATER = Rater.standard();
+    private static final Build ROAD = Builds.road()
+            .change()
+            .seen(BuildField.CONTROL_KIND, FanControlKind.SWITCH)
+            .set(BuildField.CONTROL_SET, Stated.measured(Physics.kelvin(95)))
+            .build();
+
+    @Test
+    void everyFigureLiesInItsBandWhichIsAtLeastAsWideAsAReadingIsGood() {
+        IdleExpectation expected = RATER.idleInWorkshop(ROAD, Physics.kelvin(20));
+        assertThat(expected.bands()).containsOnlyKeys(Figure.values());
+        assertThat(expected.samples()).isGreaterThan(40);
+        expected.bands().forEach((figure, band) -> {
+            double allowance = IdleExpectation.readingAllowance(figure, band.expected());
+            assertThat(band.expected()).as(figure.name()).isBetween(band.low(), band.high());
+            assertThat(band.high() - band.low()).as(figure.name()).isGreaterThanOrEqualTo(allowance);
+        });
+    }
+
+    @Test
+    void theSameCarInTheSameAirIsExpectedToDoTheSame() {
+        assertThat(RATER.idleInWorkshop(ROAD, 290)).isEqualTo(RATER.idleInWorkshop(ROAD, 290));
+    }
+
+    @Test
+    void whatIsKnownBetterIsExpectedMoreNarrowly() {
+        Build guessed =
+                ROAD.change().set(BuildField.FAN_CURRENT, Stated.guessed(20)).build();
+        assertThat(width(guessed)).isGreaterThan(width(ROAD));
+    }
+
+    @Test
+    void aColdestDayAboveTheWorkshopsAirIsNoContradictionAndAFurnaceIsRefused() {
+        Build build = ROAD.change()
+                .set(BuildField.LOWEST_AMBIENT, Stated.measured(280))
+                .build();
+        assertThat(RATER.idleInWorkshop(build, 270).ambientK()).isEqualTo(270);
+        assertThatThrownBy(() -> RATER.idleInWorkshop(ROAD, 400)).isInstanceOf(InputException.class);
+    }
+
+    private static double width(Build build) {
+        IdleExpectation.Band band = RATER.idleInWorkshop(build, 293.15).bands().get(Figure.FAN_RUNNING_A);
+        return band.high() - band.low();
+    }
+}
