@@ -96,7 +96,8 @@ public final class EngineHeat {
                                 1.5,
                                 "The measured efficiency asks for an indicated efficiency that leaves no heat for the exhaust."));
         this.ratedReleasedW = ratedGross / grossEfficiency;
-        double mostWall = 1 - grossEfficiency - kind.oilShare() - kind.turbineHousingShare() - MISC_SHARE - LEAST_EXHAUST;
+        double mostWall =
+                1 - grossEfficiency - kind.oilShare() - kind.turbineHousingShare() - MISC_SHARE - LEAST_EXHAUST;
         this.mostWall8 = FastMath.pow(Math.max(0.05, mostWall), -8);
         this.wallExponent = -(0.25 + factors.loadExponent());
         this.wallShare = kind.wallShare() * factors.coolantShare() * spec.fuel().coolantFactor() * factors.fuelHeat();
@@ -215,15 +216,6 @@ public final class EngineHeat {
                 air,
                 air + fuelMass,
                 notes(load, exhaust / fuel));
-    }
-
-    /**
-     * Idle with the class's usual accessories.
-     *
-     * @return the balance at idle speed
-     */
-    public HeatSplit idle() {
-        return at(Math.min(kind.idlePowerW(), spec.ratedPowerW()), spec.idleSpeedPerS());
     }
 
     /**

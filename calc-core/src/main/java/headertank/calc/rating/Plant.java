@@ -95,7 +95,8 @@ public final class Plant {
                 r.value(BuildField.PUMP_FLOW),
                 r.is(BuildField.PUMP_DRIVE, PumpDrive.ELECTRIC));
         this.circuit = new CoolantCircuit(circuit(r, f, pump, thermostat));
-        this.engine = new EngineHeat(engine(r), new EngineFactors(f.coolantHeat(), f.engineFriction(), f.fuelHeat(), f.loadExponent()));
+        this.engine = new EngineHeat(
+                engine(r), new EngineFactors(f.coolantHeat(), f.engineFriction(), f.fuelHeat(), f.loadExponent()));
         this.control = FanControlOf.resolved(r);
         this.alternator = AlternatorSpec.of(r.value(BuildField.ALTERNATOR), r.value(BuildField.BASE_LOAD));
         this.oil = oil(r, f);
@@ -323,7 +324,9 @@ public final class Plant {
      * @return conductance from the core to the ambient air [W/K]
      */
     public double standingCoreWPerK(double airWPerK) {
-        return airWPerK > 1000 ? 0 : STANDING_W_PER_M2K * radiator.faceAreaM2() * FastMath.exp(-airWPerK / STANDING_GONE_W_PER_K);
+        return airWPerK > 1000
+                ? 0
+                : STANDING_W_PER_M2K * radiator.faceAreaM2() * FastMath.exp(-airWPerK / STANDING_GONE_W_PER_K);
     }
 
     /**

@@ -62,8 +62,8 @@ final class ColdHeat {
         }
         int key = block * NODES + oil;
         if (nodes[key] == null) {
-            PointLoad load = PointLoad.of(
-                    plant, point, ColdEngine.WARM_K - STEP_K * block, ColdEngine.WARM_K - STEP_K * oil);
+            PointLoad load =
+                    PointLoad.of(plant, point, ColdEngine.WARM_K - STEP_K * block, ColdEngine.WARM_K - STEP_K * oil);
             nodes[key] = new double[] {load.coolantW(), load.oilW()};
         }
         return nodes[key];

@@ -95,8 +95,7 @@ public record IdleWarmUp(Map<Figure, Double> figures) {
      *     standard deviation of the heat that this leaves open 0.03: half of the belt, of a shaft power of 2 kW (derived)
      */
     public static OperatingPoint point(Resolved car) {
-        double alternatorW =
-                car.value(BuildField.BASE_LOAD) * ElectricBalance.CHARGING_V / ALTERNATOR_EFFICIENCY;
+        double alternatorW = car.value(BuildField.BASE_LOAD) * ElectricBalance.CHARGING_V / ALTERNATOR_EFFICIENCY;
         return new OperatingPoint(
                 "workshop", "Idle in the workshop", 0, 0, 0, new Demand.Idle(alternatorW + BELT_W, 0, 0), 0.03);
     }
