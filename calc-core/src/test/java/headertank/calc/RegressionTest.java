@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import headertank.calc.carspec.Build;
 import headertank.calc.duty.StandardDuties;
-import headertank.calc.rating.Balance;
-import headertank.calc.rating.Figures;
 import headertank.calc.rating.Plant;
-import headertank.calc.rating.PointRating;
-import headertank.calc.transients.RunResult;
+import headertank.calc.result.Balance;
+import headertank.calc.result.Figures;
+import headertank.calc.result.PointRating;
+import headertank.calc.result.RunResult;
 import headertank.calc.transients.RunSolver;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,24 +25,24 @@ class RegressionTest {
 
     @ParameterizedTest
     @CsvSource({
-        "road, street, jam, 358.308746, 361.344900, 354.386031, 372.089053, 0.679550, 0.042396154",
-        "road, street, hill, 364.867182, 379.547841, 328.329979, 345.883390, 0.739594, 0.996894549",
-        "road, street, motorway, 363.688328, 379.680464, 336.216703, 354.880653, 1.479913, 1.008960962",
-        "road, track, laps, 367.267085, 409.881055, 320.840619, 338.650939, 1.664256, 1.974411887",
-        "road, drift, run, 379.062455, 420.655527, 308.713147, 325.512028, 0.926680, 2.024373744",
-        "road, drift, queue, 358.399189, 361.998984, 356.612965, 374.576154, 0.684794, 0.046654463",
-        "track, street, jam, 351.566561, 354.786302, 369.939160, 388.604315, 0.871688, 0.027914042",
-        "track, street, hill, 352.911830, 359.173280, 344.662718, 362.600128, 0.974235, 0.298090133",
-        "track, street, motorway, 353.187110, 357.092203, 350.559464, 369.420043, 2.073176, 0.409945137",
-        "track, track, laps, 367.951551, 367.443577, 317.128037, 334.532495, 2.298706, 3.238901931",
-        "track, drift, run, 383.701329, 393.425860, 302.681163, 318.853220, 1.215136, 3.247159612",
-        "track, drift, queue, 352.168306, 355.633587, 360.541463, 378.867619, 0.846920, 0.056847425",
-        "drift, street, jam, 351.855169, 356.870331, 363.445744, 381.931766, 0.962381, 0.055764008",
-        "drift, street, hill, 355.648446, 363.092133, 333.355699, 350.653502, 1.131458, 1.497749710",
-        "drift, street, motorway, 353.818783, 359.472757, 345.286871, 363.932138, 2.468917, 0.865284621",
-        "drift, track, laps, 384.536606, 396.439750, 301.927676, 318.677978, 2.718993, 4.592441163",
-        "drift, drift, run, 410.404324, 438.950342, 281.589760, 296.738811, 1.401916, 4.610585496",
-        "drift, drift, queue, 352.273121, 357.721000, 355.162928, 373.319843, 0.937307, 0.091258504"
+        "road, street, jam, 358.571199, 362.015796, 352.716778, 370.383634, 0.676356, 0.049411292",
+        "road, street, hill, 365.389771, 379.731703, 326.417427, 343.906650, 0.736919, 1.027479681",
+        "road, street, motorway, 362.667193, 377.362424, 336.947040, 355.581992, 1.482005, 0.888160202",
+        "road, track, laps, 363.890695, 396.371961, 326.412620, 344.324003, 1.673347, 1.636662821",
+        "road, drift, run, 371.097946, 403.412126, 316.149393, 333.127479, 0.937554, 2.019137392",
+        "road, drift, queue, 358.329184, 361.852231, 362.004430, 380.082982, 0.689931, 0.037103702",
+        "track, street, jam, 352.012216, 354.990246, 368.149507, 386.734647, 0.865745, 0.037016259",
+        "track, street, hill, 353.340924, 358.304643, 342.125227, 359.937055, 0.968920, 0.389681468",
+        "track, street, motorway, 353.268986, 356.272910, 349.796083, 368.639904, 2.072920, 0.411164456",
+        "track, track, laps, 366.816106, 360.858415, 318.433451, 335.842186, 2.301197, 3.238262279",
+        "track, drift, run, 380.373197, 369.308293, 305.520935, 321.745905, 1.221081, 3.245490785",
+        "track, drift, queue, 352.126773, 355.471733, 365.716251, 384.198352, 0.854586, 0.044035347",
+        "drift, street, jam, 352.349359, 357.135702, 357.201861, 375.434138, 0.946967, 0.085135610",
+        "drift, street, hill, 357.936241, 361.655944, 327.924161, 344.867396, 1.117910, 2.089180767",
+        "drift, street, motorway, 354.218884, 358.205714, 343.043785, 361.646819, 2.465507, 1.025370374",
+        "drift, track, laps, 380.471255, 366.503289, 305.525530, 322.361317, 2.728873, 4.588918409",
+        "drift, drift, run, 402.328415, 396.435860, 287.716737, 303.091300, 1.417782, 4.606443173",
+        "drift, drift, queue, 352.455476, 357.819029, 354.741163, 372.848144, 0.934714, 0.096985676"
     })
     void steadyStatesStayWhatTheyWere(
             String car,
@@ -67,9 +67,9 @@ class RegressionTest {
 
     @ParameterizedTest
     @CsvSource({
-        "road, 366.161553, 395.486148, 454.660405",
-        "track, 362.877260, 378.360915, 902.411690",
-        "drift, 370.271611, 408.749183, 902.687279"
+        "road, 365.280121, 385.648665, 903.969053",
+        "track, 367.398037, 364.638879, 227.049916",
+        "drift, 375.310465, 381.410369, 452.455708"
     })
     void runsStayWhatTheyWere(String car, double peakK, double peakOilK, double atS) {
         RunResult run = RunSolver.run(Plant.of(RATER.resolve(car(car))), StandardDuties.DRIFT);

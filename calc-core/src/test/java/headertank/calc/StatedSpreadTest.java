@@ -13,7 +13,7 @@ import headertank.calc.radiator.FinKind;
 import headertank.calc.radiator.LouveredFins;
 import headertank.calc.radiator.PlainFins;
 import headertank.calc.radiator.TubeRegime;
-import headertank.calc.rating.PointRating;
+import headertank.calc.result.PointRating;
 import headertank.calc.uncertainty.Distribution;
 import headertank.calc.verdict.DutyOutcome;
 import java.util.List;
@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 /** What a correlation says of itself reaches the verdict: its stated spread moves the band of the margin. */
 class StatedSpreadTest {
 
-    private static final int SAMPLES = 64;
+    private static final int SAMPLES = 192;
 
     @Test
     void louvredFinsHeatTransfer() {
