@@ -122,7 +122,7 @@ public record IdleWarmUp(Map<Figure, Double> figures) {
             figures.put(Figure.GAUGE_AT_FAN_START_K, trace.get(start).gaugeK());
         }
         List<RunResult.Sample> on = trace.subList(start, trace.size()).stream()
-                .filter(s -> s.fanCurrentA() > 0)
+                .takeWhile(s -> s.fanCurrentA() > 0)
                 .toList();
         List<RunResult.Sample> starting =
                 on.stream().filter(s -> s.timeS() <= startS + FIRST_READING_S).toList();
