@@ -170,8 +170,7 @@ final class CorePlan {
                 FanSpec.USUAL_HUB_SHARE * diameter,
                 0.5,
                 r.is(BuildField.FAN_MOUNTING, "PUSHING"),
-                windmilling,
-                Math.min(60, 1.8 * windmilling));
+                windmilling);
     }
 
     /** @return the viscous clutch of an engine-driven fan */
