@@ -26,7 +26,7 @@ class ArchitectureTest {
             .importPackages("headertank.calc");
 
     private static final String[] LAYER_0 = {"quantity"};
-    private static final String[] LAYER_1 = {"quantity", "fluid"};
+    private static final String[] LAYER_1 = {"quantity", "choice", "fluid"};
     private static final String[] COMPONENTS = {
         "engine", "radiator", "air", "coolant", "oil", "electric", "control", "sensor", "hood"
     };
@@ -37,6 +37,7 @@ class ArchitectureTest {
     private static Map<String, String[]> rules() {
         Map<String, String[]> rules = new TreeMap<>();
         rules.put("quantity", new String[0]);
+        rules.put("choice", new String[0]);
         rules.put("fluid", LAYER_0);
         for (String component : COMPONENTS) {
             rules.put(component, LAYER_1);

@@ -8,7 +8,7 @@ import headertank.app.problem.ConflictException;
 import headertank.app.shop.Shops;
 import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;
-import headertank.calc.sensor.SensorPlacement;
+import headertank.calc.choice.SensorPlacement;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.time.Instant;

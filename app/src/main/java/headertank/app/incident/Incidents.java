@@ -9,7 +9,7 @@ import headertank.app.check.stored.CheckLine;
 import headertank.app.check.stored.Decision;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
-import headertank.calc.sensor.SensorPlacement;
+import headertank.calc.choice.SensorPlacement;
 import headertank.calc.verdict.Verdict;
 import java.sql.ResultSet;
 import java.sql.SQLException;

@@ -1,6 +1,7 @@
 package headertank.app.job;
 
 import java.util.List;
+import java.util.Optional;
 import org.springframework.stereotype.Component;
 
 /** The jobs on a car's page. */
@@ -18,6 +19,11 @@ public class CarJobs {
     /** Open ones first, then the newest. */
     public List<JobLine> newest(long carId) {
         return queue.ofCar(carId, SHOWN);
+    }
+
+    /** The job that is being worked on; the newest when there are several. */
+    public Optional<JobLine> open(long carId) {
+        return queue.ofCar(carId, 1).stream().filter(j -> !j.stage().isClosed()).findFirst();
     }
 
     /** How dates are shown. */

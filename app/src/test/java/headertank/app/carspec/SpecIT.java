@@ -227,6 +227,7 @@ class SpecIT {
                         .param("fan.currentA", "11 A")
                         .param("fan.currentA.from", "MEASURED")
                         .param("thermostat.state", "FITTED")
+                        .param("thermostat.state.from", "MEASURED")
                         .param("reason", "new fans"))
                 .andExpect(status().isConflict())
                 .andExpect(content()

@@ -28,14 +28,53 @@ public record ClutchFan(
         double fullK,
         double speedMaxPerS) {
 
+    /** Blade speed at which the flow of an engine-driven fan is usually stated [rev/s]: 2500 rev/min; common practice, no source. */
+    public static final double USUAL_REFERENCE_PER_S = 2500.0 / 60;
+
+    /** Speed ratio of an engaged viscous clutch [-]; modelling choice. */
+    public static final double ENGAGED_SLIP = 0.80;
+
+    /** Speed ratio of a viscous clutch that is cold [-]; modelling choice. */
+    public static final double FREE_SLIP = 0.25;
+
+    /** Air behind the core at which a viscous clutch begins to engage [K]; guessed. */
+    public static final double USUAL_ENGAGE_K = 338.15;
+
+    /** Rise of that air over which it engages [K]; modelling choice. */
+    public static final double ENGAGING_OVER_K = 10;
+
+    /** Blade speed that a viscous clutch does not exceed [rev/s]: 3600 rev/min; guessed. */
+    public static final double USUAL_FASTEST_PER_S = 60;
+
+    /** Pulley ratios that are accepted [-]. */
+    public static final Range PULLEY_RATIO = Range.of(0.3, 3);
+
     public ClutchFan {
         OutOfRangeException.require("referenceSpeedPerS", referenceSpeedPerS, Range.of(1, 200));
-        OutOfRangeException.require("pulleyRatio", pulleyRatio, Range.of(0.3, 3));
+        OutOfRangeException.require("pulleyRatio", pulleyRatio, PULLEY_RATIO);
         OutOfRangeException.require("slipHot", slipHot, Range.of(0, 1));
         OutOfRangeException.require("slipCold", slipCold, Range.of(0, slipHot));
         OutOfRangeException.require("engageK", engageK, Range.of(273, 420));
         OutOfRangeException.require("fullK", fullK, Range.of(engageK, 450));
         OutOfRangeException.require("speedMaxPerS", speedMaxPerS, Range.of(1, 300));
+    }
+
+    /**
+     * A viscous clutch with the usual slip, engaging at the usual air temperature and at most at its usual speed.
+     *
+     * @param fan the blades at {@link #USUAL_REFERENCE_PER_S}
+     * @param pulleyRatio pulley speed over engine speed [-], 0.3 to 3
+     */
+    public static ClutchFan viscous(FanSpec fan, double pulleyRatio) {
+        return new ClutchFan(
+                fan,
+                USUAL_REFERENCE_PER_S,
+                pulleyRatio,
+                FREE_SLIP,
+                ENGAGED_SLIP,
+                USUAL_ENGAGE_K,
+                USUAL_ENGAGE_K + ENGAGING_OVER_K,
+                USUAL_FASTEST_PER_S);
     }
 
     /**

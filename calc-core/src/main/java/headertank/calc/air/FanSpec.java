@@ -33,6 +33,12 @@ public record FanSpec(
     /** Shape of the curve when nobody measured it [-]; modelling choice. */
     public static final double USUAL_SHAPE = 0.5;
 
+    /** Loss coefficient of unpowered blades when nobody measured it [-]; guessed, 40 %. */
+    public static final double USUAL_WINDMILLING_LOSS = 5;
+
+    /** Loss coefficients of unpowered blades that are accepted [-]. */
+    public static final Range WINDMILLING_LOSS = Range.of(0, 30);
+
     public FanSpec {
         OutOfRangeException.require("count", count, Range.of(1, 8));
         OutOfRangeException.require("freeFlowM3PerS", freeFlowM3PerS, Range.of(0.02, 8));
@@ -40,13 +46,21 @@ public record FanSpec(
         OutOfRangeException.require("diameterM", diameterM, Range.of(0.05, 1.2));
         OutOfRangeException.require("hubDiameterM", hubDiameterM, Range.of(0, 0.8 * diameterM));
         OutOfRangeException.require("shape", shape, Range.of(0.2, 0.9));
-        OutOfRangeException.require("windmillingLoss", windmillingLoss, Range.of(0, 30));
+        OutOfRangeException.require("windmillingLoss", windmillingLoss, WINDMILLING_LOSS);
     }
 
     /** Pulling fans with the usual shape and losses. */
     public static FanSpec of(
             int count, double freeFlowM3PerS, double shutOffPa, double diameterM, double hubDiameterM) {
-        return new FanSpec(count, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, USUAL_SHAPE, false, 5);
+        return new FanSpec(
+                count,
+                freeFlowM3PerS,
+                shutOffPa,
+                diameterM,
+                hubDiameterM,
+                USUAL_SHAPE,
+                false,
+                USUAL_WINDMILLING_LOSS);
     }
 
     /** @return the same fans, another number of them */

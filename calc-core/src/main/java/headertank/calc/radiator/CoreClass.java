@@ -1,5 +1,6 @@
 package headertank.calc.radiator;
 
+import headertank.calc.choice.TankPlacement;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.fluid.GlycolKind;
 import headertank.calc.quantity.OutOfRangeException;

@@ -2,6 +2,7 @@ package headertank.calc.rating;
 
 import headertank.calc.air.AirConditions;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanDrive;
 import headertank.calc.control.FanController;
 import headertank.calc.coolant.BoilingMargin;
 import headertank.calc.coolant.CapPosition;
@@ -109,11 +110,11 @@ public final class PointWorking {
 
     private void fans(SteadySolver solver, Balance.Steady s) {
         List<WorkingLine> lines = new ArrayList<>();
-        if (plant.fanDrive() == Plant.FanDrive.ELECTRIC) {
+        if (plant.fanDrive() == FanDrive.ELECTRIC) {
             double sensed = SensorReading.steadyK(
                     plant.fanSensor(), s.engineOutK(), s.radiatorOutK(), s.ambientK(), s.radiatorM3PerS());
             lines.addAll(FanController.working(sensed, s.fanDuty()));
-        } else if (plant.fanDrive() == Plant.FanDrive.CLUTCH) {
+        } else if (plant.fanDrive() == FanDrive.CLUTCH) {
             lines.add(line("air behind the core at the clutch", "T_ao", "K", s.airOutK(), "steady balance"));
             lines.add(line("blade speed over pulley speed", "slip", "-", s.fanDuty(), CHOICE));
         }

@@ -2,6 +2,7 @@ package headertank.calc.rating;
 
 import headertank.calc.air.AirFlow;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanDrive;
 import headertank.calc.coolant.CapPosition;
 import headertank.calc.coolant.CoolantFlow;
 import headertank.calc.coolant.PumpInlet;
@@ -74,6 +75,11 @@ public final class SteadySolver {
     /** @return coolant flows of the last state */
     CoolantFlow coolantFlow() {
         return cooling.flow();
+    }
+
+    /** @return the radiator in the last state; one that stands still when there was none */
+    RadiatorPoint radiator() {
+        return air.radiator() == null ? RadiatorPoint.withoutAir(designAmbientK()) : air.radiator();
     }
 
     /** @return air, fans and radiator of the last state */
@@ -233,7 +239,7 @@ public final class SteadySolver {
      * @return flows and effectiveness of this state
      */
     public CoolingState cooling(double hotK, double ambientK, double heldLift, double held) {
-        cooling.hold(plant.fanDrive() == Plant.FanDrive.ELECTRIC ? held : Double.NaN);
+        cooling.hold(plant.fanDrive() == FanDrive.ELECTRIC ? held : Double.NaN);
         cooling.circulate(hotK, heldLift);
         cooling.settle(hotK, ambientK, 0, 0);
         cooling.hold(Double.NaN);

@@ -1,6 +1,7 @@
 package headertank.calc.transients;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanDrive;
 import headertank.calc.coolant.Thermostat;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
@@ -94,7 +95,7 @@ public record IdleWarmUp(Map<Figure, Double> figures) {
                     .ifPresent(i ->
                             figures.put(Figure.THERMOSTAT_OPENS_S, trace.get(i).timeS()));
         }
-        boolean electric = plant.fanDrive() == Plant.FanDrive.ELECTRIC;
+        boolean electric = plant.fanDrive() == FanDrive.ELECTRIC;
         OptionalInt start = electric ? first(trace, s -> s.fanCurrentA() > 0) : OptionalInt.empty();
         if (start.isPresent()) {
             withFansOn(plant, trace, start.getAsInt(), figures);

@@ -1,9 +1,9 @@
 package headertank.calc.transients;
 
+import headertank.calc.choice.SensorPlacement;
 import headertank.calc.coolant.Thermostat;
 import headertank.calc.rating.Plant;
 import headertank.calc.sensor.SensorMount;
-import headertank.calc.sensor.SensorPlacement;
 import headertank.calc.sensor.SensorReading;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.util.FastMath;

@@ -1,6 +1,7 @@
 package headertank.calc.transients;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanDrive;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.Battery;
 import headertank.calc.electric.ElectricBalance;
@@ -206,7 +207,7 @@ final class Recorder implements ODEStepHandler {
         double lift = car.lift(y);
         double fanA = p.fanCurrentA(duty, fans.inrush(t));
         double shown = duty;
-        if (plant.fanDrive() == Plant.FanDrive.CLUTCH) {
+        if (plant.fanDrive() == FanDrive.CLUTCH) {
             p.table.at(y[LumpedCar.BLOCK], lift, duty);
             shown = p.table.fanDuty();
         }

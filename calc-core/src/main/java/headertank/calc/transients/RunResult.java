@@ -1,6 +1,6 @@
 package headertank.calc.transients;
 
-import headertank.calc.sensor.SensorPlacement;
+import headertank.calc.choice.SensorPlacement;
 import java.util.List;
 
 /**

@@ -1,6 +1,6 @@
 package headertank.calc.transients;
 
-import headertank.calc.sensor.SensorPlacement;
+import headertank.calc.choice.SensorPlacement;
 
 /** Compares one place's sensor with the truth, step by step. */
 final class SensorWatch {

@@ -8,6 +8,7 @@ import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.AirExit;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.quantity.Stated;
 import java.util.List;
@@ -34,7 +35,7 @@ class AdviceTest {
                 .orElseThrow();
         Build vented = Builds.drift()
                 .change()
-                .seen(BuildField.AIR_EXIT, "HOOD_VENT")
+                .seen(BuildField.AIR_EXIT, AirExit.HOOD_VENT)
                 .set(BuildField.AIR_EXIT_AREA, Stated.measured(0.26))
                 .build();
         double gain = RATER.marginK(vented, StandardDuties.TRACK) - RATER.marginK(Builds.drift(), StandardDuties.TRACK);
@@ -44,8 +45,10 @@ class AdviceTest {
 
     @Test
     void whatIsAlreadySoIsNotAdvised() {
-        Build vented =
-                Builds.drift().change().seen(BuildField.AIR_EXIT, "HOOD_VENT").build();
+        Build vented = Builds.drift()
+                .change()
+                .seen(BuildField.AIR_EXIT, AirExit.HOOD_VENT)
+                .build();
         assertThat(rate(vented).improvements()).extracting(Improvement::id).doesNotContain("hood-vent", "fans-pull");
     }
 

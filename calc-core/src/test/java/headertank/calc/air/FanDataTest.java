@@ -78,9 +78,9 @@ class FanDataTest {
 
     @Test
     void clutchFollowsTheAirBehindTheCore() {
-        ClutchFan fan = new ClutchFan(FanSpec.of(1, 1.0, 200, 0.45, 0.15), 2500 / 60.0, 1.2, 0.25, 0.80, 340, 350, 300);
+        ClutchFan fan = ClutchFan.viscous(FanSpec.of(1, 1.0, 200, 0.45, 0.15), 1.2);
         assertThat(fan.slip(330)).isEqualTo(0.25);
-        assertThat(fan.slip(345)).isCloseTo(0.525, within(1e-12));
+        assertThat(fan.slip(343.15)).isCloseTo(0.525, within(1e-12));
         assertThat(fan.slip(360)).isEqualTo(0.80);
         assertThat(fan.speedFactorAtSlip(2500 / 60.0, fan.slip(360))).isCloseTo(0.96, within(1e-12));
         assertThat(fan.speedFactorAtSlip(0, fan.slip(360))).isZero();

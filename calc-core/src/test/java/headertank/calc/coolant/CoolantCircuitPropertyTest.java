@@ -2,6 +2,7 @@ package headertank.calc.coolant;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import headertank.calc.choice.BypassState;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 

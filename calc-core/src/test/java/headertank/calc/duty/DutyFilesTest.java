@@ -7,6 +7,7 @@ import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanControlKind;
 import headertank.calc.quantity.Physics;
 import headertank.calc.rating.Plant;
 import headertank.calc.transients.RunResult;
@@ -72,7 +73,9 @@ class DutyFilesTest {
     }
 
     private static RunResult run(Duty duty, Build build) {
-        Build switched = build.change().seen(BuildField.CONTROL_KIND, "RAMP").build();
+        Build switched = build.change()
+                .seen(BuildField.CONTROL_KIND, FanControlKind.RAMP)
+                .build();
         return RunSolver.run(Plant.of(Rater.standard().resolve(switched)), duty);
     }
 

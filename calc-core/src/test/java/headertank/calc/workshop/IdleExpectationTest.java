@@ -7,6 +7,7 @@ import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanControlKind;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Stated;
@@ -18,7 +19,7 @@ class IdleExpectationTest {
     private static final Rater RATER = Rater.standard();
     private static final Build ROAD = Builds.road()
             .change()
-            .seen(BuildField.CONTROL_KIND, "SWITCH")
+            .seen(BuildField.CONTROL_KIND, FanControlKind.SWITCH)
             .set(BuildField.CONTROL_SET, Stated.measured(Physics.kelvin(95)))
             .build();
 

@@ -1,4 +1,4 @@
-package headertank.calc.coolant;
+package headertank.calc.choice;
 
 /** What was done with the passage that lets coolant return to the pump without seeing the radiator. */
 public enum BypassState {

@@ -1,4 +1,4 @@
-package headertank.calc.radiator;
+package headertank.calc.choice;
 
 /** Where the tanks sit, which says which way the tubes run. */
 public enum TankPlacement {
