@@ -53,14 +53,7 @@ public record FanSpec(
     public static FanSpec of(
             int count, double freeFlowM3PerS, double shutOffPa, double diameterM, double hubDiameterM) {
         return new FanSpec(
-                count,
-                freeFlowM3PerS,
-                shutOffPa,
-                diameterM,
-                hubDiameterM,
-                USUAL_SHAPE,
-                false,
-                USUAL_WINDMILLING_LOSS);
+                count, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, USUAL_SHAPE, false, USUAL_WINDMILLING_LOSS);
     }
 
     /** @return the same fans, another number of them */

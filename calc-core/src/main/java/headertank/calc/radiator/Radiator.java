@@ -26,6 +26,7 @@ public final class Radiator {
 
     /** What a real, dented, dusty core adds to the spread of the fins' correlations [-]; modelling choice. */
     private static final double REAL_CORE = 0.06;
+
     private static final double[] FIT_SPEEDS = {1, 2, 3, 5, 8, 12};
 
     private final RadiatorSpec spec;
