@@ -13,7 +13,7 @@ import headertank.calc.radiator.FinKind;
 import headertank.calc.radiator.LouveredFins;
 import headertank.calc.radiator.PlainFins;
 import headertank.calc.radiator.TubeRegime;
-import headertank.calc.rating.PointRating;
+import headertank.calc.result.PointRating;
 import headertank.calc.uncertainty.Distribution;
 import headertank.calc.verdict.DutyOutcome;
 import java.util.List;

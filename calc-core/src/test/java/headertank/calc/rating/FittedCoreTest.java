@@ -10,6 +10,7 @@ import headertank.calc.duty.StandardDuties;
 import headertank.calc.radiator.PerformanceSheet;
 import headertank.calc.radiator.Radiator;
 import headertank.calc.radiator.RadiatorFactors;
+import headertank.calc.result.PointRating;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -22,6 +22,7 @@ import headertank.calc.engine.EngineClass;
 import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Stated;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.RunResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package headertank.calc.rating;
+package headertank.calc.result;
 
 /**
  * The figures of the field for one operating point. Temperatures of limits are ambient temperatures in the sense of SAE
