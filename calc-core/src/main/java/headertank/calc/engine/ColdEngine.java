@@ -1,6 +1,5 @@
 package headertank.calc.engine;
 
-import headertank.calc.fluid.EngineOil;
 import headertank.calc.quantity.Physics;
 import org.hipparchus.util.FastMath;
 
@@ -13,8 +12,15 @@ public final class ColdEngine {
     /** From here an engine counts as warm, 90 deg C [K]. */
     public static final double WARM_K = Physics.kelvin(90);
 
-    private static final EngineOil OIL = EngineOil.multigrade();
-    private static final double WARM_OIL_PA_S = OIL.viscosityPaS(WARM_K);
+    private static final double COLDEST_OIL_K = Physics.kelvin(-10);
+
+    /** A multigrade oil, 100 and 14.5 mm2/s at 40 and 100 deg C: common practice, no source. */
+    private static final double AT_40 = FastMath.log10(FastMath.log10(100 + 0.7));
+
+    private static final double AT_100 = FastMath.log10(FastMath.log10(14.5 + 0.7));
+    private static final double SLOPE =
+            (AT_40 - AT_100) / (FastMath.log10(Physics.kelvin(100)) - FastMath.log10(Physics.kelvin(40)));
+    private static final double WARM_OIL = viscosity(WARM_K);
 
     /** Exponent of viscosity: P. J. Shayler et al., SAE 2005-01-1654, found 0.19 to 0.24 (from memory). */
     private static final double VISCOSITY_EXPONENT = 0.24;
@@ -31,7 +37,13 @@ public final class ColdEngine {
 
     /** @return what rubs over what it rubs with warm oil, (viscosity over that at 90 deg C)^0.24, at least 1 [-] */
     public static double friction(double oilK) {
-        return oilK >= WARM_K ? 1 : FastMath.pow(OIL.viscosityPaS(oilK) / WARM_OIL_PA_S, VISCOSITY_EXPONENT);
+        return oilK >= WARM_K ? 1 : FastMath.pow(viscosity(oilK) / WARM_OIL, VISCOSITY_EXPONENT);
+    }
+
+    /** Kinematic viscosity by the straight line of ASTM D341: log log(nu + 0.7) against log T (from memory), from -10 deg C [mm2/s]. */
+    private static double viscosity(double oilK) {
+        double y = AT_40 - SLOPE * (FastMath.log10(Math.max(oilK, COLDEST_OIL_K)) - FastMath.log10(Physics.kelvin(40)));
+        return FastMath.pow(10, FastMath.pow(10, y)) - 0.7;
     }
 
     /**
