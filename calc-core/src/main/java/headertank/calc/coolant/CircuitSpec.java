@@ -59,19 +59,6 @@ public record CircuitSpec(
         return 0.034 + 0.004 * share;
     }
 
-    /** @return the same with a plate in the empty housing that resists as much as an open thermostat */
-    public CircuitSpec withRestrictorPlate() {
-        return new CircuitSpec(
-                pump,
-                thermostat,
-                blockRatio,
-                hoseRatio,
-                thermostatRatio,
-                bypassRatio,
-                thermostatRatio,
-                restrictedAreaShare);
-    }
-
     /**
      * Resistance of thermostat or empty housing over c: ratio / s^2.
      *

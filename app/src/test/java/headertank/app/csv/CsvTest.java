@@ -1,4 +1,4 @@
-package headertank.app.part;
+package headertank.app.csv;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -41,18 +41,38 @@ class CsvTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"=1+1", "+1", "-1", "@x", "\t=1", "'=1", "''-x"})
+    @ValueSource(strings = {"=1+1", "+1", "-1", "@x", "\t=1", "'=1", "''-x", "＝1+1", "－1"})
     void nothingIsWrittenThatASpreadsheetTakesForAFormula(String text) {
         String written = Csv.write(List.of(text)).strip();
         assertThat(written).startsWith("'");
         assertThat(cells(Csv.write(List.of(text)))).containsExactly(List.of(text));
     }
 
+    /** However the spreadsheet separates: each piece between separators, without blanks and quotes, is what it may take for a cell. */
+    @Test
+    void noSeparatorOfAnyLocaleUncoversAFormula() {
+        assertThat(Csv.write(List.of("x;=1+1;y"))).isEqualTo("\"x;'=1+1;y\"\r\n");
+        long seed = 20260102;
+        Random random = new Random(seed);
+        String letters = "ab,;|\"\n\r\t '=+-@＝＋－＠\u00a0";
+        for (int i = 0; i < 5000; i++) {
+            StringBuilder cell = new StringBuilder();
+            for (int n = random.nextInt(8); n > 0; n--) {
+                cell.append(letters.charAt(random.nextInt(letters.length())));
+            }
+            String written = Csv.write(List.of("first", cell.toString(), "last"));
+            for (String piece : written.split("[,;|\\t\\r\\n]")) {
+                String bare = piece.replaceAll("[\\s\"\u00a0]", "");
+                assertThat(bare).as("seed %d, cell %d: %s", seed, i, written).doesNotContainPattern("^[=+\\-@＝＋－＠]");
+            }
+        }
+    }
+
     @Test
     void whateverIsWrittenReadsBack() {
         long seed = 20260101;
         Random random = new Random(seed);
-        String letters = "ab,;\"\n'=+-@\t é°";
+        String letters = "ab,;\"\n'=+-@\t é°＝＠|";
         for (int i = 0; i < 2000; i++) {
             List<String> row = new ArrayList<>(List.of("first", "second"));
             for (int c = 0; c < 3; c++) {

@@ -1,21 +1,14 @@
-package headertank.app.part;
+package headertank.app.csv;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 
-/**
- * Comma-separated text after RFC 4180. Text that a spreadsheet would take for a formula is written with an apostrophe before it,
- * and read without: {@code =1+1 → '=1+1}, {@code '=x → ''=x}.
- */
-final class Csv {
-
-    private static final Pattern FORMULA = Pattern.compile("'*[=+@\\t\\r-].*", Pattern.DOTALL);
-    private static final Pattern GUARDED = Pattern.compile("'+[=+@\\t\\r-].*", Pattern.DOTALL);
+/** Comma-separated text after RFC 4180, its cells safe for spreadsheets; see {@link SafeCell}. */
+public final class Csv {
 
     /** @param number of the line in the file on which it begins, from 1 */
-    record Line(int number, List<String> cells) {
-        Line {
+    public record Line(int number, List<String> cells) {
+        public Line {
             cells = List.copyOf(cells);
         }
 
@@ -25,7 +18,7 @@ final class Csv {
     }
 
     /** Text that is no CSV. */
-    static final class BrokenException extends RuntimeException {
+    public static final class BrokenException extends RuntimeException {
         private static final long serialVersionUID = 1L;
 
         private final int line;
@@ -35,7 +28,7 @@ final class Csv {
             this.line = line;
         }
 
-        int line() {
+        public int line() {
             return line;
         }
     }
@@ -62,7 +55,7 @@ final class Csv {
      *
      * @throws BrokenException when a quoted cell does not end, or ends amid its text
      */
-    static List<Line> read(String text) {
+    public static List<Line> read(String text) {
         String plain = text.startsWith("\ufeff") ? text.substring(1) : text;
         Csv csv = new Csv(plain.replace("\r\n", "\n").replace('\r', '\n'));
         List<Line> lines = new ArrayList<>();
@@ -79,7 +72,7 @@ final class Csv {
         int began = line;
         List<String> cells = new ArrayList<>();
         do {
-            cells.add(unguarded(cell()));
+            cells.add(SafeCell.unguarded(cell()));
         } while (next(separator));
         if (at < text.length() && !next('\n')) {
             throw new BrokenException(line);
@@ -125,17 +118,13 @@ final class Csv {
     }
 
     /** One line with its end. */
-    static String write(List<String> cells) {
+    public static String write(List<String> cells) {
         return String.join(",", cells.stream().map(Csv::written).toList()) + "\r\n";
     }
 
     private static String written(String cell) {
-        String guarded = FORMULA.matcher(cell).matches() ? "'" + cell : cell;
+        String guarded = SafeCell.guarded(cell);
         boolean quote = guarded.chars().anyMatch(c -> c == ',' || c == ';' || c == '"' || c == '\n' || c == '\r');
         return quote ? '"' + guarded.replace("\"", "\"\"") + '"' : guarded;
-    }
-
-    private static String unguarded(String cell) {
-        return GUARDED.matcher(cell).matches() ? cell.substring(1) : cell;
     }
 }
