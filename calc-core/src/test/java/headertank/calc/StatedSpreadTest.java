@@ -107,7 +107,7 @@ class StatedSpreadTest {
                     .duty(duty.id())
                     .outcome();
             Distribution band = o.marginSpread().orElseThrow();
-            return new double[] {o.coolantMarginK(), band.halfWidth()};
+            return new double[] {o.coolantMarginK(), 0.5 * (band.high() - band.low())};
         }
     }
 

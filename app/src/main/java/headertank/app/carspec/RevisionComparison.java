@@ -51,12 +51,7 @@ public class RevisionComparison {
             double afterK,
             List<Effect> effects,
             List<String> withoutEffect,
-            List<String> cautions) {
-
-        public double differenceK() {
-            return afterK - beforeK;
-        }
-    }
+            List<String> cautions) {}
 
     /**
      * One change, as a line of the table and a bar of the chart.

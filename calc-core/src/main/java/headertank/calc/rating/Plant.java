@@ -131,7 +131,7 @@ public final class Plant {
     /** Hose resistance goes with d^-5 at equal length; the default ratio belongs to a hose of 36 mm (modelling choice). */
     private static CircuitSpec circuit(Resolved r, ModelFactors f, PumpSpec pump, ThermostatSpec thermostat) {
         CircuitSpec usual = CircuitSpec.of(pump, thermostat);
-        double usualHose = r.value(BuildField.ENGINE_POWER) > 2e5 ? 0.038 : 0.034;
+        double usualHose = CircuitSpec.usualHoseM(r.value(BuildField.ENGINE_POWER));
         double hose = Math.min(400, usual.hoseRatio() * FastMath.pow(usualHose / r.value(BuildField.HOSE_DIAMETER), 5));
         return new CircuitSpec(
                 pump,
@@ -289,16 +289,6 @@ public final class Plant {
     /** @return how the fans are switched on: only a ramp or a table winds them up */
     public FanStart fanStart() {
         return control.softStartS() > 0 ? FanStart.SOFT : FanStart.ABRUPT;
-    }
-
-    /** @return current of all electric fans in the moment they start [A] */
-    public double fanStartA() {
-        if (fanDrive != FanDrive.ELECTRIC) {
-            return 0;
-        }
-        double each = resolved.value(BuildField.FAN_START_CURRENT);
-        return resolved.value(BuildField.FAN_COUNT)
-                * (fanStart() == FanStart.SOFT ? resolved.value(BuildField.FAN_CURRENT) : each);
     }
 
     /** @return where the sensor that switches the fans sits */

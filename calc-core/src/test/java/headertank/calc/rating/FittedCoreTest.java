@@ -41,7 +41,7 @@ class FittedCoreTest {
         PointRating before = PointRater.rate(asModelled, StandardDuties.TRACK.point("laps"));
         PointRating after = PointRater.rate(fitted, StandardDuties.TRACK.point("laps"));
         assertThat(after.coolantMarginK()).isLessThan(before.coolantMarginK() - 1);
-        assertThat(after.figures().orElseThrow().airToRedlineK())
-                .isLessThan(before.figures().orElseThrow().airToRedlineK());
+        assertThat(after.figures().orElseThrow().limitingAmbientK())
+                .isLessThan(before.figures().orElseThrow().limitingAmbientK());
     }
 }
