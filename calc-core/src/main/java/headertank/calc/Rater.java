@@ -78,12 +78,8 @@ public final class Rater {
     public static final int SAMPLES = 256;
 
     private static final int MOST_IMPROVEMENTS = 6;
-<<<<<<< HEAD
     private static final int IDLE_SAMPLES = 96;
-=======
-    private static final int IDLE_SAMPLES = 48;
     private static final RunSettings TRACED = RunSettings.STANDARD.at(1);
->>>>>>> main
 
     private final List<RiskRule> rules;
     private final List<VerdictPolicy> policies;
