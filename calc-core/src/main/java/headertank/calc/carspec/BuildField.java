@@ -21,6 +21,7 @@ import headertank.calc.choice.Ducting;
 import headertank.calc.choice.FanControlKind;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.FanMounting;
+import headertank.calc.choice.OilCoolerPlace;
 import headertank.calc.choice.OilCooling;
 import headertank.calc.choice.OilThermostatFitting;
 import headertank.calc.choice.PumpDrive;
@@ -277,6 +278,7 @@ public enum BuildField {
             1500,
             Off.RELATIVE,
             false),
+    OIL_COOLER_PLACE("oil.airCoolerPlace", OIL, "Oil-air cooler sits", OilCoolerPlace.class, false),
     OIL_THERMOSTAT("oil.thermostat", OIL, "Thermostat of the oil-air cooler", OilThermostatFitting.class, false),
     OIL_THERMOSTAT_OPENING(
             "oil.thermostatOpeningK",
