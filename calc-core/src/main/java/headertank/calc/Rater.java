@@ -12,6 +12,7 @@ import headertank.calc.duty.Duty;
 import headertank.calc.duty.DutySource;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.judged.DutyRater;
+import headertank.calc.judged.Evidence;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.WorkingSection;
 import headertank.calc.radiator.CoreClass;
@@ -38,6 +39,7 @@ import headertank.calc.sensor.SensorReading;
 import headertank.calc.transients.RunSettings;
 import headertank.calc.transients.RunSolver;
 import headertank.calc.verdict.DrivenAgain;
+import headertank.calc.uncertainty.Sampling;
 import headertank.calc.verdict.DutyOutcome;
 import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.Finding;
@@ -236,7 +238,8 @@ public final class Rater {
             outcomes.add(outcome);
         }
         if (samples > 0) {
-            outcomes.replaceAll(o -> DutyRater.sampled(resolved, o, samples, seed));
+            Sampling cars = Evidence.sampling(resolved, samples, seed);
+            outcomes.replaceAll(o -> DutyRater.sampled(resolved, o, cars));
         }
         List<DutyVerdict> verdicts =
                 outcomes.stream().map(o -> judge(o, plugIns)).toList();

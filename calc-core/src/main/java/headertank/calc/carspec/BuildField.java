@@ -90,6 +90,18 @@ public enum BuildField {
             Off.TEMPERATURE,
             false),
     ALTITUDE("use.altitudeM", USE, "Altitude", SiUnit.METRE, 0, 4500, Off.EXACT, false),
+    AS_BUILT("use.coolingAsBuilt", USE, "Cooling as its maker built it", YesNo.class, false),
+    NOT_HOT_DAY(
+            "use.notHotUpToK",
+            USE,
+            "Hottest day on which it did not run hot",
+            SiUnit.KELVIN,
+            283.15,
+            323.15,
+            Off.TEMPERATURE,
+            false),
+    NOT_HOT_SUMMERS(
+            "use.summersNotHot", USE, "For how many summers it has not run hot", SiUnit.COUNT, 1, 40, Off.EXACT, false),
     HUMIDITY("use.relativeHumidity", USE, "Relative humidity", SiUnit.ONE, 0, 1, Off.SHARE, false),
 
     CORE_CLASS("radiator.coreClass", RADIATOR, "Class of core", null, true),

@@ -123,14 +123,13 @@ public final class DutyRater {
     /**
      * @param car the car
      * @param nominal what it is expected to do
-     * @param samples number of sampled cars
-     * @param seed seed of the samples
+     * @param cars the sampled cars
      * @return the outcome with its sampled margin and probabilities, the run with the spreads of the point that decides; a sample outside what a model accepts counts as failed
      */
-    public static DutyOutcome sampled(Resolved car, DutyOutcome nominal, int samples, long seed) {
+    public static DutyOutcome sampled(Resolved car, DutyOutcome nominal, Sampling cars) {
         Map<String, ModelSpread> spreads = new HashMap<>();
         nominal.points().forEach(p -> spreads.put(p.point().id(), ModelSpread.of(car, p)));
-        List<double[]> margins = new Sampling(car, samples, seed)
+        List<double[]> margins = cars
                 .each(
                         sampled ->
                                 margins(id -> sampled.at(spreads.get(id)), nominal.decidingPointId(), nominal.duty()),

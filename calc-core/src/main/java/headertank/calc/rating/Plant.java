@@ -166,9 +166,9 @@ public final class Plant {
                 r.value(BuildField.ENGINE_DISPLACEMENT),
                 cooler.byCoolant(),
                 cooler.byAir() ? r.value(BuildField.OIL_COOLER_CONDUCTANCE) : 0,
-                cooler.byAir()
-                        ? r.option(BuildField.OIL_COOLER_PLACE, OilCoolerPlace.class)
-                        : OilCoolerPlace.ELSEWHERE,
+                !cooler.byAir() || r.is(BuildField.OIL_COOLER_PLACE, OilCoolerPlace.ELSEWHERE)
+                        ? OilCoolerPlace.ELSEWHERE
+                        : OilCoolerPlace.BEFORE_CORE,
                 cooler.byAir() ? oilThermostat(r) : OilThermostat.NONE,
                 f.oilCoolers());
     }

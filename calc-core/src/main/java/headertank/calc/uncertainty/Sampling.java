@@ -10,7 +10,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -38,6 +41,37 @@ public final class Sampling {
             }
         }
         this.deviates = LatinHypercube.standardNormal(samples, uncertain.size() + ModelSpread.COUNT, seed);
+    }
+
+    private Sampling(Resolved resolved, List<BuildField> uncertain, double[][] deviates) {
+        this.resolved = resolved;
+        this.uncertain.addAll(uncertain);
+        this.deviates = deviates;
+    }
+
+    /** @return how many cars are sampled */
+    public int size() {
+        return deviates.length;
+    }
+
+    /**
+     * The sampled cars that agree with what is known of the real one: each stays with the chance that {@code weight} gives it.
+     *
+     * @param weight chance, 0 to 1, that what is known is seen on such a car
+     * @param most number of cars to keep at most
+     * @param seed seed of the chances
+     * @return those that stay
+     */
+    public Sampling knowing(ToDoubleFunction<SampledCar> weight, int most, long seed) {
+        List<Double> weights = each(weight::applyAsDouble, 0.0);
+        SplittableRandom random = new SplittableRandom(seed);
+        List<double[]> kept = new ArrayList<>();
+        for (int i = 0; i < deviates.length; i++) {
+            if (random.nextDouble() < weights.get(i) && kept.size() < most) {
+                kept.add(deviates[i]);
+            }
+        }
+        return new Sampling(resolved, uncertain, kept.toArray(double[][]::new));
     }
 
     /** @return what each sampled car answers; a car outside what a model accepts answers {@code failed} */
@@ -83,6 +117,15 @@ public final class Sampling {
             }
             this.values = resolved.withValues(sampled);
             this.model = Arrays.copyOfRange(z, uncertain.size(), z.length);
+        }
+
+        /**
+         * @param change what is different about the car that is asked for
+         * @param spread how far its models may be off
+         * @return the same car, changed
+         */
+        public Plant changed(UnaryOperator<Resolved> change, ModelSpread spread) {
+            return Plant.of(change.apply(values), spread.at(model));
         }
 
         /** @return the car where its models may be off so far */
