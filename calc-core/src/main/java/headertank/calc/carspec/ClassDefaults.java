@@ -180,7 +180,7 @@ final class ClassDefaults {
             choice(FAN_SENSOR, c -> SensorPlacement.BLOCK, AS_BUILT),
             choice(OIL_COOLER, pick(OilCooling.NONE, OilCooling.COOLANT, OilCooling.BOTH, OilCooling.BOTH), OF_CLASS),
             number(OIL_COOLER_CONDUCTANCE, byClass(200, 200, 280, 380), relative(0.25), OF_CLASS),
-            choice(OIL_COOLER_PLACE, c -> OilCoolerPlace.BEFORE_CORE, "most hang there").onlyIf(ClassDefaults::hasOilAirCooler),
+            choice(OIL_COOLER_PLACE, pick(OilCoolerPlace.BEFORE_CORE, OilCoolerPlace.BEFORE_CORE, OilCoolerPlace.ELSEWHERE, OilCoolerPlace.BEFORE_CORE), OF_CLASS).onlyIf(ClassDefaults::hasOilAirCooler),
             choice(OIL_THERMOSTAT, c -> OilThermostatFitting.FITTED, "common with an air cooler")
                     .onlyIf(ClassDefaults::hasOilAirCooler),
             number(OIL_THERMOSTAT_OPENING, always(OilThermostat.USUAL_OPENING_K), absolute(2), "common")

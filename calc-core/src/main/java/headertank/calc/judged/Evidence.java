@@ -1,7 +1,6 @@
 package headertank.calc.judged;
 
 import headertank.calc.carspec.BuildField;
-import headertank.calc.carspec.CarClass;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.YesNo;
 import headertank.calc.duty.Duty;
@@ -23,20 +22,22 @@ import org.hipparchus.util.FastMath;
  * <p><i>Never hot</i>: on a day as hot as that, a sampled car that passes its limit by more than 3 K in {@link
  * StandardDuties#STREET} would have shown it. That owner may not have met hill, jam and heat together: in one summer of four
  * (modelling choice), so such a car stays with a chance of 0.25 to the power of the summers. <i>As built</i>: makers try their cars
- * on hill and in jam with the air conditioning on, at 38 deg C, before 1985 at 32 (common practice, no source). A sampled car,
+ * on hill and in jam with the air conditioning on, at 100 F, 38 deg C (common practice, no source). A sampled car,
  * clean as it left the works, that fails there stays with a chance of 0.05. Where hardly a sampled car agrees, the evidence and the
  * build contradict each other and the evidence is left out.
  */
 public final class Evidence {
 
     /** Evidence that fewer sampled cars than this agree with is left out [-]; modelling choice. */
-    static final double LEAST_SHARE = 0.08;
+    static final double LEAST_SHARE = 0.02;
+
+    /** Sampled cars are drawn anew so often when few of them agree. */
+    private static final int ROUNDS = 4;
 
     private static final double NOTICED_K = 3;
     private static final double NOT_MET_IN_A_SUMMER = 0.25;
     private static final double MADE_SO_ALL_THE_SAME = 0.05;
     private static final double MAKERS_DAY_K = Physics.kelvin(38);
-    private static final double MAKERS_DAY_BEFORE_1985_K = Physics.kelvin(32);
     private static final Duty DUTY = StandardDuties.STREET;
 
     private final Resolved car;
@@ -64,9 +65,14 @@ public final class Evidence {
             return new Sampling(car, samples, seed);
         }
         Evidence evidence = new Evidence(car);
-        Sampling all = new Sampling(car, 2 * samples, seed);
-        Sampling kept = all.knowing(evidence::weight, samples, ~seed);
-        return kept.size() < LEAST_SHARE * all.size() ? new Sampling(car, samples, seed) : kept;
+        Sampling kept = null;
+        int tried = 0;
+        for (int round = 0; round < ROUNDS && (kept == null || 2 * kept.size() < samples); round++) {
+            Sampling more = new Sampling(car, 2 * samples, seed + round).knowing(evidence::weight, samples, ~seed - round);
+            kept = kept == null ? more : kept.and(more);
+            tried += 2 * samples;
+        }
+        return kept.size() < LEAST_SHARE * tried ? new Sampling(car, samples, seed) : kept;
     }
 
     private double weight(Sampling.SampledCar sampled) {
@@ -79,8 +85,7 @@ public final class Evidence {
             }
         }
         if (car.is(BuildField.AS_BUILT, YesNo.YES)) {
-            double day = car.build().carClass() == CarClass.OLD_STREET ? MAKERS_DAY_BEFORE_1985_K : MAKERS_DAY_K;
-            UnaryOperator<Resolved> asNew = r -> r.with(BuildField.AMBIENT, day)
+            UnaryOperator<Resolved> asNew = r -> r.with(BuildField.AMBIENT, MAKERS_DAY_K)
                     .with(BuildField.CORE_BLOCKED, 0)
                     .with(BuildField.CORE_FOULING, 0);
             if (margin(sampled, asNew) < 0) {

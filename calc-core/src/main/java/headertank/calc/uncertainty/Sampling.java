@@ -49,6 +49,13 @@ public final class Sampling {
         this.deviates = deviates;
     }
 
+    /** @return these sampled cars and those, of the same car */
+    public Sampling and(Sampling more) {
+        double[][] all = Arrays.copyOf(deviates, deviates.length + more.deviates.length);
+        System.arraycopy(more.deviates, 0, all, deviates.length, more.deviates.length);
+        return new Sampling(resolved, uncertain, all);
+    }
+
     /** @return how many cars are sampled */
     public int size() {
         return deviates.length;
