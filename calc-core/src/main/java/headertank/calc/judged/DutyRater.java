@@ -136,8 +136,11 @@ public final class DutyRater {
                         FAILED);
         double[] coolant = margins.stream().mapToDouble(m -> m[0]).toArray();
         double[] boiling = margins.stream().mapToDouble(m -> m[1]).toArray();
-        return nominal.sampled(
-                Distribution.of(coolant), Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0));
+        Distribution margin = Distribution.of(coolant);
+        DutyOutcome outcome = nominal.sampled(
+                margin, Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0));
+        double more = margin.median() - nominal.coolantMarginK();
+        return cars.informed() && more > 0 && Double.isFinite(more) ? outcome.expecting(more) : outcome;
     }
 
     /** @return coolant margin that decides [K]; without a steady state that of the hottest temperature tried */

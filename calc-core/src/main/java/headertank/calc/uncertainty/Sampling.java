@@ -27,6 +27,7 @@ public final class Sampling {
     private final Resolved resolved;
     private final List<BuildField> uncertain = new ArrayList<>();
     private final double[][] deviates;
+    private final boolean informed;
 
     /**
      * @param resolved the car
@@ -40,6 +41,7 @@ public final class Sampling {
                 uncertain.add(f);
             }
         }
+        this.informed = false;
         this.deviates = LatinHypercube.standardNormal(samples, uncertain.size() + ModelSpread.COUNT, seed);
     }
 
@@ -47,6 +49,7 @@ public final class Sampling {
         this.resolved = resolved;
         this.uncertain.addAll(uncertain);
         this.deviates = deviates;
+        this.informed = true;
     }
 
     /** @return these sampled cars and those, of the same car */
@@ -54,6 +57,11 @@ public final class Sampling {
         double[][] all = Arrays.copyOf(deviates, deviates.length + more.deviates.length);
         System.arraycopy(more.deviates, 0, all, deviates.length, more.deviates.length);
         return new Sampling(resolved, uncertain, all);
+    }
+
+    /** @return whether only cars are sampled that agree with more than the values of the car */
+    public boolean informed() {
+        return informed;
     }
 
     /** @return how many cars are sampled */

@@ -64,6 +64,26 @@ public record DutyOutcome(
         return point(decidingPointId);
     }
 
+    /**
+     * @param byK how much more margin is expected given what is known of the car beside its values [K]
+     * @return the same with all margins so much larger; without a steady state unchanged
+     */
+    public DutyOutcome expecting(double byK) {
+        return new DutyOutcome(
+                duty,
+                decidingPointId,
+                decidedByRun,
+                coolantMarginK + byK,
+                marginSpread,
+                probabilityTooHot,
+                probabilityBoils,
+                boilingMarginK + byK,
+                oilMarginK + byK,
+                points,
+                run,
+                sides);
+    }
+
     /** @return the same with sampled figures */
     public DutyOutcome sampled(Distribution margin, double tooHot, double boils) {
         return new DutyOutcome(
