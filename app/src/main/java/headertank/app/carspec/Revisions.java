@@ -1,6 +1,7 @@
 package headertank.app.carspec;
 
 import headertank.app.audit.AuditTrail;
+import headertank.app.form.FormKeys;
 import headertank.app.field.FieldFormat;
 import headertank.app.part.FittedParts;
 import headertank.app.part.PartKind;
@@ -42,6 +43,7 @@ public class Revisions {
     private final CurrentUser user;
     private final AuditTrail audit;
     private final ApplicationEventPublisher events;
+    private final FormKeys forms;
 
     Revisions(
             JdbcClient jdbc,
@@ -49,13 +51,15 @@ public class Revisions {
             FittedParts parts,
             CurrentUser user,
             AuditTrail audit,
-            ApplicationEventPublisher events) {
+            ApplicationEventPublisher events,
+            FormKeys forms) {
         this.jdbc = jdbc;
         this.format = format;
         this.parts = parts;
         this.user = user;
         this.audit = audit;
         this.events = events;
+        this.forms = forms;
     }
 
     /** The car's newest revision; empty for a car without any, and for a car of another shop. */
@@ -124,26 +128,28 @@ public class Revisions {
 
     private Revision save(
             long shopId, long authorId, long carId, Integer parentNumber, Spec spec, String reason, UUID formKey) {
-        oneAtATime(shopId, carId);
-        Optional<Revision> sentBefore = jdbc.sql(SELECT + " and r.car_id = :car and r.form_key = :key")
+        String said = carId + " " + format.write(spec) + " " + spec.parts();
+        long id = forms.once(shopId, formKey, "revision", said, () -> {
+            oneAtATime(shopId, carId);
+            return saved(shopId, authorId, carId, parentNumber, spec, reason);
+        });
+        return jdbc.sql(SELECT + " and r.id = :id")
                 .param("shop", shopId)
-                .param("car", carId)
-                .param("key", formKey)
+                .param("id", id)
                 .query(this::revision)
-                .optional()
-                .filter(r -> same(r.spec(), spec));
-        if (sentBefore.isPresent()) {
-            return sentBefore.get();
-        }
+                .single();
+    }
+
+    private long saved(long shopId, long authorId, long carId, Integer parentNumber, Spec spec, String reason) {
         Optional<Revision> parent = latest(shopId, carId);
         Integer newest = parent.map(Revision::number).orElse(null);
         if (newest == null ? parentNumber != null : !newest.equals(parentNumber)) {
             throw new OvertakenException();
         }
         if (parent.isPresent() && same(parent.get().spec(), spec)) {
-            return parent.get();
+            return parent.get().id();
         }
-        return insert(shopId, authorId, carId, newest, spec, reason, formKey);
+        return insert(shopId, authorId, carId, newest, spec, reason);
     }
 
     /** Savers of one car queue for the moment of saving; nobody waits while somebody types. */
@@ -156,14 +162,13 @@ public class Revisions {
                 .orElseThrow(() -> new NotFoundException("car", carId));
     }
 
-    private Revision insert(
-            long shopId, long authorId, long carId, Integer parent, Spec spec, String reason, UUID formKey) {
+    private long insert(long shopId, long authorId, long carId, Integer parent, Spec spec, String reason) {
         int number = parent == null ? 1 : parent + 1;
         String text = format.write(spec);
         long id = jdbc.sql("""
                         insert into revision (shop_id, car_id, number, parent_number, spec_format, spec_text, spec_sha256,
-                                              author_id, reason, form_key)
-                        values (:shop, :car, :number, :parent, :format, :text, :hash, :author, :reason, :key)
+                                              author_id, reason)
+                        values (:shop, :car, :number, :parent, :format, :text, :hash, :author, :reason)
                         returning id""")
                 .param("shop", shopId)
                 .param("car", carId)
@@ -174,7 +179,6 @@ public class Revisions {
                 .param("hash", Sha256.of(text))
                 .param("author", authorId)
                 .param("reason", reason)
-                .param("key", formKey)
                 .query(Long.class)
                 .single();
         parts.store(shopId, id, spec.parts(), spec.build().entries());
@@ -185,11 +189,7 @@ public class Revisions {
             audit.recordByProgram(shopId, "revision.saved", "revision", id, detail);
         }
         events.publishEvent(new RevisionSaved(carId, number, id));
-        return jdbc.sql(SELECT + " and r.id = :id")
-                .param("shop", shopId)
-                .param("id", id)
-                .query(this::revision)
-                .single();
+        return id;
     }
 
     /** Whether two specs say the same; how a number was typed does not matter. */

@@ -3,6 +3,7 @@ package headertank.app.handover.page;
 import headertank.app.car.CarSearch;
 import headertank.app.check.figure.ShopFigures;
 import headertank.app.handover.EntryForm;
+import headertank.app.handover.EntryRules;
 import headertank.app.handover.Handover;
 import headertank.app.handover.Handovers;
 import headertank.app.handover.item.CheckItem;
@@ -71,7 +72,9 @@ class HandoverPages {
         requireTarget(faults);
         CheckItem item = item(handover, form.item());
         UnitSystem system = shops.current().unitSystem();
-        if (!faults.hasErrors() && !handovers.isStored(form)) {
+        ChecklistLine line = handover.line(item.key()).orElseThrow();
+        if (!faults.hasErrors() && !handovers.isSent(form.key(), id + " " + form)) {
+            EntryRules.fault(line, form).ifPresent(why -> faults.rejectValue("note", why));
             Optional<Double> value = EntryReading.read(item, form, system, faults);
             if (!faults.hasErrors()) {
                 handovers.enter(
@@ -151,7 +154,7 @@ class HandoverPages {
         model.addAttribute("car", cars.car(handover.check().carId()));
         model.addAttribute("shown", figures.current());
         model.addAttribute("account", user.accountId());
-        model.addAttribute("mayEnter", user.has(Role.TECHNICIAN) && !handover.isDelivered());
+        model.addAttribute("mayEnter", user.has(Role.TECHNICIAN) && handover.isInWork());
         model.addAttribute("maxBytes", PictureReader.LARGEST_BYTES);
         if (!model.containsAttribute("entry")) {
             model.addAttribute("entry", EntryForm.empty());
