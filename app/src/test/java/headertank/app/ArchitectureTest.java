@@ -6,8 +6,10 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -15,7 +17,10 @@ import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.Architectures;
 import jakarta.persistence.Entity;
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.data.repository.Repository;
 import org.springframework.stereotype.Component;
@@ -28,67 +33,46 @@ class ArchitectureTest {
     static final ArchRule FEATURES_DEPEND_ONE_WAY =
             slices().matching("headertank.app.(*)..").should().beFreeOfCycles();
 
-    /** Each feature uses those below it; a new one gets its line here. */
+    /** From the bottom up. Each layer may be used by those after it, some by the outermost alone; a new package gets its place here. */
+    private static final List<Layer> LAYERS = List.of(
+            Layer.of("unit", "problem", "database", "stored"),
+            Layer.of("shop"),
+            Layer.of("audit"),
+            Layer.of("account", "language", "settings"),
+            Layer.of("field"),
+            Layer.of("car", "part", "duty"),
+            Layer.of("carspec"),
+            Layer.of("check"),
+            Layer.of("handover").forOutermost(),
+            Layer.of("incident", "job").forOutermost(),
+            Layer.of("drawing").forOutermost(),
+            Layer.of("print", "demo"));
+
     @ArchTest
-    static final ArchRule LAYERS = Architectures.layeredArchitecture()
-            .consideringOnlyDependenciesInAnyPackage("headertank.app..")
-            .withOptionalLayers(true)
-            .layer("ground")
-            .definedBy(
-                    "headertank.app.unit..",
-                    "headertank.app.problem..",
-                    "headertank.app.database..",
-                    "headertank.app.stored..")
-            .layer("shop")
-            .definedBy("headertank.app.shop..")
-            .layer("audit")
-            .definedBy("headertank.app.audit..")
-            .layer("account")
-            .definedBy("headertank.app.account..", "headertank.app.language..", "headertank.app.settings..")
-            .layer("field")
-            .definedBy("headertank.app.field..")
-            .layer("car")
-            .definedBy("headertank.app.car..", "headertank.app.part..", "headertank.app.duty..")
-            .layer("carspec")
-            .definedBy("headertank.app.carspec..")
-            .layer("check")
-            .definedBy("headertank.app.check..")
-            .layer("handover")
-            .definedBy("headertank.app.handover..")
-            .layer("advice")
-            .definedBy("headertank.app.advice..", "headertank.app.logimport..")
-            .layer("incident")
-            .definedBy("headertank.app.incident..", "headertank.app.job..")
-            .layer("drawing")
-            .definedBy("headertank.app.drawing..")
-            .layer("outermost")
-            .definedBy(
-                    "headertank.app.print..",
-                    "headertank.app.api..",
-                    "headertank.app.command..",
-                    "headertank.app.demo..")
-            .whereLayer("outermost")
-            .mayNotBeAccessedByAnyLayer()
-            .whereLayer("drawing")
-            .mayOnlyBeAccessedByLayers("outermost")
-            .whereLayer("incident")
-            .mayOnlyBeAccessedByLayers("outermost")
-            .whereLayer("advice")
-            .mayOnlyBeAccessedByLayers("outermost", "incident")
-            .whereLayer("handover")
-            .mayOnlyBeAccessedByLayers("outermost")
-            .whereLayer("check")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "drawing", "handover")
-            .whereLayer("carspec")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "drawing", "handover", "check")
-            .whereLayer("car")
-            .mayOnlyBeAccessedByLayers("outermost", "incident", "advice", "drawing", "handover", "check", "carspec")
-            .whereLayer("field")
-            .mayOnlyBeAccessedByLayers(
-                    "outermost", "incident", "advice", "drawing", "handover", "check", "carspec", "car")
-            .whereLayer("account")
-            .mayOnlyBeAccessedByLayers(
-                    "outermost", "incident", "advice", "drawing", "handover", "check", "carspec", "car", "field");
+    static final ArchRule EACH_LAYER_USES_THOSE_BELOW = layered();
+
+    @ArchTest
+    static void everyPackageHasItsPlace(JavaClasses app) {
+        Set<String> packages = new TreeSet<>();
+        for (JavaClass type : app) {
+            String[] name = type.getPackageName().split("\\.");
+            if (name.length > 2) {
+                packages.add(name[2]);
+            }
+        }
+        assertThat(LAYERS.stream().flatMap(l -> l.packages().stream()))
+                .as("the packages that LAYERS names")
+                .containsExactlyInAnyOrderElementsOf(packages);
+    }
+
+    /** The root starts the app; who uses it starts it twice. */
+    @ArchTest
+    static final ArchRule NOBODY_USES_THE_ROOT = noClasses()
+            .that()
+            .resideOutsideOfPackage("headertank.app")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("headertank.app");
 
     @ArchTest
     static final ArchRule REPOSITORIES_STAY_IN_THEIR_FEATURE =
@@ -120,5 +104,37 @@ class ArchitectureTest {
 
     private static boolean holdsMany(JavaClass type) {
         return type.isAssignableTo(Map.class) || type.isAssignableTo(Collection.class);
+    }
+
+    private static ArchRule layered() {
+        var rule = Architectures.layeredArchitecture().consideringOnlyDependenciesInAnyPackage("headertank.app..");
+        for (Layer layer : LAYERS) {
+            rule = rule.layer(layer.name())
+                    .definedBy(layer.packages().stream()
+                            .map(p -> "headertank.app." + p + "..")
+                            .toArray(String[]::new));
+        }
+        int last = LAYERS.size() - 1;
+        for (int i = 0; i < last; i++) {
+            List<Layer> users = LAYERS.subList(LAYERS.get(i).outermostOnly() ? last : i + 1, last + 1);
+            rule = rule.whereLayer(LAYERS.get(i).name())
+                    .mayOnlyBeAccessedByLayers(users.stream().map(Layer::name).toArray(String[]::new));
+        }
+        return rule.whereLayer(LAYERS.get(last).name()).mayNotBeAccessedByAnyLayer();
+    }
+
+    private record Layer(List<String> packages, boolean outermostOnly) {
+
+        static Layer of(String... packages) {
+            return new Layer(List.of(packages), false);
+        }
+
+        Layer forOutermost() {
+            return new Layer(packages, true);
+        }
+
+        String name() {
+            return String.join(" ", packages);
+        }
     }
 }

@@ -37,6 +37,8 @@ public final class FieldFormat {
 
     /** Text that holds no values in a known format. */
     public static final class UnreadableException extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
         public UnreadableException(String why, Throwable cause) {
             super(why, cause);
         }

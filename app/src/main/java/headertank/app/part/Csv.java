@@ -26,6 +26,8 @@ final class Csv {
 
     /** Text that is no CSV. */
     static final class BrokenException extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
         private final int line;
 
         BrokenException(int line) {

@@ -24,6 +24,8 @@ public record Price(long minor, String currency) {
 
     /** A price that was not understood. */
     static final class UnreadableException extends Exception {
+        private static final long serialVersionUID = 1L;
+
         private final transient Fault fault;
 
         UnreadableException(Fault fault) {

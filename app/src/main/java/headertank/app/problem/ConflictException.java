@@ -7,6 +7,8 @@ import org.springframework.web.bind.annotation.ResponseStatus;
 @ResponseStatus(HttpStatus.CONFLICT)
 public class ConflictException extends RuntimeException {
 
+    private static final long serialVersionUID = 1L;
+
     private final String messageKey;
     private final transient Object[] arguments;
 

@@ -8,6 +8,8 @@ import org.springframework.web.bind.annotation.ResponseStatus;
 @ResponseStatus(HttpStatus.UNPROCESSABLE_CONTENT)
 public class InvalidInputException extends RuntimeException {
 
+    private static final long serialVersionUID = 1L;
+
     private final transient List<FieldProblem> fields;
 
     public InvalidInputException(List<FieldProblem> fields) {

@@ -7,6 +7,8 @@ import org.springframework.web.bind.annotation.ResponseStatus;
 @ResponseStatus(HttpStatus.NOT_FOUND)
 public class NotFoundException extends RuntimeException {
 
+    private static final long serialVersionUID = 1L;
+
     public NotFoundException(String what, Object id) {
         super("no " + what + " " + id);
     }

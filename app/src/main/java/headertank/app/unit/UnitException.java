@@ -6,6 +6,8 @@ import java.util.Locale;
 /** Text that cannot be read as a quantity. The code says why; pages translate it with {@link #messageKey()}. */
 public final class UnitException extends RuntimeException {
 
+    private static final long serialVersionUID = 1L;
+
     /** Why a text was refused. */
     public enum Code {
         EMPTY,

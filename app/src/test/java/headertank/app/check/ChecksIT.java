@@ -14,7 +14,6 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import headertank.app.account.People;
 import headertank.app.carspec.Revisions;
 import headertank.app.check.snapshot.Snapshot;
-import headertank.app.check.stored.CheckFormat;
 import headertank.app.check.stored.CheckLine;
 import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.Decision;
