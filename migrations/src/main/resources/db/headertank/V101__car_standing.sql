@@ -1,11 +1,11 @@
 -- Whether a check answers what is asked now: not when it was signed before the job was opened, and not when a visit has ended
 -- since it was made. opened is null for a car without an open job.
-create function answers(car bigint, made timestamptz, signed timestamptz, opened timestamptz) returns boolean stable
+create function answers(which bigint, made timestamptz, signed timestamptz, opened timestamptz) returns boolean stable
 language sql as $$
   select made is not null
     and not coalesce(signed < opened, false)
     and not exists (select 1 from job o
-                    where o.car_id = car and o.closed_at > made
+                    where o.car_id = which and o.closed_at > made
                       and (opened is null or o.closed_as = 'HANDED_OVER' or o.closed_at <= opened))
 $$;
 

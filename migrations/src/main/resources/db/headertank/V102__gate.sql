@@ -1,7 +1,7 @@
 -- The gate itself. Whatever moves a car towards its customer, or away from there, waits for its row in car: revision, rating,
 -- signature, entry, fault, clearing, decision and the last click come one after the other, whoever sends them.
-create function hold_car(car bigint) returns void language sql as $$
-  select 1 from car where id = car for no key update
+create function hold_car(which bigint) returns void language sql as $$
+  select 1 from car where id = which for no key update
 $$;
 
 create function hold_car_of_check(run bigint) returns bigint language plpgsql as $$
@@ -53,12 +53,12 @@ create trigger gate before insert on sign_off for each row execute function gate
 
 -- No car goes on past an open fault: what is needed for "the car leaves" is looked at here once more, after the wait.
 create function gate_decision() returns trigger language plpgsql as $$
-declare car bigint; stand record; item text;
+declare its_car bigint; stand record; one text;
 begin
-  select r.car_id into car from check_run k join revision r on r.id = k.revision_id where k.id = new.check_run_id;
-  select * into stand from car_standing where car_id = car;
+  select r.car_id into its_car from check_run k join revision r on r.id = k.revision_id where k.id = new.check_run_id;
+  select * into stand from car_standing where car_id = its_car;
   new.sign_off_id := null;
-  new.last_fault_id := coalesce((select max(id) from car_fault where car_id = car), 0);
+  new.last_fault_id := coalesce((select max(id) from car_fault where car_id = its_car), 0);
   if new.outcome <> 'DELIVER' then
     return new;
   end if;
@@ -74,9 +74,9 @@ begin
   if new.items = '' then
     perform refuse_step('a decision names the items of its list');
   end if;
-  foreach item in array string_to_array(new.items, ',') loop
-    if not exists (select 1 from measurement m where m.check_run_id = new.check_run_id and m.item = gate_decision.item) then
-      perform refuse_step('item ' || item || ' is missing');
+  foreach one in array string_to_array(new.items, ',') loop
+    if not exists (select 1 from measurement m where m.check_run_id = new.check_run_id and m.item = one) then
+      perform refuse_step('item ' || one || ' is missing');
     end if;
   end loop;
   new.sign_off_id := stand.sign_off_id;

@@ -12,12 +12,12 @@ create table sent_form (
 call make_append_only('sent_form');
 
 insert into sent_form (shop_id, form_key, said_sha256, made, made_id)
-select shop_id, entry_key, '', 'measurement', id from measurement
-union all select shop_id, entry_key, '', 'handover_photo', id from handover_photo
-union all select shop_id, form_key, '', 'handover_day', id from handover_day
-union all select shop_id, form_key, '', 'handover_decision', id from handover_decision
-union all select shop_id, form_key, '', 'check_run', id from check_run where form_key is not null
-union all select shop_id, form_key, '', 'revision', id from revision where form_key is not null
+select shop_id, entry_key, ''::bytea, 'measurement', id from measurement
+union all select shop_id, entry_key, ''::bytea, 'handover_photo', id from handover_photo
+union all select shop_id, form_key, ''::bytea, 'handover_day', id from handover_day
+union all select shop_id, form_key, ''::bytea, 'handover_decision', id from handover_decision
+union all select shop_id, form_key, ''::bytea, 'check_run', id from check_run where form_key is not null
+union all select shop_id, form_key, ''::bytea, 'revision', id from revision where form_key is not null
 on conflict do nothing;
 
 alter table measurement alter column entry_key drop not null;

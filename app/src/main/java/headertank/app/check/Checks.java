@@ -9,6 +9,7 @@ import headertank.app.check.stored.CheckFormat;
 import headertank.app.check.stored.CheckInput;
 import headertank.app.check.stored.CheckLine;
 import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.Decision;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.duty.Duties;
 import headertank.app.form.FormKeys;

@@ -20,7 +20,7 @@ public class FormKeys {
 
     private static final String BEFORE = """
             select made, made_id from sent_form
-            where shop_id = :shop and form_key = :key and (said_sha256 = :said or said_sha256 = '')
+            where shop_id = :shop and form_key = :key and (said_sha256 = :said or said_sha256 = ''::bytea)
             """;
 
     private final JdbcClient jdbc;
