@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import headertank.calc.carspec.Build;
 import headertank.calc.duty.StandardDuties;
-import headertank.calc.rating.Balance;
-import headertank.calc.rating.Figures;
 import headertank.calc.rating.Plant;
-import headertank.calc.rating.PointRating;
-import headertank.calc.transients.RunResult;
+import headertank.calc.result.Balance;
+import headertank.calc.result.Figures;
+import headertank.calc.result.PointRating;
+import headertank.calc.result.RunResult;
 import headertank.calc.transients.RunSolver;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,24 +25,24 @@ class RegressionTest {
 
     @ParameterizedTest
     @CsvSource({
-        "road, street, jam, 358.308746, 361.344900, 354.386031, 372.089053, 0.679550, 0.042396154",
-        "road, street, hill, 364.867182, 379.547841, 328.329979, 345.883390, 0.739594, 0.996894549",
-        "road, street, motorway, 363.688328, 379.680464, 336.216703, 354.880653, 1.479913, 1.008960962",
-        "road, track, laps, 367.267085, 409.881055, 320.840619, 338.650939, 1.664256, 1.974411887",
-        "road, drift, run, 379.062455, 420.655527, 308.713147, 325.512028, 0.926680, 2.024373744",
-        "road, drift, queue, 358.399189, 361.998984, 356.612965, 374.576154, 0.684794, 0.046654463",
-        "track, street, jam, 351.566561, 354.786302, 369.939160, 388.604315, 0.871688, 0.027914042",
-        "track, street, hill, 352.911830, 359.173280, 344.662718, 362.600128, 0.974235, 0.298090133",
-        "track, street, motorway, 353.187110, 357.092203, 350.559464, 369.420043, 2.073176, 0.409945137",
-        "track, track, laps, 367.951551, 367.443577, 317.128037, 334.532495, 2.298706, 3.238901931",
-        "track, drift, run, 383.701329, 393.425860, 302.681163, 318.853220, 1.215136, 3.247159612",
-        "track, drift, queue, 352.168306, 355.633587, 360.541463, 378.867619, 0.846920, 0.056847425",
-        "drift, street, jam, 351.855169, 356.870331, 363.445744, 381.931766, 0.962381, 0.055764008",
-        "drift, street, hill, 355.648446, 363.092133, 333.355699, 350.653502, 1.131458, 1.497749710",
-        "drift, street, motorway, 353.818783, 359.472757, 345.286871, 363.932138, 2.468917, 0.865284621",
-        "drift, track, laps, 384.536606, 396.439750, 301.927676, 318.677978, 2.718993, 4.592441163",
-        "drift, drift, run, 410.404324, 438.950342, 281.589760, 296.738811, 1.401916, 4.610585496",
-        "drift, drift, queue, 352.273121, 357.721000, 355.162928, 373.319843, 0.937307, 0.091258504"
+        "road, street, jam, 358.307855, 361.344038, 354.441725, 372.145855, 0.680229, 0.042359453",
+        "road, street, hill, 364.878309, 379.558381, 328.398396, 345.966992, 0.740354, 0.998335765",
+        "road, street, motorway, 363.602403, 379.603331, 336.277251, 354.959190, 1.481060, 1.001207182",
+        "road, track, laps, 367.184753, 409.808065, 320.948262, 338.760543, 1.665497, 1.971054674",
+        "road, drift, run, 378.937578, 420.539527, 308.828636, 325.630338, 0.927542, 2.025553020",
+        "road, drift, queue, 358.398245, 361.998068, 356.671098, 374.634795, 0.685459, 0.046613766",
+        "track, street, jam, 351.566464, 354.786288, 369.967298, 388.633430, 0.873188, 0.027911767",
+        "track, street, hill, 352.902683, 359.172529, 344.733214, 362.674264, 0.975974, 0.295854887",
+        "track, street, motorway, 353.177725, 357.091784, 350.621669, 369.484285, 2.076295, 0.407190691",
+        "track, track, laps, 367.824953, 367.420475, 317.248893, 334.657785, 2.302144, 3.240049404",
+        "track, drift, run, 383.539719, 393.381925, 302.818448, 318.996939, 1.217316, 3.248241375",
+        "track, drift, queue, 352.167741, 355.633498, 360.588815, 378.916694, 0.848417, 0.056812855",
+        "drift, street, jam, 351.854891, 356.870303, 363.487622, 381.959134, 0.964289, 0.055746757",
+        "drift, street, hill, 355.590997, 363.089016, 333.439436, 350.744155, 1.133398, 1.477937559",
+        "drift, street, motorway, 353.799974, 359.472188, 345.363602, 364.011438, 2.473401, 0.856706089",
+        "drift, track, laps, 384.363390, 396.415284, 302.079938, 318.836051, 2.724027, 4.594123101",
+        "drift, drift, run, 410.176056, 438.901092, 281.757628, 296.914601, 1.404779, 4.612301185",
+        "drift, drift, queue, 352.272027, 357.720878, 355.221560, 373.358224, 0.939211, 0.091152846"
     })
     void steadyStatesStayWhatTheyWere(
             String car,
@@ -67,9 +67,9 @@ class RegressionTest {
 
     @ParameterizedTest
     @CsvSource({
-        "road, 366.161553, 395.486148, 454.660405",
-        "track, 362.877260, 378.360915, 902.411690",
-        "drift, 370.271611, 408.749183, 902.687279"
+        "road, 366.142461, 395.477185, 454.649839",
+        "track, 362.847271, 378.357936, 902.408978",
+        "drift, 370.220871, 408.743260, 902.684160"
     })
     void runsStayWhatTheyWere(String car, double peakK, double peakOilK, double atS) {
         RunResult run = RunSolver.run(Plant.of(RATER.resolve(car(car))), StandardDuties.DRIFT);

@@ -131,7 +131,10 @@ public class Checks {
     }
 
     private boolean isNewest(Revision revision) {
-        return revisions.latest(revision.carId()).filter(r -> r.id() == revision.id()).isPresent();
+        return revisions
+                .latest(revision.carId())
+                .filter(r -> r.id() == revision.id())
+                .isPresent();
     }
 
     private List<Duty> duties(Revision revision, Rater here) {

@@ -68,7 +68,8 @@ public class Gate {
     /** Where a car stands, seen from one of its checks: a check that is not the newest of the newest revision does not count. */
     public Standing ofCheck(long carId, long checkId) {
         Standing now = ofCar(carId);
-        boolean newest = jdbc.sql("select exists (select 1 from car_standing where car_id = :car and check_run_id = :check)")
+        boolean newest = jdbc.sql(
+                        "select exists (select 1 from car_standing where car_id = :car and check_run_id = :check)")
                 .param("car", carId)
                 .param("check", checkId)
                 .query(Boolean.class)

@@ -26,8 +26,7 @@ public record Standing(
         boolean away) {
 
     /** Nobody has done anything yet. */
-    public static final Standing NEW =
-            new Standing(Job.NONE, false, Check.NONE, false, false, Map.of(), false);
+    public static final Standing NEW = new Standing(Job.NONE, false, Check.NONE, false, false, Map.of(), false);
 
     public Standing {
         Map<FaultKind, Open> copy = new EnumMap<>(FaultKind.class);

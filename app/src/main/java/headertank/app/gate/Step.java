@@ -21,17 +21,16 @@ public enum Step {
     OPEN_JOB(Set.of(FRONT_DESK, OWNER), s -> no(isOpen(s), "gate.job-open"), Step::opened),
     PAUSE(Set.of(FRONT_DESK, OWNER), s -> no(s.job() != Job.OPEN, "gate.job-closed"), s -> s.withJob(Job.PAUSED)),
     RESUME(Set.of(FRONT_DESK, OWNER), s -> no(s.job() != Job.PAUSED, "gate.job-closed"), s -> s.withJob(Job.OPEN)),
-    CALL_OFF(Set.of(FRONT_DESK, OWNER), s -> no(!isOpen(s), "gate.job-closed"), s -> s.withJob(Job.CALLED_OFF).withAway(true)),
+    CALL_OFF(Set.of(FRONT_DESK, OWNER), s -> no(!isOpen(s), "gate.job-closed"), s -> s.withJob(Job.CALLED_OFF)
+            .withAway(true)),
     /** The last click: the customer has the car. */
     HAND_OVER(
             Set.of(FRONT_DESK, OWNER),
             s -> no(s.job() != Job.OPEN, "gate.job-closed").or(() -> no(!s.mayLeave(), "gate.may-not-leave")),
             s -> s.withJob(Job.HANDED_OVER).withAway(true)),
     /** It was not the last click after all. */
-    TAKE_BACK(
-            Set.of(OWNER),
-            s -> no(s.job() != Job.HANDED_OVER, "gate.not-handed-over"),
-            s -> s.withJob(Job.OPEN).withAway(false)),
+    TAKE_BACK(Set.of(OWNER), s -> no(s.job() != Job.HANDED_OVER, "gate.not-handed-over"), s -> s.withJob(Job.OPEN)
+            .withAway(false)),
 
     SAVE_REVISION(Set.of(FRONT_DESK, TECHNICIAN), s -> Optional.empty(), Standing::revised),
     /** Rating with nothing changed leads to the check that there is. */

@@ -29,8 +29,8 @@ import headertank.app.shop.CurrentUser;
 import headertank.app.stored.Sha256;
 import headertank.calc.Rater;
 import headertank.calc.Version;
-import headertank.calc.transients.IdleWarmUp.Figure;
-import headertank.calc.workshop.IdleExpectation.Band;
+import headertank.calc.result.IdleExpectation.Band;
+import headertank.calc.result.IdleExpectation.Figure;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -179,14 +179,7 @@ public class Handovers {
                 throw new ConflictException(why);
             });
             long id = measurements.insert(
-                    user.shopId(),
-                    checkId,
-                    user.accountId(),
-                    form.item(),
-                    form.outcome(),
-                    valueSi,
-                    typed,
-                    form.note());
+                    user.shopId(), checkId, user.accountId(), form.item(), form.outcome(), valueSi, typed, form.note());
             audit.record("handover.entered", "measurement", id, form.item());
             follow(list.check().carId(), checkId, line, form, id);
             return id;
@@ -244,7 +237,8 @@ public class Handovers {
     /** Keeps a picture, whenever it comes. The same form a second time changes nothing. */
     @Transactional
     public void addPhoto(long checkId, String item, String caption, StoredPicture picture, UUID key) {
-        String said = checkId + " " + item + " " + caption + " " + HexFormat.of().formatHex(Sha256.of(picture.jpeg()));
+        String said =
+                checkId + " " + item + " " + caption + " " + HexFormat.of().formatHex(Sha256.of(picture.jpeg()));
         forms.once(user.shopId(), key, "handover_photo", said, () -> {
             of(checkId).line(item).orElseThrow(() -> new NotFoundException("item", item));
             long id = photos.insert(user.shopId(), checkId, user.accountId(), item, caption, picture);
@@ -296,9 +290,8 @@ public class Handovers {
     }
 
     private long goesBack(Handover list, DecisionForm form) {
-        List<OpenItem> open = list.open().stream()
-                .map(l -> new OpenItem(l.item().key(), ""))
-                .toList();
+        List<OpenItem> open =
+                list.open().stream().map(l -> new OpenItem(l.item().key(), "")).toList();
         long id = decided(list, form, open);
         faults.sentBack(list.check().carId(), list.check().id(), form.reason());
         events.publishEvent(new SentBack(list.check().carId(), list.check().id(), form.reason()));

@@ -40,7 +40,8 @@ public record JobLine(
         return switch (stage) {
             case TO_DESCRIBE -> car + "/spec";
             case TO_RATE -> car + "/revisions/" + revisionNumber.orElse(1) + "/check";
-            case SENT_BACK, FAULT_OPEN, TO_GO_THROUGH -> checkId.map(c -> "/checks/" + c + "/handover").orElse(car);
+            case SENT_BACK, FAULT_OPEN, TO_GO_THROUGH ->
+                checkId.map(c -> "/checks/" + c + "/handover").orElse(car);
             case TO_SIGN, STAYS -> checkId.map(c -> "/checks/" + c).orElse(car);
             case READY, PAUSED, HANDED_OVER, CALLED_OFF -> "/jobs/" + id;
         };

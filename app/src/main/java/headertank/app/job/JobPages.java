@@ -9,6 +9,7 @@ import headertank.app.language.Dates;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Role;
+import headertank.app.shop.ShopTime;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.time.LocalDate;
@@ -36,6 +37,7 @@ class JobPages {
     private final Gate gate;
     private final Handovers handovers;
     private final CurrentUser user;
+    private final ShopTime time;
 
     JobPages(
             Jobs jobs,
@@ -44,7 +46,9 @@ class JobPages {
             Dates dates,
             Gate gate,
             Handovers handovers,
-            CurrentUser user) {
+            CurrentUser user,
+            ShopTime time) {
+        this.time = time;
         this.jobs = jobs;
         this.cars = cars;
         this.figures = figures;
@@ -69,7 +73,7 @@ class JobPages {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        Optional<LocalDate> promised = promised(form, null, Days.now(), faults);
+        Optional<LocalDate> promised = promised(form, null, Days.at(time), faults);
         if (faults.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return newForm(id, model);
@@ -102,7 +106,7 @@ class JobPages {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         Job job = jobs.byId(id);
-        Optional<LocalDate> promised = promised(form, job.line().promisedOn(), Days.now(), faults);
+        Optional<LocalDate> promised = promised(form, job.line().promisedOn(), Days.at(time), faults);
         if (faults.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return editForm(job, model);
@@ -209,7 +213,7 @@ class JobPages {
 
     private String newForm(long carId, Model model) {
         model.addAttribute("car", cars.car(carId));
-        model.addAttribute("days", Days.now());
+        model.addAttribute("days", Days.at(time));
         return "job/form";
     }
 
@@ -228,7 +232,7 @@ class JobPages {
         model.addAttribute("job", job);
         model.addAttribute("standing", gate.ofJob(job.line().id()));
         model.addAttribute("car", cars.car(job.line().carId()));
-        model.addAttribute("days", Days.now());
+        model.addAttribute("days", Days.at(time));
         model.addAttribute("shown", figures.current());
         return view;
     }

@@ -125,7 +125,13 @@ public class Jobs {
     /** Nothing more is done. */
     @Transactional
     void callOff(long id, String reason, int version) {
-        deed(id, version, Job.Kind.CALLED_OFF, reason, "paused = false, closed_as = 'CALLED_OFF', closed_at = clock_timestamp()", Map.of());
+        deed(
+                id,
+                version,
+                Job.Kind.CALLED_OFF,
+                reason,
+                "paused = false, closed_as = 'CALLED_OFF', closed_at = clock_timestamp()",
+                Map.of());
     }
 
     /** The customer has the car: the last click. */

@@ -1,7 +1,7 @@
 package headertank.app.job;
 
-import headertank.app.gate.Stage;
 import headertank.app.car.CarLine;
+import headertank.app.gate.Stage;
 import headertank.app.shop.CurrentUser;
 import java.sql.ResultSet;
 import java.sql.SQLException;

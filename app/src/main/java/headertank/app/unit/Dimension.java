@@ -32,6 +32,7 @@ public enum Dimension {
             of("bar", 1e5, 2, "barg", "bar(g)"),
             of("psi", Factor.PSI, 1, "psig", "lb", "lbs", "lb/in2"),
             of("kPa", 1e3, 0, "kpag"),
+            of("mbar", 100.0, 0, "mbarg", "hpa"),
             of("Pa", 1.0, 0)),
     /** Above vacuum, as in a weather report or an inlet manifold [Pa]. */
     PRESSURE_ABSOLUTE(
@@ -117,6 +118,8 @@ public enum Dimension {
             of("m³", 1.0, 5)),
     MASS("kg", "lb", of("kg", 1.0, 1), of("g", 1e-3, 0), of("lb", Factor.POUND, 1, "lbs")),
     CURRENT("A", "A", of("A", 1.0, 1, "amp", "amps"), of("mA", 1e-3, 0)),
+    /** Electric, of a battery [C]. */
+    CHARGE("Ah", "Ah", of("Ah", 3600.0, 2), of("C", 1.0, 0, "as")),
     VOLTAGE("V", "V", of("V", 1.0, 1, "volt", "volts"), of("mV", 1e-3, 0)),
     /** Of a shaft [rad/s]. */
     ROTATION(

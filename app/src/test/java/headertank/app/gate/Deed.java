@@ -47,8 +47,6 @@ record Deed(Role who, Step step) {
     /** How far it still is to the customer. */
     private static int far(Standing at) {
         int toDo = at.obstacles().size() + at.faults().size() + (at.listComplete() ? 0 : 1) + (at.described() ? 0 : 2);
-        return 2 * toDo
-                + (at.check() == Check.LEAVES ? 0 : at.isRated() ? 1 : 3)
-                + (at.job() == Job.OPEN ? 0 : 20);
+        return 2 * toDo + (at.check() == Check.LEAVES ? 0 : at.isRated() ? 1 : 3) + (at.job() == Job.OPEN ? 0 : 20);
     }
 }

@@ -159,7 +159,8 @@ class WalksIT {
     /** What was done must be what the machine lets through in some order, and lead to where the car stands. */
     private Standing several(List<Deed> deeds, Standing before, String way) throws Exception {
         together += deeds.size();
-        List<Callable<Boolean>> sendings = deeds.stream().<Callable<Boolean>>map(d -> () -> send(d)).toList();
+        List<Callable<Boolean>> sendings =
+                deeds.stream().<Callable<Boolean>>map(d -> () -> send(d)).toList();
         List<Deed> done = new ArrayList<>();
         List<Future<Boolean>> answers = hands.invokeAll(sendings);
         for (int i = 0; i < deeds.size(); i++) {
@@ -219,9 +220,7 @@ class WalksIT {
         assertThat(jdbc.sql("""
                         select count(*) from car_fault f join job j on j.car_id = f.car_id and j.closed_as = 'HANDED_OVER'
                         left join fault_clearing z on z.fault_id = f.id
-                        where f.opened_at < j.closed_at and (z.id is null or z.cleared_at > j.closed_at)""")
-                        .query(Integer.class)
-                        .single())
+                        where f.opened_at < j.closed_at and (z.id is null or z.cleared_at > j.closed_at)""").query(Integer.class).single())
                 .as("cars handed over against an open fault, after %s", way)
                 .isZero();
     }
@@ -381,9 +380,6 @@ class WalksIT {
     private Optional<Long> check() {
         return jdbc.sql("""
                         select k.id from check_run k join revision r on r.id = k.revision_id where r.car_id = :car
-                        order by r.number desc, k.created_at desc, k.id desc limit 1""")
-                .param("car", car)
-                .query(Long.class)
-                .optional();
+                        order by r.number desc, k.created_at desc, k.id desc limit 1""").param("car", car).query(Long.class).optional();
     }
 }

@@ -6,7 +6,6 @@ import headertank.app.account.RouteRights;
 import headertank.app.gate.Standing.Check;
 import headertank.app.gate.Standing.Job;
 import headertank.app.gate.Standing.Open;
-import headertank.app.shop.Role;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -42,8 +41,7 @@ class WaysToTheCustomerTest {
             boolean away,
             int handedOver) {
 
-        static final Diary BLANK =
-                new Diary(Standing.NEW, Set.of(), Check.NONE, false, false, false, 0);
+        static final Diary BLANK = new Diary(Standing.NEW, Set.of(), Check.NONE, false, false, false, 0);
 
         static Diary at(Standing standing) {
             return new Diary(
@@ -73,7 +71,8 @@ class WaysToTheCustomerTest {
                         case SAVE_REVISION -> with(now, open, Check.NONE, false, false);
                         case RATE ->
                             signed == Check.NONE || away
-                                    ? with(now, open, Check.UNSIGNED, false, false).here()
+                                    ? with(now, open, Check.UNSIGNED, false, false)
+                                            .here()
                                     : with(now, open, signed, goneThrough, decided);
                         case SIGN_LEAVES -> with(now, open, Check.LEAVES, goneThrough, false);
                         case SIGN_STAYS -> with(now, open, Check.STAYS, goneThrough, false);
@@ -85,7 +84,8 @@ class WaysToTheCustomerTest {
                                     : with(now, open, Check.NONE, false, false).here();
                         case HAND_OVER -> handOver(now);
                         case CALL_OFF -> new Diary(now, open, signed, goneThrough, decided, true, handedOver);
-                        case TAKE_BACK -> with(now, open, signed, goneThrough, decided).here();
+                        case TAKE_BACK ->
+                            with(now, open, signed, goneThrough, decided).here();
                         case PAUSE, RESUME -> with(now, open, signed, goneThrough, decided);
                     };
             return next;
@@ -141,7 +141,9 @@ class WaysToTheCustomerTest {
         for (Diary start : starts()) {
             walk(start, STEPS);
         }
-        System.out.printf("%d ways of up to %d accepted steps from %d places, %d of them through a hand-over%n", ways, STEPS, starts().size(), handedOver);
+        System.out.printf(
+                "%d ways of up to %d accepted steps from %d places, %d of them through a hand-over%n",
+                ways, STEPS, starts().size(), handedOver);
         assertThat(handedOver).as("ways on which a car is handed over").isGreaterThan(1000);
     }
 
@@ -186,7 +188,8 @@ class WaysToTheCustomerTest {
             List<Deed> taken = new ArrayList<>();
             int length = 1 + random.nextInt(LONGEST);
             while (taken.size() < length) {
-                // whoever acts at the same time is let through one by one, in any order: what each of them saw may be overtaken
+                // whoever acts at the same time is let through one by one, in any order: what each of them saw may be
+                // overtaken
                 for (Deed deed : Deed.together(random, at.at())) {
                     taken.add(deed);
                     at = at.after(deed);

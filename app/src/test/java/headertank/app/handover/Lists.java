@@ -37,7 +37,12 @@ public class Lists {
         if (line.item().isMeasured() && line.expected().isEmpty()) {
             enter(check, line.item().key(), ItemOutcome.NOT_APPLICABLE, null, "nothing is expected here");
         } else if (line.item().isMeasured()) {
-            enter(check, line.item().key(), ItemOutcome.MEASURED, line.expected().get().expected(), "");
+            enter(
+                    check,
+                    line.item().key(),
+                    ItemOutcome.MEASURED,
+                    line.expected().get().expected(),
+                    "");
         } else {
             enter(check, line.item().key(), ItemOutcome.DONE, null, "looked at");
         }

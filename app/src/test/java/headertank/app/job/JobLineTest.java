@@ -1,8 +1,8 @@
 package headertank.app.job;
 
-import headertank.app.gate.Stage;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import headertank.app.gate.Stage;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -23,8 +23,7 @@ class JobLineTest {
 
     @Test
     void aClosedJobIsNeverLate() {
-        assertThat(line(Stage.HANDED_OVER, TODAY.minusDays(9)).daysLate(TODAY))
-                .isZero();
+        assertThat(line(Stage.HANDED_OVER, TODAY.minusDays(9)).daysLate(TODAY)).isZero();
         assertThat(line(Stage.CALLED_OFF, TODAY).isDue(TODAY)).isFalse();
     }
 

@@ -1,6 +1,5 @@
 package headertank.app.job;
 
-import headertank.app.gate.Stage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.hamcrest.Matchers.containsString;
@@ -17,6 +16,7 @@ import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.Decision;
 import headertank.app.database.DatabaseTest;
+import headertank.app.gate.Stage;
 import headertank.app.handover.Lists;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;

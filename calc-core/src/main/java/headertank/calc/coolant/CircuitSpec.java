@@ -47,17 +47,16 @@ public record CircuitSpec(
         return new CircuitSpec(pump, thermostat, 1.1, 0.25, 0.35, 6.0, 0.0, 0.25);
     }
 
-    /** @return the same with a plate in the empty housing that resists as much as an open thermostat */
-    public CircuitSpec withRestrictorPlate() {
-        return new CircuitSpec(
-                pump,
-                thermostat,
-                blockRatio,
-                hoseRatio,
-                thermostatRatio,
-                bypassRatio,
-                thermostatRatio,
-                restrictedAreaShare);
+    /**
+     * The hose that an engine of this power usually has, to which the default ratio belongs: 34 mm up to 150 kW, 38 mm from
+     * 250 kW, straight between them; modelling choice.
+     *
+     * @param ratedPowerW rated power [W]
+     * @return inner diameter [m]
+     */
+    public static double usualHoseM(double ratedPowerW) {
+        double share = Math.max(0, Math.min(1, (ratedPowerW - 150e3) / 100e3));
+        return 0.034 + 0.004 * share;
     }
 
     /**

@@ -7,9 +7,9 @@ import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRater;
-import headertank.calc.rating.PointRating;
 import headertank.calc.rating.SteadySolver;
-import headertank.calc.transients.RunResult;
+import headertank.calc.result.PointRating;
+import headertank.calc.result.RunResult;
 import headertank.calc.transients.RunSettings;
 import headertank.calc.transients.RunSolver;
 import headertank.calc.uncertainty.Distribution;
@@ -17,8 +17,11 @@ import headertank.calc.uncertainty.ModelSpread;
 import headertank.calc.uncertainty.Sampling;
 import headertank.calc.verdict.DutyOutcome;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * One car at one duty, judged as the duty says: by the peak of its run, by steady states of its points, or the worse of both.
@@ -57,11 +60,15 @@ public final class DutyRater {
             boiling = Math.min(boiling, p.figures().map(f -> f.boilingMarginK()).orElse(Double.NEGATIVE_INFINITY));
             oil = Math.min(oil, p.figures().map(f -> f.oilMarginK()).orElse(Double.NEGATIVE_INFINITY));
         }
+        DutyOutcome.Sides sides = new DutyOutcome.Sides(
+                worst == null ? "" : worst.point().id(),
+                margin,
+                run.map(r -> limit - r.peakCoolantK()).orElse(Double.NaN));
         boolean byRun = false;
         String deciding = worst == null ? firstDriven(duty) : worst.point().id();
         if (run.isPresent() && duty.judged() != Duty.Judged.STEADY) {
             RunResult r = run.get();
-            double atPeak = limit - r.peakCoolantK();
+            double atPeak = sides.runMarginK();
             if (atPeak <= margin) {
                 byRun = true;
                 margin = atPeak;
@@ -71,21 +78,41 @@ public final class DutyRater {
             oil = Math.min(oil, oilLimit - r.peakOilK());
         }
         return new DutyOutcome(
-                duty, deciding, byRun, margin, Optional.empty(), Double.NaN, Double.NaN, boiling, oil, points, run);
+                duty,
+                deciding,
+                byRun,
+                margin,
+                Optional.empty(),
+                Double.NaN,
+                Double.NaN,
+                boiling,
+                oil,
+                points,
+                run,
+                sides);
     }
 
     /** @return coolant and boiling margin that decide [K], without the rest of the figures */
     public static double[] margins(Plant plant, Duty duty) {
+        return margins(pointId -> plant, "", duty);
+    }
+
+    /**
+     * @param at the car's models at each operating point
+     * @param ofRun id of the point whose models the run goes by
+     */
+    private static double[] margins(Function<String, Plant> at, String ofRun, Duty duty) {
         double coolant = Double.POSITIVE_INFINITY;
         double boiling = Double.POSITIVE_INFINITY;
         for (OperatingPoint p : duty.points()) {
             if (decidesSteadily(duty, p)) {
-                double[] m = PointRater.margins(plant, p);
+                double[] m = PointRater.margins(at.apply(p.id()), p);
                 coolant = Math.min(coolant, m[0]);
                 boiling = Math.min(boiling, m[1]);
             }
         }
         if (duty.judged() != Duty.Judged.STEADY) {
+            Plant plant = at.apply(ofRun);
             RunResult run = RunSolver.run(plant, duty, RunSettings.PEAKS_ONLY);
             coolant = Math.min(coolant, plant.resolved().value(BuildField.COOLANT_LIMIT) - run.peakCoolantK());
             boiling = Math.min(boiling, run.lowestBoilingMarginK());
@@ -98,19 +125,20 @@ public final class DutyRater {
      * @param nominal what it is expected to do
      * @param samples number of sampled cars
      * @param seed seed of the samples
-     * @return the outcome with its sampled margin and probabilities; a sample outside what a model accepts counts as failed
+     * @return the outcome with its sampled margin and probabilities, the run with the spreads of the point that decides; a sample outside what a model accepts counts as failed
      */
     public static DutyOutcome sampled(Resolved car, DutyOutcome nominal, int samples, long seed) {
-        Sampling sampling = new Sampling(car, samples, seed, ModelSpread.of(car, deciding(nominal)));
-        List<double[]> margins = sampling.each(plant -> margins(plant, nominal.duty()), FAILED);
+        Map<String, ModelSpread> spreads = new HashMap<>();
+        nominal.points().forEach(p -> spreads.put(p.point().id(), ModelSpread.of(car, p)));
+        List<double[]> margins = new Sampling(car, samples, seed)
+                .each(
+                        sampled ->
+                                margins(id -> sampled.at(spreads.get(id)), nominal.decidingPointId(), nominal.duty()),
+                        FAILED);
         double[] coolant = margins.stream().mapToDouble(m -> m[0]).toArray();
         double[] boiling = margins.stream().mapToDouble(m -> m[1]).toArray();
         return nominal.sampled(
                 Distribution.of(coolant), Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0));
-    }
-
-    private static List<PointRating> deciding(DutyOutcome outcome) {
-        return outcome.duty().judged() == Duty.Judged.RUN_AND_IDLE ? List.of(outcome.deciding()) : outcome.points();
     }
 
     /** @return coolant margin that decides [K]; without a steady state that of the hottest temperature tried */

@@ -1,5 +1,6 @@
 package headertank.calc.radiator;
 
+import headertank.calc.choice.TankPlacement;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.fluid.GlycolKind;
 import headertank.calc.quantity.OutOfRangeException;
@@ -44,11 +45,6 @@ public record CoreClass(
     /** @return the typical value of a figure */
     public double typical(CoreFigure figure) {
         return figures.get(figure).si();
-    }
-
-    /** @return the typical core with this face */
-    public CoreGeometry geometry(double widthM, double heightM) {
-        return geometry(widthM, heightM, Map.of());
     }
 
     /**
@@ -130,7 +126,7 @@ public record CoreClass(
     }
 
     private double[] reference(Map<CoreFigure, Double> known) {
-        Radiator r = new Radiator(new RadiatorSpec(geometry(0.65, 0.40, known), TankPlacement.SIDES, 1, 0));
+        Radiator r = new Radiator(new RadiatorSpec(geometry(0.65, 0.40, known), TankPlacement.SIDES, 1, 0, false));
         Coolant coolant = Coolant.of(GlycolKind.ETHYLENE, 0.5);
         double air = 1.49;
         RadiatorPoint p = r.heat(air, 308.15, Physics.STANDARD_PRESSURE_PA, 0.002, coolant, 368.15);

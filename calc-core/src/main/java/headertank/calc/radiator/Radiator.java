@@ -3,7 +3,6 @@ package headertank.calc.radiator;
 import headertank.calc.fluid.Air;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.quantity.Note;
-import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.WorkingLine;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +23,10 @@ import org.hipparchus.util.FastMath;
 public final class Radiator {
 
     private static final double SETTLED = 1e-8;
-    private static final double FIT_FILM_K = 333.15;
+
+    /** What a real, dented, dusty core adds to the spread of the fins' correlations [-]; modelling choice. */
+    private static final double REAL_CORE = 0.06;
+
     private static final double[] FIT_SPEEDS = {1, 2, 3, 5, 8, 12};
 
     private final RadiatorSpec spec;
@@ -41,7 +43,6 @@ public final class Radiator {
     private final double passFlowArea;
     private final double diameter;
     private final double lengthOverDiameter;
-    private final AirDrop seaLevelDrop;
 
     /** A radiator by the correlations as published. */
     public Radiator(RadiatorSpec spec) {
@@ -58,7 +59,7 @@ public final class Radiator {
         this.spec = spec;
         this.factors = factors;
         CoreGeometry g = spec.geometry();
-        this.areas = CoreAreas.of(g, spec.tanks());
+        this.areas = CoreAreas.of(g, spec.tanks(), spec.wholeTubes());
         this.fins = fins(g, areas);
         this.diameter = areas.tubeHydraulicDiameterM();
         this.lengthOverDiameter = areas.tubeLengthM() / diameter;
@@ -72,7 +73,6 @@ public final class Radiator {
         this.areaRatio = areas.airAreaM2() / areas.freeAreaM2();
         this.passFlowArea = areas.tubeFlowAreaM2() / spec.passes();
         this.heat = new CoreHeat(spec, factors, areas, fins, tubes);
-        this.seaLevelDrop = airDrop(FIT_FILM_K, FIT_FILM_K, Physics.STANDARD_PRESSURE_PA);
     }
 
     private static AirSide fins(CoreGeometry g, CoreAreas a) {
@@ -109,15 +109,6 @@ public final class Radiator {
     /** @return the whole finned face, blocked share included [m2] */
     public double faceAreaM2() {
         return faceArea;
-    }
-
-    /**
-     * @return the core's drop as a curve of face velocity for air of 60 C throughout at sea level; face velocity at the
-     *     density of that air, so multiply a velocity before the core by 333 K over the air's temperature there, or ask for
-     *     {@link #airDrop(double, double, double)}
-     */
-    public AirDrop airDrop() {
-        return seaLevelDrop;
     }
 
     /**
@@ -336,11 +327,6 @@ public final class Radiator {
         return List.copyOf(lines);
     }
 
-    /** @return what the sources do not cover of this core */
-    public List<Note> notes() {
-        return fins.geometryNotes();
-    }
-
     /** @return what the sources do not cover of this core and of this operating point */
     public List<Note> notes(RadiatorPoint point) {
         List<Note> notes = new ArrayList<>(fins.geometryNotes());
@@ -352,19 +338,19 @@ public final class Radiator {
 
     /**
      * One standard deviation of the three {@link RadiatorFactors}: the correlations' own spread, for the air side a further
-     * 6 % for a real, dented, dusty core (modelling choice), widened by the notes.
+     * 6 % for a real, dented, dusty core (modelling choice), that of the air side widened by the notes.
      *
      * @param point the operating point that decides
+     * @param notes what the sources do not cover of this core and point, {@link #notes(RadiatorPoint)} or more
      */
-    public RadiatorSpread spread(RadiatorPoint point) {
+    public RadiatorSpread spread(RadiatorPoint point, List<Note> notes) {
         double widening = 1;
-        for (Note n : notes(point)) {
+        for (Note n : notes) {
             widening = Math.max(widening, n.widening());
         }
-        double real = 0.06;
         return new RadiatorSpread(
-                widening * FastMath.hypot(fins.colburnSpread(), real),
-                widening * FastMath.hypot(fins.frictionSpread(), real),
+                widening * FastMath.hypot(fins.colburnSpread(), REAL_CORE),
+                widening * FastMath.hypot(fins.frictionSpread(), REAL_CORE),
                 point.tubeRegime().coefficientSpread());
     }
 

@@ -2,6 +2,7 @@ package headertank.calc.rating;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.YesNo;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.engine.EngineHeat;
@@ -75,13 +76,11 @@ public record PointLoad(
         HeatSplit heat;
         if (point.demand() instanceof Demand.Idle d) {
             speed = Math.max(speed, idle);
-            double asked = d.accessoriesW() + (r.is(BuildField.CONDENSER, "YES") ? d.airConditioningW() : 0);
+            double asked = d.accessoriesW() + (r.is(BuildField.CONDENSER, YesNo.YES) ? d.airConditioningW() : 0);
             heat = engine.at(Math.min(asked, engine.fullLoadPowerW(speed)), speed);
         } else if (point.demand() instanceof Demand.Road d) {
             double wanted = roadPowerW(plant, point, d.slope()) + d.accessoriesW();
-            while (engine.fullLoadPowerW(speed) < wanted && speed < rated) {
-                speed = Math.min(rated, speed * 1.1);
-            }
+            speed = speedForPower(engine, speed, wanted);
             double given = Math.min(wanted, engine.fullLoadPowerW(speed));
             if (given < wanted) {
                 notes = List.of(new Note(
@@ -110,6 +109,25 @@ public record PointLoad(
                 notes);
     }
 
+    /**
+     * The slowest engine speed from one on at which full throttle gives the power wanted; where none does, that of the most
+     * power. A gearbox has steps and nobody states them: the speed follows the power smoothly, so that a little more weight
+     * is never a whole gear (modelling choice).
+     */
+    private static double speedForPower(EngineHeat engine, double fromPerS, double wantedW) {
+        double strongestPerS = engine.spec().engineClass().strongestSpeedShare()
+                * engine.spec().ratedSpeedPerS();
+        double lacking = engine.fullLoadPowerW(fromPerS) - wantedW;
+        if (lacking >= 0 || fromPerS >= strongestPerS) {
+            return fromPerS;
+        }
+        double left = engine.fullLoadPowerW(strongestPerS) - wantedW;
+        return left <= 0
+                ? strongestPerS
+                : RisingRoot.enclosed(
+                        n -> engine.fullLoadPowerW(n) - wantedW, strongestPerS, left, fromPerS, lacking, 1e-6, 1e-12);
+    }
+
     private static double roadPowerW(Plant plant, OperatingPoint point, double slope) {
         Resolved r = plant.resolved();
         double v = point.roadSpeedMPerS();
@@ -122,11 +140,11 @@ public record PointLoad(
     private static double upstreamW(Plant plant, OperatingPoint point, HeatSplit heat) {
         Resolved r = plant.resolved();
         double w = 0;
-        if (r.is(BuildField.CHARGE_COOLER, "YES")) {
+        if (r.is(BuildField.CHARGE_COOLER, YesNo.YES)) {
             double drop = engineClassDropK(plant);
             w += CHARGE_COOLER_OVERLAP * EngineHeat.chargeCoolerW(heat, drop);
         }
-        if (r.is(BuildField.CONDENSER, "YES")) {
+        if (r.is(BuildField.CONDENSER, YesNo.YES)) {
             w += condenserW(point.demand());
         }
         return w;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import headertank.calc.choice.TankPlacement;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.fluid.GlycolKind;
 import headertank.calc.quantity.OutOfRangeException;
@@ -14,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class PerformanceSheetTest {
 
     private final Coolant coolant = Coolant.of(GlycolKind.ETHYLENE, 0.5);
-    private final RadiatorSpec spec = new RadiatorSpec(Cores.road(), TankPlacement.SIDES, 1, 0);
+    private final RadiatorSpec spec = new RadiatorSpec(Cores.road(), TankPlacement.SIDES, 1, 0, true);
 
     private PerformanceSheet sheet(RadiatorFactors truth, double scale) {
         Radiator r = new Radiator(spec, truth);

@@ -8,11 +8,13 @@ import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.SensorPlacement;
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.Schedule;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.RunResult;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,7 +30,7 @@ class PeaksOnlyTest {
     static List<FanControlSpec> controls() {
         return List.of(
                 new FanControlSpec.AlwaysOn(),
-                new FanControlSpec.None(),
+                new FanControlSpec.Switch(FanControlSpec.SET.max(), 5),
                 FanControlSpec.Ramp.to(kelvin(90)),
                 new FanControlSpec.Switch(kelvin(95), 5),
                 new FanControlSpec.Switch(kelvin(85), 3),
@@ -54,7 +56,7 @@ class PeaksOnlyTest {
     void aSensorInAHoseChangesNothingOfIt(FanControlSpec control) {
         Build hose = Builds.drift()
                 .change()
-                .seen(BuildField.FAN_SENSOR, "RADIATOR_HOSE")
+                .seen(BuildField.FAN_SENSOR, SensorPlacement.RADIATOR_HOSE)
                 .build();
         Duty heats = new Duty(
                 "heats",

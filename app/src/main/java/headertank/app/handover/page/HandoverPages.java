@@ -123,7 +123,9 @@ class HandoverPages {
             model.addAttribute("faultyFault", fault);
             model.addAttribute(
                     "clearingFaults",
-                    faults.getAllErrors().stream().map(ObjectError::getDefaultMessage).toList());
+                    faults.getAllErrors().stream()
+                            .map(ObjectError::getDefaultMessage)
+                            .toList());
             return page(handovers.of(id), model);
         }
         handovers.clear(id, fault, form);
@@ -181,8 +183,7 @@ class HandoverPages {
         model.addAttribute("shown", figures.current());
         model.addAttribute("account", user.accountId());
         model.addAttribute("mayEnter", user.has(Role.TECHNICIAN) && handover.isInWork());
-        model.addAttribute(
-                "mayClear", (user.has(Role.TECHNICIAN) || user.has(Role.OWNER)) && !handover.isAway());
+        model.addAttribute("mayClear", (user.has(Role.TECHNICIAN) || user.has(Role.OWNER)) && !handover.isAway());
         model.addAttribute("maxBytes", PictureReader.LARGEST_BYTES);
         if (!model.containsAttribute("entry")) {
             model.addAttribute("entry", EntryForm.empty());

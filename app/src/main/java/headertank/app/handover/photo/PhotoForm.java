@@ -15,8 +15,7 @@ public record PhotoForm(
         @NotNull(message = "{handover.key.missing}") UUID key,
         @NotBlank String item,
 
-        @Size(max = 300, message = "{field.long}")
-        String caption,
+        @Size(max = 300, message = "{field.long}") String caption,
 
         @NotNull(message = "{handover.photo.missing}") MultipartFile file) {
 

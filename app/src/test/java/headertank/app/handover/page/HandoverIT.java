@@ -32,7 +32,7 @@ import headertank.app.handover.photo.Pictures;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Stated;
-import headertank.calc.transients.IdleWarmUp.Figure;
+import headertank.calc.result.IdleExpectation.Figure;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
@@ -132,7 +132,9 @@ class HandoverIT {
         ChecklistLine line = state().line("fan-running-current").orElseThrow();
         assertThat(line.comparison().orElseThrow().verdict()).isEqualTo(ReadingComparison.Verdict.TOO_LOW);
         assertThat(line.isOpen()).isTrue();
-        assertThat(line.isFault()).as("outside what is expected is a fault by itself").isTrue();
+        assertThat(line.isFault())
+                .as("outside what is expected is a fault by itself")
+                .isTrue();
         mvc.perform(get(list()).with(tech))
                 .andExpect(content().string(containsString("Lower than expected")))
                 .andExpect(content().string(containsString("One fan may stand still")));
@@ -199,8 +201,7 @@ class HandoverIT {
     @Test
     void aPhotoNeedsNoWords() throws Exception {
         photo(key(), Pictures.of("jpeg", 40, 20), " ").andExpect(status().is3xxRedirection());
-        mvc.perform(get(list()).with(tech))
-                .andExpect(content().string(containsString("alt=\"Photo: Hoses")));
+        mvc.perform(get(list()).with(tech)).andExpect(content().string(containsString("alt=\"Photo: Hoses")));
     }
 
     @Test

@@ -1,0 +1,87 @@
+package headertank.app.language;
+
+import headertank.app.unit.UnitSystem;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.MessageArgument;
+import headertank.calc.quantity.SiFigure;
+import java.util.Locale;
+import java.util.function.Supplier;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
+import org.springframework.stereotype.Component;
+
+/**
+ * What calc-core and its plug-ins say, in the language and units of the reader. The sentence of a {@link Message} stands under
+ * {@code model.} and its code in one of the files {@code messages/*.properties} of the service or of a plug-in's jar.
+ */
+@Component("modelWords")
+public final class ModelWords {
+
+    static final String PREFIX = "model.";
+
+    private final MessageSource messages;
+    private final Supplier<UnitSystem> units;
+
+    public ModelWords(MessageSource messages, Supplier<UnitSystem> units) {
+        this.messages = messages;
+        this.units = units;
+    }
+
+    /** @return the sentence for whoever asks; empty when nothing is said */
+    public String of(Message message) {
+        return of(message, units.get(), LocaleContextHolder.getLocale());
+    }
+
+    /** @return the sentence in a language and units given */
+    public String of(Message message, UnitSystem system, Locale locale) {
+        if (message.isEmpty()) {
+            return "";
+        }
+        Object[] words = message.arguments().stream()
+                .map(a -> argument(a, system, locale))
+                .toArray();
+        if (message.code().equals(Message.PLAIN)) {
+            return (String) words[0];
+        }
+        String sentence = messages.getMessage(PREFIX + message.code(), words, null, locale);
+        return sentence == null ? message.toString() : sentence;
+    }
+
+    private String argument(MessageArgument argument, UnitSystem system, Locale locale) {
+        if (argument instanceof SiFigure f) {
+            return new FigureWords(messages, system, locale).of(f);
+        }
+        if (argument instanceof Message m) {
+            return of(m, system, locale);
+        }
+        if (argument instanceof MessageArgument.FieldName f) {
+            String label = BuildField.ofKey(f.field()).map(BuildField::label).orElse(f.field());
+            return text("field." + f.field(), label, locale);
+        }
+        if (argument instanceof MessageArgument.OptionName o) {
+            return text("option." + o.field() + "." + o.token(), o.token(), locale);
+        }
+        if (argument instanceof MessageArgument.DutyName d) {
+            return duty(d.duty(), d.label(), locale);
+        }
+        if (argument instanceof MessageArgument.PointName p) {
+            return point(p.duty(), p.point(), p.label(), locale);
+        }
+        return ((MessageArgument.Text) argument).text();
+    }
+
+    /** Name of a duty: the reader's word for those that come with calc-core, else what its author calls it. */
+    public String duty(String id, String label, Locale locale) {
+        return text(PREFIX + "duty." + id, label, locale);
+    }
+
+    /** Name of an operating point, likewise. */
+    public String point(String duty, String id, String label, Locale locale) {
+        return text(PREFIX + "duty." + duty + "." + id, label, locale);
+    }
+
+    private String text(String key, String otherwise, Locale locale) {
+        return messages.getMessage(key, null, otherwise, locale);
+    }
+}
