@@ -1,11 +1,9 @@
 package headertank.app.form;
 
 import headertank.app.problem.ConflictException;
-import headertank.app.stored.Sha256;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.LongSupplier;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -18,15 +16,10 @@ import org.springframework.transaction.annotation.Transactional;
 @Component("formKeys")
 public class FormKeys {
 
-    private static final String BEFORE = """
-            select made, made_id from sent_form
-            where shop_id = :shop and form_key = :key and (said_sha256 = :said or said_sha256 = ''::bytea)
-            """;
+    private final SentFormStore store;
 
-    private final JdbcClient jdbc;
-
-    FormKeys(JdbcClient jdbc) {
-        this.jdbc = jdbc;
+    FormKeys(SentFormStore store) {
+        this.store = store;
     }
 
     /** A key for a form that is about to be shown. */
@@ -49,11 +42,8 @@ public class FormKeys {
         if (key == null) {
             return make.getAsLong();
         }
-        jdbc.sql("select pg_advisory_xact_lock(hashtextextended(:key, 0))")
-                .param("key", "headertank.form." + key)
-                .query()
-                .listOfRows();
-        Optional<Sent> before = before(shop, key, said);
+        store.oneAtATime(key);
+        Optional<SentFormStore.Sent> before = store.before(shop, key, said);
         if (before.isPresent()) {
             if (!before.get().made().equals(made)) {
                 throw new ConflictException("form.key-of-another");
@@ -61,31 +51,13 @@ public class FormKeys {
             return before.get().id();
         }
         long id = make.getAsLong();
-        jdbc.sql("insert into sent_form (shop_id, form_key, said_sha256, made, made_id) "
-                        + "values (:shop, :key, :said, :made, :id)")
-                .param("shop", shop)
-                .param("key", key)
-                .param("said", Sha256.of(said.toString()))
-                .param("made", made)
-                .param("id", id)
-                .update();
+        store.add(shop, key, said, made, id);
         return id;
     }
 
     /** Whether a form with this key and these words has done its work. */
     @Transactional(readOnly = true)
     public boolean isSent(long shop, UUID key, Object said) {
-        return key != null && before(shop, key, said).isPresent();
+        return key != null && store.before(shop, key, said).isPresent();
     }
-
-    private Optional<Sent> before(long shop, UUID key, Object said) {
-        return jdbc.sql(BEFORE)
-                .param("shop", shop)
-                .param("key", key)
-                .param("said", Sha256.of(said.toString()))
-                .query((row, n) -> new Sent(row.getString("made"), row.getLong("made_id")))
-                .optional();
-    }
-
-    private record Sent(String made, long id) {}
 }

@@ -9,7 +9,7 @@ import headertank.app.check.stored.StoredCheck;
 import headertank.app.form.FormKeys;
 import headertank.app.gate.CarFault;
 import headertank.app.gate.CarFault.Reading;
-import headertank.app.gate.Faults;
+import headertank.app.gate.FaultStore;
 import headertank.app.gate.Gate;
 import headertank.app.gate.Step;
 import headertank.app.handover.HandoverDecision.OpenItem;
@@ -59,7 +59,7 @@ public class Handovers {
     private final ApplicationEventPublisher events;
     private final FormKeys forms;
     private final Gate gate;
-    private final Faults faults;
+    private final FaultStore faults;
 
     Handovers(
             Checks checks,
@@ -75,7 +75,7 @@ public class Handovers {
             ApplicationEventPublisher events,
             FormKeys forms,
             Gate gate,
-            Faults faults) {
+            FaultStore faults) {
         this.checks = checks;
         this.revisions = revisions;
         this.rater = rater;

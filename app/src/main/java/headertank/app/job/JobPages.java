@@ -86,7 +86,8 @@ class JobPages {
     @GetMapping("/jobs/{id}")
     String job(@PathVariable long id, Model model) {
         Job job = jobs.byId(id);
-        model.addAttribute("form", StopForm.empty(job.version()));
+        boolean handedOver = job.line().stage() == Stage.HANDED_OVER;
+        model.addAttribute("form", handedOver ? TakeBackForm.empty(job.version()) : StopForm.empty(job.version()));
         return page(job, model);
     }
 

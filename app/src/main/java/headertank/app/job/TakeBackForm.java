@@ -17,4 +17,8 @@ record TakeBackForm(
     TakeBackForm {
         reason = reason == null ? "" : reason.strip();
     }
+
+    static TakeBackForm empty(int version) {
+        return new TakeBackForm("", version);
+    }
 }

@@ -4,7 +4,6 @@ import headertank.app.audit.AuditTrail;
 import headertank.app.gate.CarFault.Clearing;
 import headertank.app.gate.CarFault.How;
 import headertank.app.gate.CarFault.Reading;
-import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -20,7 +19,7 @@ import org.springframework.transaction.annotation.Transactional;
 /** The faults of the current shop's cars: they follow a car from check to check until each is cleared. Rows are only added. */
 @Component
 @Transactional(propagation = Propagation.MANDATORY)
-public class Faults {
+public class FaultStore {
 
     private static final String SELECT = """
             select f.id, f.check_run_id, r.number, f.kind, f.item, f.note, f.value_si, f.expected_si, f.low_si, f.high_si,
@@ -41,7 +40,7 @@ public class Faults {
     private final CurrentUser user;
     private final AuditTrail audit;
 
-    Faults(JdbcClient jdbc, CurrentUser user, AuditTrail audit) {
+    FaultStore(JdbcClient jdbc, CurrentUser user, AuditTrail audit) {
         this.jdbc = jdbc;
         this.user = user;
         this.audit = audit;
@@ -52,23 +51,13 @@ public class Faults {
         return jdbc.sql(SELECT + " and f.car_id = :car order by f.id")
                 .param("shop", user.shopId())
                 .param("car", carId)
-                .query(Faults::fault)
+                .query(FaultStore::fault)
                 .list();
     }
 
     /** What is open on a car, the oldest first. */
     public List<CarFault> open(long carId) {
         return ofCar(carId).stream().filter(CarFault::isOpen).toList();
-    }
-
-    /** The car that a fault was found on, in this shop. */
-    public long carOf(long faultId) {
-        return jdbc.sql("select car_id from car_fault where id = :id and shop_id = :shop")
-                .param("id", faultId)
-                .param("shop", user.shopId())
-                .query(Long.class)
-                .optional()
-                .orElseThrow(() -> new NotFoundException("fault", faultId));
     }
 
     /** An item at which somebody has found something wrong. */
