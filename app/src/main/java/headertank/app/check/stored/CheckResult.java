@@ -1,8 +1,8 @@
 package headertank.app.check.stored;
 
 import com.fasterxml.jackson.annotation.JsonFormat;
-import headertank.calc.radiator.FlowPoint;
 import headertank.calc.result.Improvement;
+import headertank.calc.result.SlowCoolant.FlowLine;
 import headertank.calc.risk.Flag;
 import java.util.List;
 import java.util.Optional;
@@ -58,7 +58,7 @@ public record CheckResult(
     }
 
     /**
-     * Heat against coolant flow at one operating point, see {@link headertank.calc.rating.SlowCoolant}.
+     * Heat against coolant flow at one operating point, see {@link headertank.calc.result.SlowCoolant}.
      *
      * @param point its name
      * @param flowNowM3PerS flow through the radiator there [m3/s]
@@ -66,7 +66,7 @@ public record CheckResult(
      * @param words the answer in words, one entry for each paragraph
      */
     public record SlowCoolantAnswer(
-            String duty, String point, double flowNowM3PerS, List<FlowPoint> againstFlow, List<String> words) {
+            String duty, String point, double flowNowM3PerS, List<FlowLine> againstFlow, List<String> words) {
         public SlowCoolantAnswer {
             againstFlow = List.copyOf(againstFlow);
             words = List.copyOf(words);
