@@ -17,8 +17,11 @@ import headertank.calc.uncertainty.ModelSpread;
 import headertank.calc.uncertainty.Sampling;
 import headertank.calc.verdict.DutyOutcome;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * One car at one duty, judged as the duty says: by the peak of its run, by steady states of its points, or the worse of both.
@@ -76,16 +79,25 @@ public final class DutyRater {
 
     /** @return coolant and boiling margin that decide [K], without the rest of the figures */
     public static double[] margins(Plant plant, Duty duty) {
+        return margins(pointId -> plant, "", duty);
+    }
+
+    /**
+     * @param at the car's models at each operating point
+     * @param ofRun id of the point whose models the run goes by
+     */
+    private static double[] margins(Function<String, Plant> at, String ofRun, Duty duty) {
         double coolant = Double.POSITIVE_INFINITY;
         double boiling = Double.POSITIVE_INFINITY;
         for (OperatingPoint p : duty.points()) {
             if (decidesSteadily(duty, p)) {
-                double[] m = PointRater.margins(plant, p);
+                double[] m = PointRater.margins(at.apply(p.id()), p);
                 coolant = Math.min(coolant, m[0]);
                 boiling = Math.min(boiling, m[1]);
             }
         }
         if (duty.judged() != Duty.Judged.STEADY) {
+            Plant plant = at.apply(ofRun);
             RunResult run = RunSolver.run(plant, duty, RunSettings.PEAKS_ONLY);
             coolant = Math.min(coolant, plant.resolved().value(BuildField.COOLANT_LIMIT) - run.peakCoolantK());
             boiling = Math.min(boiling, run.lowestBoilingMarginK());
@@ -98,19 +110,20 @@ public final class DutyRater {
      * @param nominal what it is expected to do
      * @param samples number of sampled cars
      * @param seed seed of the samples
-     * @return the outcome with its sampled margin and probabilities; a sample outside what a model accepts counts as failed
+     * @return the outcome with its sampled margin and probabilities, the run with the spreads of the point that decides; a sample outside what a model accepts counts as failed
      */
     public static DutyOutcome sampled(Resolved car, DutyOutcome nominal, int samples, long seed) {
-        Sampling sampling = new Sampling(car, samples, seed, ModelSpread.of(car, deciding(nominal)));
-        List<double[]> margins = sampling.each(plant -> margins(plant, nominal.duty()), FAILED);
+        Map<String, ModelSpread> spreads = new HashMap<>();
+        nominal.points().forEach(p -> spreads.put(p.point().id(), ModelSpread.of(car, p)));
+        List<double[]> margins = new Sampling(car, samples, seed)
+                .each(
+                        sampled ->
+                                margins(id -> sampled.at(spreads.get(id)), nominal.decidingPointId(), nominal.duty()),
+                        FAILED);
         double[] coolant = margins.stream().mapToDouble(m -> m[0]).toArray();
         double[] boiling = margins.stream().mapToDouble(m -> m[1]).toArray();
         return nominal.sampled(
                 Distribution.of(coolant), Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0));
-    }
-
-    private static List<PointRating> deciding(DutyOutcome outcome) {
-        return outcome.duty().judged() == Duty.Judged.RUN_AND_IDLE ? List.of(outcome.deciding()) : outcome.points();
     }
 
     /** @return coolant margin that decides [K]; without a steady state that of the hottest temperature tried */

@@ -24,6 +24,10 @@ import org.hipparchus.util.FastMath;
 public final class Radiator {
 
     private static final double SETTLED = 1e-8;
+
+    /** What a real, dented, dusty core adds to the spread of the fins' correlations [-]; modelling choice. */
+    private static final double REAL_CORE = 0.06;
+
     private static final double FIT_FILM_K = 333.15;
     private static final double[] FIT_SPEEDS = {1, 2, 3, 5, 8, 12};
 
@@ -336,11 +340,6 @@ public final class Radiator {
         return List.copyOf(lines);
     }
 
-    /** @return what the sources do not cover of this core */
-    public List<Note> notes() {
-        return fins.geometryNotes();
-    }
-
     /** @return what the sources do not cover of this core and of this operating point */
     public List<Note> notes(RadiatorPoint point) {
         List<Note> notes = new ArrayList<>(fins.geometryNotes());
@@ -352,19 +351,19 @@ public final class Radiator {
 
     /**
      * One standard deviation of the three {@link RadiatorFactors}: the correlations' own spread, for the air side a further
-     * 6 % for a real, dented, dusty core (modelling choice), widened by the notes.
+     * 6 % for a real, dented, dusty core (modelling choice), that of the air side widened by the notes.
      *
      * @param point the operating point that decides
+     * @param notes what the sources do not cover of this core and point, {@link #notes(RadiatorPoint)} or more
      */
-    public RadiatorSpread spread(RadiatorPoint point) {
+    public RadiatorSpread spread(RadiatorPoint point, List<Note> notes) {
         double widening = 1;
-        for (Note n : notes(point)) {
+        for (Note n : notes) {
             widening = Math.max(widening, n.widening());
         }
-        double real = 0.06;
         return new RadiatorSpread(
-                widening * FastMath.hypot(fins.colburnSpread(), real),
-                widening * FastMath.hypot(fins.frictionSpread(), real),
+                widening * FastMath.hypot(fins.colburnSpread(), REAL_CORE),
+                widening * FastMath.hypot(fins.frictionSpread(), REAL_CORE),
                 point.tubeRegime().coefficientSpread());
     }
 

@@ -32,8 +32,8 @@ public record RadiatorPoint(
         double faceVelocityMPerS,
         double louverReynolds) {
 
-    /** The limit without air: nothing leaves, both streams have the coolant's temperature. */
-    static RadiatorPoint withoutAir(double coolantInK) {
+    /** @return the limit without air: nothing leaves, both streams have the coolant's temperature */
+    public static RadiatorPoint withoutAir(double coolantInK) {
         return still(coolantInK, coolantInK, 0);
     }
 

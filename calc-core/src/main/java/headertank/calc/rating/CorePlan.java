@@ -19,8 +19,10 @@ import headertank.calc.radiator.CoreMaterial;
 import headertank.calc.radiator.FinKind;
 import headertank.calc.radiator.Radiator;
 import headertank.calc.radiator.RadiatorFactors;
+import headertank.calc.radiator.RadiatorPoint;
 import headertank.calc.radiator.RadiatorSpec;
 import headertank.calc.radiator.TankPlacement;
+import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.util.FastMath;
 
@@ -98,11 +100,14 @@ final class CorePlan {
                 false);
     }
 
-    static List<Note> notes(Plant plant) {
+    /** @return what the sources do not cover of this core at this operating point */
+    static List<Note> notes(Plant plant, RadiatorPoint at) {
         Resolved r = plant.resolved();
         double depth = r.value(BuildField.CORE_DEPTH);
+        List<Note> notes = new ArrayList<>(plant.radiator().notes(at));
         if (r.is(BuildField.FIN_KIND, "LOUVERED") && !LOUVERED_DEPTH_M.contains(depth)) {
-            return List.of(new Note(
+            notes.removeIf(n -> n.field().equals("coreDepthM"));
+            notes.add(new Note(
                     BuildField.CORE_DEPTH.key(),
                     depth,
                     Range.of(0.0156, 0.050),
@@ -112,7 +117,7 @@ final class CorePlan {
                             + Math.round(1000 * LOUVERED_DEPTH_M.clamp(depth))
                             + " mm deep"));
         }
-        return plant.radiator().notes();
+        return notes;
     }
 
     static AirPath airPath(Resolved r, ModelFactors f, double faceAreaM2) {

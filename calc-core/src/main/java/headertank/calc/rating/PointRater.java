@@ -3,6 +3,8 @@ package headertank.calc.rating;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.Note;
+import headertank.calc.radiator.RadiatorPoint;
+import headertank.calc.radiator.RadiatorSpread;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,9 +20,12 @@ public final class PointRater {
         Balance balance = solver.solve();
         List<Note> notes = new ArrayList<>(solver.load().notes());
         notes.addAll(solver.load().heat().notes());
-        notes.addAll(CorePlan.notes(plant));
+        RadiatorPoint radiator = solver.radiator();
+        List<Note> ofCore = CorePlan.notes(plant, radiator);
+        RadiatorSpread spread = plant.radiator().spread(radiator, ofCore);
+        notes.addAll(ofCore);
         if (!(balance instanceof Balance.Steady s)) {
-            return new PointRating(point, balance, Optional.empty(), notes);
+            return new PointRating(point, balance, Optional.empty(), notes, spread);
         }
         notes.addAll(plant.coolant().notes(s.engineOutK()));
         double limit = plant.resolved().value(BuildField.COOLANT_LIMIT);
@@ -38,7 +43,7 @@ public final class PointRater {
                 difference,
                 difference > 0 ? s.radiatorHeatW() / difference : 0,
                 s.radiatorOutK() - s.airInK());
-        return new PointRating(point, balance, Optional.of(figures), notes);
+        return new PointRating(point, balance, Optional.of(figures), notes, spread);
     }
 
     /**

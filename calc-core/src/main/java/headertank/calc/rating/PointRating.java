@@ -2,6 +2,7 @@ package headertank.calc.rating;
 
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.Note;
+import headertank.calc.radiator.RadiatorSpread;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,8 +13,15 @@ import java.util.Optional;
  * @param balance the steady state, or why there is none
  * @param figures margins and limits; empty when there is no steady state
  * @param notes where a model was used beyond its source's range
+ * @param radiatorSpread how far the radiator's correlations may be off there, widened by those notes; without a steady
+ *     state that of the last state tried
  */
-public record PointRating(OperatingPoint point, Balance balance, Optional<Figures> figures, List<Note> notes) {
+public record PointRating(
+        OperatingPoint point,
+        Balance balance,
+        Optional<Figures> figures,
+        List<Note> notes,
+        RadiatorSpread radiatorSpread) {
 
     public PointRating {
         notes = List.copyOf(notes);

@@ -76,6 +76,11 @@ public final class SteadySolver {
         return cooling.flow();
     }
 
+    /** @return the radiator in the last state; one that stands still when there was none */
+    RadiatorPoint radiator() {
+        return air.radiator() == null ? RadiatorPoint.withoutAir(designAmbientK()) : air.radiator();
+    }
+
     /** @return air, fans and radiator of the last state */
     AirLoop air() {
         return air;

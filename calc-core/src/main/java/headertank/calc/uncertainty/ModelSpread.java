@@ -3,25 +3,25 @@ package headertank.calc.uncertainty;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.engine.EngineClass;
-import headertank.calc.fluid.Coolant;
 import headertank.calc.fluid.CoolantSpread;
 import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.Physics;
 import headertank.calc.radiator.CoreFigure;
 import headertank.calc.radiator.CoreSpread;
+import headertank.calc.radiator.RadiatorSpread;
 import headertank.calc.rating.CoolantOf;
 import headertank.calc.rating.ModelFactors;
 import headertank.calc.rating.PointRating;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import org.hipparchus.util.FastMath;
 
 /**
- * How far the models may be off for one car at one duty: the correlations' own spread, what the class of core leaves open,
- * the coolant's properties, and the widening that notes ask for where a source ends. One standard deviation each; log-normal shares.
+ * How far the models may be off for one car at an operating point: what the radiator's correlations state for themselves
+ * there, what the class of core leaves open, the coolant's properties, and the widening that notes ask for where a source
+ * ends. One standard deviation each; log-normal shares.
  *
  * @param airSide of the air-side coefficient [-]
  * @param airFriction of the air-side friction [-]
@@ -36,35 +36,24 @@ public record ModelSpread(
     /** Number of factors that {@link #at} varies. */
     public static final int COUNT = 17;
 
-    /** Air-side coefficient: 8 % of the correlation and 6 % for a real, dented, dusty core, as squares [-]. */
-    private static final double AIR_SIDE = 0.10;
-
-    /** Air-side friction: 12 % and 6 % likewise [-]. */
-    private static final double AIR_FRICTION = 0.134;
-
-    /** Tube-side coefficient: 8 % turbulent, 25 % in transition; a car passes both [-]. */
-    private static final double TUBE_SIDE = 0.15;
-
     /**
      * @param r the car
-     * @param deciding the operating points that decide
+     * @param point an operating point that it was rated at
      * @return its standard deviations there
      */
-    public static ModelSpread of(Resolved r, List<PointRating> deciding) {
-        double core = widest(deciding, n -> !isCoolant(n) && !isEngine(n));
-        double coolantWidening = widest(deciding, ModelSpread::isCoolant);
-        double engine = widest(deciding, ModelSpread::isEngine);
+    public static ModelSpread of(Resolved r, PointRating point) {
+        RadiatorSpread core = point.radiatorSpread();
         CoreSpread unknown = coreSpread(r);
-        Coolant coolant = CoolantOf.resolved(r);
-        CoolantSpread fluid = coolant.spread(Physics.kelvin(95));
+        CoolantSpread fluid = CoolantOf.resolved(r).spread(Physics.kelvin(95));
         // h ~ mu^-0.4 k^0.6 cp^0.4 rho^0.8 in turbulent flow: the viscosity decides
-        double properties =
-                FastMath.hypot(0.4 * fluid.viscosityShare(), 0.6 * fluid.conductivityShare()) * coolantWidening;
+        double properties = FastMath.hypot(0.4 * fluid.viscosityShare(), 0.6 * fluid.conductivityShare())
+                * widest(point, ModelSpread::isCoolant);
         return new ModelSpread(
-                FastMath.hypot(AIR_SIDE * core, unknown.conductanceShare()),
-                FastMath.hypot(AIR_FRICTION * core, unknown.airDropShare()),
-                FastMath.hypot(TUBE_SIDE, properties),
-                r.option(BuildField.ENGINE_CLASS, EngineClass.class).wallShareSigma() * engine,
+                FastMath.hypot(core.airSide(), unknown.conductanceShare()),
+                FastMath.hypot(core.airFriction(), unknown.airDropShare()),
+                FastMath.hypot(core.tubeSide(), properties),
+                r.option(BuildField.ENGINE_CLASS, EngineClass.class).wallShareSigma()
+                        * widest(point, ModelSpread::isEngine),
                 r.option(BuildField.FUEL, Fuel.class).coolantFactorSigma(),
                 fluid.boilingK());
     }
@@ -105,9 +94,8 @@ public record ModelSpread(
         return r.coreClass().spread(fields);
     }
 
-    private static double widest(List<PointRating> deciding, Predicate<Note> which) {
-        return deciding.stream()
-                .flatMap(p -> p.notes().stream())
+    private static double widest(PointRating point, Predicate<Note> which) {
+        return point.notes().stream()
                 .filter(which)
                 .mapToDouble(Note::widening)
                 .max()

@@ -15,25 +15,23 @@ import org.hipparchus.util.FastMath;
 
 /**
  * Samples a car over what is not known of it: every value with a spread and every model factor, by a seeded
- * Latin hypercube. All duties see the same sampled cars. Samples are spread over all cores; each stays in its place and nothing is
- * summed on the way, so that which core had which changes no digit.
+ * Latin hypercube. All duties see the same sampled cars, and all points of a duty the same deviates, each with the spread
+ * that the models state for it. Samples are spread over all cores; each stays in its place and nothing is summed on the way,
+ * so that which core had which changes no digit.
  */
 public final class Sampling {
 
     private final Resolved resolved;
     private final List<BuildField> uncertain = new ArrayList<>();
     private final double[][] deviates;
-    private final ModelSpread spread;
 
     /**
      * @param resolved the car
      * @param samples number of samples
      * @param seed seed of the samples
-     * @param spread spreads of the models for this car
      */
-    public Sampling(Resolved resolved, int samples, long seed, ModelSpread spread) {
+    public Sampling(Resolved resolved, int samples, long seed) {
         this.resolved = resolved;
-        this.spread = spread;
         for (BuildField f : BuildField.values()) {
             if (resolved.has(f) && resolved.spread(f).sigma() > 0 && f.unit() != SiUnit.COUNT) {
                 uncertain.add(f);
@@ -43,7 +41,7 @@ public final class Sampling {
     }
 
     /** @return what each sampled car answers; a car outside what a model accepts answers {@code failed} */
-    public <T> List<T> each(Function<Plant, T> question, T failed) {
+    public <T> List<T> each(Function<SampledCar, T> question, T failed) {
         return Arrays.stream(deviates)
                 .parallel()
                 .map(z -> answer(question, z).orElse(failed))
@@ -51,7 +49,7 @@ public final class Sampling {
     }
 
     /** @return what each sampled car answers; a car outside what a model accepts is left out */
-    public <T> List<T> each(Function<Plant, T> question) {
+    public <T> List<T> each(Function<SampledCar, T> question) {
         return Arrays.stream(deviates)
                 .parallel()
                 .map(z -> answer(question, z))
@@ -59,24 +57,41 @@ public final class Sampling {
                 .toList();
     }
 
-    private <T> Optional<T> answer(Function<Plant, T> question, double[] z) {
+    private <T> Optional<T> answer(Function<SampledCar, T> question, double[] z) {
         try {
-            return Optional.of(question.apply(plant(z)));
+            return Optional.of(question.apply(new SampledCar(z)));
         } catch (OutOfRangeException outside) {
             return Optional.empty();
         }
     }
 
-    private Plant plant(double[] z) {
-        double[] values = resolved.values();
-        for (int i = 0; i < uncertain.size(); i++) {
-            BuildField f = uncertain.get(i);
-            Spread s = resolved.spread(f);
-            double v = values[f.ordinal()];
-            values[f.ordinal()] =
-                    f.allowed().clamp(s.relative() ? v * FastMath.exp(s.sigma() * z[i]) : v + s.sigma() * z[i]);
+    /** One sampled car: its values are the same wherever it is, its models as far off as each point lets them be. */
+    public final class SampledCar {
+        private final Resolved values;
+        private final double[] model;
+        private ModelSpread lastSpread;
+        private Plant last;
+
+        private SampledCar(double[] z) {
+            double[] sampled = resolved.values();
+            for (int i = 0; i < uncertain.size(); i++) {
+                BuildField f = uncertain.get(i);
+                Spread s = resolved.spread(f);
+                double v = sampled[f.ordinal()];
+                sampled[f.ordinal()] =
+                        f.allowed().clamp(s.relative() ? v * FastMath.exp(s.sigma() * z[i]) : v + s.sigma() * z[i]);
+            }
+            this.values = resolved.withValues(sampled);
+            this.model = Arrays.copyOfRange(z, uncertain.size(), z.length);
         }
-        double[] model = Arrays.copyOfRange(z, uncertain.size(), z.length);
-        return Plant.of(resolved.withValues(values), spread.at(model));
+
+        /** @return the car where its models may be off so far */
+        public Plant at(ModelSpread spread) {
+            if (!spread.equals(lastSpread)) {
+                last = Plant.of(values, spread.at(model));
+                lastSpread = spread;
+            }
+            return last;
+        }
     }
 }

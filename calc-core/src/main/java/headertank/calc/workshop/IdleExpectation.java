@@ -68,9 +68,9 @@ public record IdleExpectation(double ambientK, Map<Figure, Band> bands, int samp
      */
     public static IdleExpectation of(Resolved car, int samples, long seed) {
         Plant plant = Plant.of(car);
-        ModelSpread spread = ModelSpread.of(car, List.of(PointRater.rate(plant, IdleWarmUp.POINT)));
-        Sampling sampling = new Sampling(car, samples, seed, spread);
-        List<IdleWarmUp> sampled = sampling.each(IdleWarmUp::of);
+        ModelSpread spread = ModelSpread.of(car, PointRater.rate(plant, IdleWarmUp.POINT));
+        List<IdleWarmUp> sampled =
+                new Sampling(car, samples, seed).each(sampledCar -> IdleWarmUp.of(sampledCar.at(spread)));
         Map<Figure, Band> bands = new EnumMap<>(Figure.class);
         IdleWarmUp.of(plant).figures().forEach((f, expected) -> bands.put(f, band(f, expected, sampled)));
         return new IdleExpectation(car.value(BuildField.AMBIENT), bands, sampled.size());
