@@ -82,6 +82,15 @@ class ArchitectureTest {
     static final ArchRule ENTITIES_STAY_IN_THEIR_FEATURE =
             classes().that().areAnnotatedWith(Entity.class).should().bePackagePrivate();
 
+    /** What is stored is read for ever, whatever becomes of the physics. */
+    @ArchTest
+    static final ArchRule STORED_RECORDS_ARE_OUR_OWN = noClasses()
+            .that()
+            .resideInAPackage("headertank.app.check.stored..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("headertank.calc..");
+
     @ArchTest
     static final ArchRule NO_FIELD_INJECTION = noFields().should().beAnnotatedWith(Autowired.class);
 

@@ -7,10 +7,10 @@ import headertank.app.carspec.Revisions;
 import headertank.app.check.Checks;
 import headertank.app.check.stored.CheckLine;
 import headertank.app.check.stored.Decision;
+import headertank.app.check.stored.StoredVerdict;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
 import headertank.calc.sensor.SensorPlacement;
-import headertank.calc.verdict.Verdict;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Types;
@@ -112,7 +112,7 @@ public class Incidents {
         return covers(check, duty)
                 && check.verdicts().stream()
                         .filter(v -> duty.isEmpty() || v.duty().equals(duty))
-                        .allMatch(v -> v.verdict() == Verdict.GO);
+                        .allMatch(v -> v.verdict() == StoredVerdict.GO);
     }
 
     /** A report of this shop. */

@@ -3,6 +3,7 @@ package headertank.app.check.figure;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.field.FieldText;
 import headertank.app.language.CalcWords;
+import headertank.app.language.ModelWords;
 import headertank.app.shop.Shops;
 import headertank.calc.carspec.BuildField;
 import java.time.ZoneId;
@@ -18,12 +19,14 @@ public class ShopFigures {
     private final MessageSource messages;
     private final FieldText fields;
     private final CalcWords calcWords;
+    private final ModelWords words;
 
-    ShopFigures(Shops shops, MessageSource messages, FieldText fields, CalcWords calcWords) {
+    ShopFigures(Shops shops, MessageSource messages, FieldText fields, CalcWords calcWords, ModelWords words) {
         this.shops = shops;
         this.messages = messages;
         this.fields = fields;
         this.calcWords = calcWords;
+        this.words = words;
     }
 
     public FigureText current() {
@@ -31,6 +34,7 @@ public class ShopFigures {
                 shops.current().unitSystem(),
                 messages,
                 calcWords,
+                words,
                 ZoneId.systemDefault(),
                 LocaleContextHolder.getLocale());
     }
@@ -51,18 +55,10 @@ public class ShopFigures {
     public String finding(FigureText shown, DutyResult duty, DutyResult.FindingLine finding, int samples) {
         String key = "check.finding." + finding.code();
         String value = finding.code().equals("COOLANT_PROBABILITY")
-                ? shown.probability(finding.value(), samples)
-                : shown.figure(finding.value(), finding.unit());
+                ? shown.probability(finding.figure().si(), samples)
+                : shown.figure(finding.figure());
         String sentence = messages.getMessage(
                 key, new Object[] {value, shown.margin(duty.coolantMarginK())}, null, LocaleContextHolder.getLocale());
-        return sentence == null ? said(finding.text()) : sentence;
-    }
-
-    /** A stored sentence, which may be the title of a flag with a full stop. */
-    private String said(String text) {
-        String whole = calcWords.of(text);
-        return whole.equals(text) && text.endsWith(".")
-                ? calcWords.of(text.substring(0, text.length() - 1)) + "."
-                : whole;
+        return sentence == null ? shown.said(finding.text()) : sentence;
     }
 }

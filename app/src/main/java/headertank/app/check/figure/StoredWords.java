@@ -23,8 +23,8 @@ final class StoredWords {
     }
 
     private static MessageArgument argument(StoredMessage.Argument argument) {
-        if (argument instanceof StoredMessage m) {
-            return message(m);
+        if (argument instanceof StoredMessage.Nested n) {
+            return message(n.message());
         }
         if (argument instanceof Amount a) {
             return figure(a);

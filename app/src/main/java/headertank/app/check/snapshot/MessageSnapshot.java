@@ -24,7 +24,7 @@ final class MessageSnapshot {
 
     private static StoredMessage.Argument argument(MessageArgument argument) {
         if (argument instanceof Message m) {
-            return of(m);
+            return new StoredMessage.Nested(of(m));
         }
         if (argument instanceof SiFigure f) {
             return of(f);

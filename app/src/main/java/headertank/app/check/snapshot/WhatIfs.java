@@ -2,6 +2,7 @@ package headertank.app.check.snapshot;
 
 import static headertank.app.check.snapshot.RunSnapshot.column;
 
+import headertank.app.check.stored.StoredVerdict;
 import headertank.app.check.stored.WhatIf;
 import headertank.app.check.stored.WhatIf.Course;
 import headertank.app.check.stored.WhatIf.Kind;
@@ -142,12 +143,12 @@ final class WhatIfs {
                 kind,
                 asIs,
                 set,
-                verdict(run, margin, boiling, oil),
+                StoredVerdict.valueOf(verdict(run, margin, boiling, oil).name()),
                 margin,
                 course(run),
                 held.map(WhatIfs::course),
-                run.current(),
-                run.window(),
+                RunSnapshot.current(run.current()),
+                RunSnapshot.window(run.window()),
                 run.fanAmpereHours(),
                 run.fanStarts()));
     }

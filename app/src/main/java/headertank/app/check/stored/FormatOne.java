@@ -112,7 +112,6 @@ final class FormatOne {
     private static void subject(ObjectNode condition) {
         JsonNode code = condition.get("subject");
         ObjectNode message = condition.putObject("subject");
-        message.put("type", "message");
         message.put("code", CheckResult.Condition.subject(code.asString()).code());
         message.putArray("arguments");
     }
@@ -146,7 +145,6 @@ final class FormatOne {
 
     private static ObjectNode plain(String text) {
         ObjectNode message = JsonNodeFactory.instance.objectNode();
-        message.put("type", "message");
         message.put("code", text.isEmpty() ? "" : StoredMessage.PLAIN);
         ArrayNode arguments = message.putArray("arguments");
         if (!text.isEmpty()) {

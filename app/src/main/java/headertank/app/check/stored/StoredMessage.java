@@ -11,7 +11,7 @@ import java.util.List;
  * @param code name of the sentence; {@link #PLAIN} for a text that is shown as it was stored; empty when nothing is said
  * @param arguments what stands in the sentence
  */
-public record StoredMessage(String code, List<Argument> arguments) implements StoredMessage.Argument {
+public record StoredMessage(String code, List<Argument> arguments) {
 
     /** Code of a text that is shown as it was stored, with that text as its argument. */
     public static final String PLAIN = "plain";
@@ -36,7 +36,7 @@ public record StoredMessage(String code, List<Argument> arguments) implements St
     /** What can stand in a sentence; each carries its type. */
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "type")
     @JsonSubTypes({
-        @JsonSubTypes.Type(value = StoredMessage.class, name = "message"),
+        @JsonSubTypes.Type(value = Nested.class, name = "message"),
         @JsonSubTypes.Type(value = Amount.class, name = "amount"),
         @JsonSubTypes.Type(value = FieldName.class, name = "field"),
         @JsonSubTypes.Type(value = OptionName.class, name = "option"),
@@ -44,8 +44,10 @@ public record StoredMessage(String code, List<Argument> arguments) implements St
         @JsonSubTypes.Type(value = PointName.class, name = "point"),
         @JsonSubTypes.Type(value = Text.class, name = "text")
     })
-    public sealed interface Argument
-            permits StoredMessage, Amount, FieldName, OptionName, DutyName, PointName, Text {}
+    public sealed interface Argument permits Nested, Amount, FieldName, OptionName, DutyName, PointName, Text {}
+
+    /** Another message within the sentence. */
+    public record Nested(StoredMessage message) implements Argument {}
 
     /**
      * A figure.

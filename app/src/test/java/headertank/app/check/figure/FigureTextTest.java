@@ -14,7 +14,13 @@ import org.junit.jupiter.params.provider.EnumSource;
 public class FigureTextTest {
 
     public static FigureText in(UnitSystem system) {
-        return new FigureText(system, MessageSources.all(), MessageSources.calcWords(), ZoneOffset.UTC, Locale.ENGLISH);
+        return new FigureText(
+                system,
+                MessageSources.all(),
+                MessageSources.calcWords(),
+                MessageSources.modelWords(),
+                ZoneOffset.UTC,
+                Locale.ENGLISH);
     }
 
     private final FigureText metric = in(UnitSystem.METRIC);
