@@ -16,11 +16,35 @@
     }
   }
 
+  const fromOf = field => field.closest('.value').querySelector('select.from');
+
+  /** The mark that was set last, and at which field: twice the same there makes it stand for all that follow. */
+  let marked = null;
+
   function setFrom(field, mark) {
-    const from = field.closest('.value').querySelector('select.from');
+    const from = fromOf(field);
     from.value = MARKS[mark];
     from.dispatchEvent(new Event('change', { bubbles: true }));
     say(from.selectedOptions[0].textContent);
+    const standing = document.getElementById('standing');
+    if (marked !== null && marked.field === field && marked.mark === mark && standing) {
+      standing.value = MARKS[mark];
+      const label = document.querySelector('label[for=standing]').textContent;
+      say(label + ': ' + standing.selectedOptions[0].textContent);
+    }
+    marked = { field, mark };
+  }
+
+  /** What a person has said once, for every value of which they say nothing else. */
+  function stand(event) {
+    const standing = document.getElementById('standing');
+    if (!standing || standing.value === '' || !isTyped(event.target) || event.target.value === '') {
+      return;
+    }
+    const from = fromOf(event.target);
+    if (from.value === '') {
+      from.value = standing.value;
+    }
   }
 
   /** One stop for a group of buttons, none inside a folded part. */
@@ -104,6 +128,38 @@
     } else if (MARKS[event.key] && event.target.tagName === 'SELECT' && isTyped(event.target)) {
       event.preventDefault();
       setFrom(event.target, event.key);
+    }
+  });
+
+  // Before the preview asks: it sends what stands in the form.
+  document.addEventListener('input', stand, true);
+  document.addEventListener('change', stand, true);
+
+  const SIZE = /^\s*(\d+(?:[.,]\d+)?)\s*([^\sx×*\d.,]*)\s*[x×*]\s*(\d+(?:[.,]\d+)?)\s*([^\sx×*\d.,]*)\s*[x×*]\s*(\d+(?:[.,]\d+)?)\s*([^\sx×*\d.,]*)\s*$/i;
+
+  /** A size in three parts goes over three fields, while nothing else stands in the others; the server does the same. */
+  document.addEventListener('change', event => {
+    const first = event.target;
+    const three = isTyped(first) && first.dataset.sizes ? SIZE.exec(first.value) : null;
+    const fields = three === null ? [] : first.dataset.sizes.split(' ').map(id => document.getElementById(id));
+    if (three === null || fields.some(field => field.value !== '')) {
+      return;
+    }
+    [first, ...fields].forEach((field, i) => {
+      field.value = (three[2 * i + 1] + ' ' + (three[2 * i + 2] || three[6])).trim();
+      fromOf(field).value = fromOf(first).value;
+    });
+    say([first, ...fields].map(field => field.value).join(', '));
+  }, true);
+
+  // What a number was probably meant as, at one press.
+  document.addEventListener('click', event => {
+    const button = event.target instanceof Element ? event.target.closest('button.meant') : null;
+    const field = button && document.getElementById(button.dataset.field);
+    if (field) {
+      field.value = button.dataset.text;
+      field.dispatchEvent(new Event('change', { bubbles: true }));
+      goTo(field);
     }
   });
 

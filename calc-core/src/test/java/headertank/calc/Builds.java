@@ -4,6 +4,12 @@ import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import headertank.calc.carspec.ControlTable;
+import headertank.calc.choice.Ducting;
+import headertank.calc.choice.FanControlKind;
+import headertank.calc.choice.OilCooling;
+import headertank.calc.choice.YesNo;
+import headertank.calc.engine.EngineClass;
+import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Stated;
@@ -36,7 +42,7 @@ public final class Builds {
                 .set(BuildField.PUMP_FLOW, Stated.measured(4.5e-3))
                 .set(BuildField.COOLANT_GLYCOL, Stated.measured(0.493))
                 .set(BuildField.THERMOSTAT_OPENING, Stated.measured(357.15))
-                .seen(BuildField.OIL_COOLER, "COOLANT")
+                .seen(BuildField.OIL_COOLER, OilCooling.COOLANT)
                 .build();
     }
 
@@ -53,14 +59,14 @@ public final class Builds {
                 .set(BuildField.FAN_DIAMETER, Stated.measured(0.35))
                 .set(BuildField.FAN_CURRENT, Stated.measured(22))
                 .set(BuildField.FAN_COVER, Stated.measured(0.85))
-                .seen(BuildField.FAN_FLAPS, "YES")
+                .seen(BuildField.FAN_FLAPS, YesNo.YES)
                 .set(BuildField.AIR_INLET, Stated.measured(0.17))
                 .set(BuildField.AIR_EXIT_AREA, Stated.measured(0.18))
                 .set(BuildField.PUMP_HEAD, Stated.measured(170e3))
                 .set(BuildField.PUMP_FLOW, Stated.measured(0.010))
                 .set(BuildField.COOLANT_GLYCOL, Stated.measured(0.306))
                 .set(BuildField.THERMOSTAT_OPENING, Stated.measured(351.15))
-                .seen(BuildField.OIL_COOLER, "AIR")
+                .seen(BuildField.OIL_COOLER, OilCooling.AIR)
                 .set(BuildField.OIL_COOLER_CONDUCTANCE, Stated.measured(355))
                 .build();
     }
@@ -68,7 +74,7 @@ public final class Builds {
     /** A turbocharged car of 300 kW for the track with everything that matters stated. */
     public static Build track() {
         return base(CarClass.TRACK, 300e3, 7000, 2.2e-3)
-                .seen(BuildField.ENGINE_CLASS, "PETROL_TURBO")
+                .seen(BuildField.ENGINE_CLASS, EngineClass.PETROL_TURBO)
                 .set(BuildField.CORE_WIDTH, Stated.measured(0.66))
                 .set(BuildField.CORE_HEIGHT, Stated.measured(0.42))
                 .set(BuildField.CORE_DEPTH, Stated.measured(0.042))
@@ -80,29 +86,29 @@ public final class Builds {
                 .set(BuildField.FAN_COVER, Stated.measured(1))
                 .set(BuildField.AIR_INLET, Stated.measured(0.15))
                 .set(BuildField.AIR_EXIT_AREA, Stated.measured(0.16))
-                .seen(BuildField.AIR_DUCT, "SEALED")
+                .seen(BuildField.AIR_DUCT, Ducting.SEALED)
                 .set(BuildField.PUMP_HEAD, Stated.measured(170e3))
                 .set(BuildField.PUMP_FLOW, Stated.measured(7e-3))
                 .set(BuildField.COOLANT_GLYCOL, Stated.measured(0.306))
                 .set(BuildField.THERMOSTAT_OPENING, Stated.measured(351.15))
-                .seen(BuildField.OIL_COOLER, "AIR")
+                .seen(BuildField.OIL_COOLER, OilCooling.AIR)
                 .set(BuildField.OIL_COOLER_CONDUCTANCE, Stated.measured(255))
                 .build();
     }
 
     private static Build.Builder base(CarClass carClass, double power, double perMinute, double displacement) {
         return Build.forCar(carClass)
-                .seen(BuildField.ENGINE_CLASS, "PETROL_NATURAL")
+                .seen(BuildField.ENGINE_CLASS, EngineClass.PETROL_NATURAL)
                 .set(BuildField.ENGINE_POWER, Stated.measured(power))
                 .set(BuildField.ENGINE_SPEED, Stated.measured(perMinute / 60))
                 .set(BuildField.ENGINE_DISPLACEMENT, Stated.measured(displacement))
-                .seen(BuildField.FUEL, "PETROL_E10")
+                .seen(BuildField.FUEL, Fuel.PETROL_E10)
                 .set(BuildField.CORE_BLOCKED, Stated.measured(0))
-                .seen(BuildField.AIR_DUCT, "PARTLY")
+                .seen(BuildField.AIR_DUCT, Ducting.PARTLY)
                 .set(BuildField.AMBIENT, Stated.measured(303.15))
                 .set(BuildField.ALTITUDE, Stated.measured(0))
                 .set(BuildField.HUMIDITY, Stated.measured(0))
-                .seen(BuildField.CONTROL_KIND, "ALWAYS_ON");
+                .seen(BuildField.CONTROL_KIND, FanControlKind.ALWAYS_ON);
     }
 
     /**

@@ -7,14 +7,18 @@ import static org.assertj.core.api.Assertions.within;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
+import headertank.calc.choice.CoolantBase;
+import headertank.calc.choice.FanMounting;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.StandardDuties;
+import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Stated;
 import headertank.calc.radiator.StandardCoreClasses;
 import headertank.calc.risk.Flag;
 import headertank.calc.risk.PushingFan;
 import headertank.calc.risk.RiskContext;
 import headertank.calc.risk.RiskRule;
+import headertank.calc.uncertainty.Distribution;
 import headertank.calc.verdict.DutyOutcome;
 import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.Finding;
@@ -104,8 +108,10 @@ class RaterTest {
                 List.of(new StandardPolicy()),
                 List.of(new StandardDuties()),
                 List.of(new StandardCoreClasses()));
-        Build pushing =
-                Builds.road().change().seen(BuildField.FAN_MOUNTING, "PUSHING").build();
+        Build pushing = Builds.road()
+                .change()
+                .seen(BuildField.FAN_MOUNTING, FanMounting.PUSHING)
+                .build();
         Rating r = rater.preview(pushing, List.of(StandardDuties.STREET));
         assertThat(r.flags()).extracting(Flag::ruleId).containsExactly("pushing-fan");
         assertThat(r.plugIns())
@@ -119,7 +125,7 @@ class RaterTest {
     void coolantThatFreezesStopsTheCarWhateverItsMargins() {
         Build winter = Builds.road()
                 .change()
-                .seen(BuildField.COOLANT_BASE, "WATER")
+                .seen(BuildField.COOLANT_BASE, CoolantBase.WATER)
                 .unknown(BuildField.COOLANT_GLYCOL)
                 .set(BuildField.LOWEST_AMBIENT, Stated.measured(258.15))
                 .build();
@@ -151,16 +157,17 @@ class RaterTest {
     void alcoholRunsCoolerAtEqualPower() {
         double e10 = RATER.marginK(Builds.drift(), StandardDuties.TRACK);
         double e85 = RATER.marginK(
-                Builds.drift().change().seen(BuildField.FUEL, "E85").build(), StandardDuties.TRACK);
+                Builds.drift().change().seen(BuildField.FUEL, Fuel.E85).build(), StandardDuties.TRACK);
         double methanol = RATER.marginK(
-                Builds.drift().change().seen(BuildField.FUEL, "METHANOL").build(), StandardDuties.TRACK);
+                Builds.drift().change().seen(BuildField.FUEL, Fuel.METHANOL).build(), StandardDuties.TRACK);
         // independent prototype of the same equations: 2.8 and 8.3 K
         assertThat(e85 - e10).isCloseTo(2.8, within(0.6));
         assertThat(methanol - e10).isCloseTo(8.3, within(1.0));
     }
 
     private static double width(Rating r) {
-        return r.duty("track").outcome().marginSpread().orElseThrow().halfWidth();
+        Distribution spread = r.duty("track").outcome().marginSpread().orElseThrow();
+        return 0.5 * (spread.high() - spread.low());
     }
 
     /** A rule with a fault. */

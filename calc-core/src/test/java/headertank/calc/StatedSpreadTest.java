@@ -9,10 +9,11 @@ import headertank.calc.duty.Duty;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.Stated;
+import headertank.calc.radiator.FinKind;
 import headertank.calc.radiator.LouveredFins;
 import headertank.calc.radiator.PlainFins;
 import headertank.calc.radiator.TubeRegime;
-import headertank.calc.rating.PointRating;
+import headertank.calc.result.PointRating;
 import headertank.calc.uncertainty.Distribution;
 import headertank.calc.verdict.DutyOutcome;
 import java.util.List;
@@ -106,7 +107,7 @@ class StatedSpreadTest {
                     .duty(duty.id())
                     .outcome();
             Distribution band = o.marginSpread().orElseThrow();
-            return new double[] {o.coolantMarginK(), band.halfWidth()};
+            return new double[] {o.coolantMarginK(), 0.5 * (band.high() - band.low())};
         }
     }
 
@@ -120,7 +121,12 @@ class StatedSpreadTest {
     /** The same with plain fins. */
     public static final class PlainCar extends Asked {
         public PlainCar() {
-            super(Builds.track().change().seen(BuildField.FIN_KIND, "PLAIN").build(), StandardDuties.TRACK);
+            super(
+                    Builds.track()
+                            .change()
+                            .seen(BuildField.FIN_KIND, FinKind.PLAIN)
+                            .build(),
+                    StandardDuties.TRACK);
         }
     }
 

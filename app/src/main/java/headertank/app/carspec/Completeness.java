@@ -7,6 +7,8 @@ import headertank.calc.Rater;
 import headertank.calc.carspec.Assumption;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.CoolantBase;
+import headertank.calc.choice.FanDrive;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.Chosen;
@@ -78,17 +80,17 @@ class Completeness {
 
     /** A car without fans has no fan to measure, a fan on a clutch draws no current, water holds no glycol. */
     private static boolean withoutUse(BuildField field, Map<BuildField, Entry> entries) {
-        String drive = token(entries, BuildField.FAN_DRIVE);
         return switch (field) {
-            case FAN_COUNT, FAN_DIAMETER, FAN_FLOW, FAN_COVER -> drive.equals("NONE");
-            case FAN_CURRENT -> drive.equals("NONE") || drive.equals("CLUTCH");
-            case COOLANT_GLYCOL -> token(entries, BuildField.COOLANT_BASE).equals("WATER");
+            case FAN_COUNT, FAN_DIAMETER, FAN_FLOW, FAN_COVER -> is(entries, BuildField.FAN_DRIVE, FanDrive.NONE);
+            case FAN_CURRENT ->
+                is(entries, BuildField.FAN_DRIVE, FanDrive.NONE) || is(entries, BuildField.FAN_DRIVE, FanDrive.CLUTCH);
+            case COOLANT_GLYCOL -> is(entries, BuildField.COOLANT_BASE, CoolantBase.WATER);
             default -> false;
         };
     }
 
-    private static String token(Map<BuildField, Entry> entries, BuildField field) {
-        return entries.get(field) instanceof Chosen chosen ? chosen.token() : "";
+    private static boolean is(Map<BuildField, Entry> entries, BuildField field, Enum<?> option) {
+        return entries.get(field) instanceof Chosen chosen && chosen.is(option);
     }
 
     private List<Next> next(SpecReader.Reading reading, Preview.Draft draft) {

@@ -13,6 +13,7 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Entry;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -61,8 +62,20 @@ class Fitting {
         this.text = text;
     }
 
-    /** The slots for which the shop has parts or the form holds one. */
-    public List<Row> rows(SpecForm form) {
+    /** The field before which a kind's slot stands: the first of those that matter most, else the first of all. */
+    static BuildField anchor(PartKind kind) {
+        return kind.fields().stream().filter(BuildField::essential).findFirst().orElseGet(() -> kind.fields()
+                .get(0));
+    }
+
+    /** The slots for which the shop has parts or the form holds one, by the name of the field before which they stand. */
+    public Map<String, Row> byField(SpecForm form) {
+        Map<String, Row> byField = new HashMap<>();
+        rows(form).forEach(row -> byField.put(anchor(row.kind()).name(), row));
+        return byField;
+    }
+
+    private List<Row> rows(SpecForm form) {
         List<PartLine> choices = catalogue.choices();
         List<Row> rows = new ArrayList<>();
         for (PartKind kind : PartKind.values()) {

@@ -1,5 +1,6 @@
 package headertank.app.carspec;
 
+import headertank.app.field.CoreSize;
 import headertank.app.field.FieldText;
 import headertank.app.field.FieldUnit;
 import headertank.app.field.TypedField;
@@ -18,6 +19,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
@@ -34,8 +36,12 @@ class FormView {
      * @param id name for labels and for the fragment that renews the hint
      * @param unit what a bare number means
      * @param choices options, empty for a number
+     * @param from where the value may come from; the empty one while nobody has said
+     * @param unsaid whether there is a value of which nobody has said where it comes from
      * @param shown the value in the shop's unit where it was typed in another, or why it cannot be read; else empty
      * @param unread whether {@code shown} says why it cannot be read
+     * @param meant what a bare number that makes no sense was probably meant as, empty otherwise
+     * @param sizes ids of the fields over which a size in three parts is spread, empty for most
      * @param assumed what stands in while it is unknown, empty when nothing does
      * @param fault sentence, empty when there is none
      * @param theirs what somebody else saved where both changed it, empty otherwise
@@ -50,8 +56,11 @@ class FormView {
             List<Choice> choices,
             String text,
             List<Choice> from,
+            boolean unsaid,
             String shown,
             boolean unread,
+            String meant,
+            String sizes,
             String assumed,
             String fault,
             String theirs) {}
@@ -76,6 +85,9 @@ class FormView {
                     .orElse("none");
         }
     }
+
+    private static final String SIZES =
+            CoreSize.FIELDS.stream().skip(1).map(BuildField::name).collect(Collectors.joining(" "));
 
     private final Supplier<Rater> rater;
     private final FieldText text;
@@ -114,14 +126,17 @@ class FormView {
                 duties(form),
                 essential,
                 parts.entrySet().stream()
-                        .map(e -> part(e.getKey(), e.getValue()))
+                        .map(e -> part(e.getKey(), e.getValue(), form))
                         .toList());
     }
 
-    private Part part(FieldGroup group, List<Row> rows) {
+    private Part part(FieldGroup group, List<Row> rows, SpecForm form) {
         long filled = rows.stream().filter(r -> !r.text().isEmpty()).count();
         boolean open =
-                rows.stream().anyMatch(r -> !r.fault().isEmpty() || !r.theirs().isEmpty());
+                rows.stream().anyMatch(r -> !r.fault().isEmpty() || !r.theirs().isEmpty())
+                        || form.parts().keySet().stream()
+                                .anyMatch(kind -> !Fitting.anchor(kind).essential()
+                                        && Fitting.anchor(kind).group() == group);
         return new Part(text.group(group), List.copyOf(rows), filled, open);
     }
 
@@ -156,14 +171,24 @@ class FormView {
                 field.isChoice() ? "" : text.unit(field),
                 choices(field, typed.text()),
                 typed.text(),
-                Arrays.stream(Provenance.values())
-                        .map(p -> new Choice(p.name(), mark(p) + " " + text.provenance(p), p == typed.from()))
-                        .toList(),
+                sources(typed),
+                !typed.said() && !typed.text().isEmpty(),
                 unread.isEmpty() ? shown(field, reading) : unread,
                 !unread.isEmpty(),
+                reading.meant().getOrDefault(field, ""),
+                field == CoreSize.FIELDS.get(0) ? SIZES : "",
                 assumed(field, draft),
                 fault,
                 theirs.getOrDefault(field.key(), ""));
+    }
+
+    private List<Choice> sources(TypedField typed) {
+        List<Choice> sources = new ArrayList<>();
+        sources.add(new Choice("", text.message("spec.from.unsaid", ""), !typed.said()));
+        for (Provenance p : Provenance.values()) {
+            sources.add(new Choice(p.name(), mark(p) + " " + text.provenance(p), typed.said() && p == typed.from()));
+        }
+        return sources;
     }
 
     /** The key that says where a value comes from while its field has the focus; no number and no unit holds it. */

@@ -1,11 +1,11 @@
 package headertank.app.carspec;
 
+import headertank.app.field.CoreSize;
 import headertank.app.field.FieldText;
 import headertank.app.field.TypedField;
 import headertank.app.part.PartKind;
 import headertank.app.part.PartRef;
 import headertank.calc.carspec.BuildField;
-import headertank.calc.quantity.Provenance;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -67,14 +67,14 @@ record SpecForm(
     static SpecForm sent(MultiValueMap<String, String> sent) {
         Map<BuildField, TypedField> fields = new EnumMap<>(BuildField.class);
         for (BuildField field : BuildField.values()) {
-            fields.put(field, TypedField.sent(sent, field, usual(field)));
+            fields.put(field, TypedField.sent(sent, field));
         }
         List<String> duties = new ArrayList<>(sent.getOrDefault("duties", List.of()));
         String reason = first(sent, "reason").strip();
         return new SpecForm(
                 first(sent, "carClass"),
                 duties,
-                fields,
+                CoreSize.spread(fields),
                 reason,
                 parent(first(sent, "parent")),
                 key(first(sent, "key")),
@@ -133,17 +133,7 @@ record SpecForm(
     }
 
     TypedField field(BuildField field) {
-        return fields.getOrDefault(field, new TypedField("", usual(field)));
-    }
-
-    /**
-     * Where a value probably comes from when nobody says: a choice was seen on the car, a fan's flow was read on its box, and
-     * any other number is a guess until somebody vouches for it.
-     */
-    static Provenance usual(BuildField field) {
-        return field.isChoice()
-                ? Provenance.MEASURED
-                : field == BuildField.FAN_FLOW ? Provenance.ADVERTISED : Provenance.GUESSED;
+        return fields.getOrDefault(field, TypedField.unsaid(""));
     }
 
     private static String first(MultiValueMap<String, String> sent, String name) {

@@ -7,6 +7,7 @@ import headertank.app.part.PartKind;
 import headertank.app.part.PartRef;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -39,6 +40,7 @@ class SpecReader {
      * @param carClass empty when none was chosen
      * @param dutyIds the duties that are known here
      * @param values of the fields without a fault
+     * @param meant what a faulty bare number was probably meant as
      * @param parts of the catalogue that are on the car
      * @param faults a sentence for each faulty field, by its name in the form
      */
@@ -46,6 +48,7 @@ class SpecReader {
             Optional<CarClass> carClass,
             List<String> dutyIds,
             FieldValues values,
+            Map<BuildField, String> meant,
             Map<PartKind, PartRef> parts,
             Map<String, String> faults) {
 
@@ -98,6 +101,6 @@ class SpecReader {
                 faults.put(SpecForm.slotName(kind), text.message("part.fit.pending", ""));
             }
         });
-        return new Reading(carClass, duties, read.values(), form.fitted(), faults);
+        return new Reading(carClass, duties, read.values(), read.meant(), form.fitted(), faults);
     }
 }

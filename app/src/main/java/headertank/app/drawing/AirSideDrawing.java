@@ -17,6 +17,10 @@ import static headertank.calc.carspec.BuildField.OIL_COOLER;
 
 import headertank.app.unit.Dimension;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.AirExit;
+import headertank.calc.choice.Ducting;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.YesNo;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -72,8 +76,8 @@ final class AirSideDrawing {
         if (car.pushing()) {
             before.add(fan(0));
         }
-        cooler(before, "charge-cooler", CHARGE_COOLER, car.is(CHARGE_COOLER, "YES"));
-        cooler(before, "condenser", CONDENSER, car.is(CONDENSER, "YES"));
+        cooler(before, "charge-cooler", CHARGE_COOLER, car.is(CHARGE_COOLER, YesNo.YES));
+        cooler(before, "condenser", CONDENSER, car.is(CONDENSER, YesNo.YES));
         cooler(before, "oil-cooler", OIL_COOLER, car.oilCoolerInAir());
         List<Plate> all = new ArrayList<>();
         double x = CORE_X - 0.5 * thick / Math.cos(tilt) - 18 - 23 * Math.max(0, before.size() - 1);
@@ -95,7 +99,7 @@ final class AirSideDrawing {
 
     /** A clutch fan behind the core sits on the engine, upright however the core leans. */
     private boolean onEngine() {
-        return car.is(FAN_DRIVE, "CLUTCH") && !car.pushing();
+        return car.is(FAN_DRIVE, FanDrive.CLUTCH) && !car.pushing();
     }
 
     private void cooler(List<Plate> before, String part, BuildField field, boolean present) {
@@ -170,8 +174,8 @@ final class AirSideDrawing {
         double floor = top + 150;
         double open = 2 * Math.max(14, Math.min(46, 46 * Math.sqrt(share(AIR_INLET) / 0.8)));
         double face = HALF * Math.cos(tilt);
-        boolean vent = car.is(AIR_EXIT, "HOOD_VENT");
-        boolean under = car.is(AIR_EXIT, "UNDER_CAR");
+        boolean vent = car.is(AIR_EXIT, AirExit.HOOD_VENT);
+        boolean under = car.is(AIR_EXIT, AirExit.UNDER_CAR);
         boolean inletAssumed = car.assumed(AIR_INLET);
         boolean exitAssumed = car.assumed(AIR_EXIT);
         pen.line("hood", Pen.INK, 2.2, false, LIP_X, midY - 0.5 * open, LIP_X, top + 8, vent ? 312 : 470, top + 8);
@@ -206,9 +210,9 @@ final class AirSideDrawing {
             double y0 = midY + side * 0.5 * open;
             double x1 = CORE_X - side * shift - near;
             double y1 = midY + side * (face + 2);
-            if (car.is(AIR_DUCT, "SEALED")) {
+            if (car.is(AIR_DUCT, Ducting.SEALED)) {
                 pen.line("duct", Pen.INK, 2.2, assumed, x0, y0, x1, y1);
-            } else if (car.is(AIR_DUCT, "PARTLY")) {
+            } else if (car.is(AIR_DUCT, Ducting.PARTLY)) {
                 pen.line("duct", Pen.INK, 2.2, assumed, x0, y0, x0 + 0.4 * (x1 - x0), y0 + 0.4 * (y1 - y0));
                 pen.line(
                         "duct",

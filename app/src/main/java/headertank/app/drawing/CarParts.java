@@ -7,6 +7,9 @@ import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.FanMounting;
+import headertank.calc.choice.OilCooling;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Stated;
@@ -40,8 +43,13 @@ final class CarParts {
         return v == null ? "" : v.token();
     }
 
-    boolean is(BuildField field, String token) {
-        return token(field).equals(token);
+    /** The same as a constant of its kind. */
+    <E extends Enum<E>> E option(BuildField field, Class<E> type) {
+        return Enum.valueOf(type, token(field));
+    }
+
+    boolean is(BuildField field, Enum<?> option) {
+        return token(field).equals(field.token(option));
     }
 
     /** Whether nobody stated one of these. */
@@ -62,19 +70,19 @@ final class CarParts {
     }
 
     boolean hasFans() {
-        return !is(BuildField.FAN_DRIVE, "NONE");
+        return !is(BuildField.FAN_DRIVE, FanDrive.NONE);
     }
 
     boolean pushing() {
-        return hasFans() && is(BuildField.FAN_MOUNTING, "PUSHING");
+        return hasFans() && is(BuildField.FAN_MOUNTING, FanMounting.PUSHING);
     }
 
     boolean oilCoolerInAir() {
-        return is(BuildField.OIL_COOLER, "AIR") || is(BuildField.OIL_COOLER, "BOTH");
+        return is(BuildField.OIL_COOLER, OilCooling.AIR) || is(BuildField.OIL_COOLER, OilCooling.BOTH);
     }
 
     boolean oilCoolerInCoolant() {
-        return is(BuildField.OIL_COOLER, "COOLANT") || is(BuildField.OIL_COOLER, "BOTH");
+        return is(BuildField.OIL_COOLER, OilCooling.COOLANT) || is(BuildField.OIL_COOLER, OilCooling.BOTH);
     }
 
     /** The same car for calc-core, with exactly the values that the check used. */
@@ -96,7 +104,7 @@ final class CarParts {
         resolved = resolved.withValues(values);
         for (BuildField f : BuildField.values()) {
             if (f.isChoice() && !token(f).isEmpty()) {
-                resolved = resolved.with(f, token(f));
+                resolved = resolved.withToken(f, token(f));
             }
         }
         return resolved;

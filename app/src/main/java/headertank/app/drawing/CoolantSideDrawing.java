@@ -17,6 +17,11 @@ import static headertank.calc.carspec.BuildField.THERMOSTAT_BYPASS;
 
 import headertank.app.unit.Dimension;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.BypassState;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.PumpDrive;
+import headertank.calc.choice.SensorPlacement;
+import headertank.calc.choice.ThermostatFitting;
 
 /** The coolant's way round: engine, thermostat and bypass, hoses, radiator, pump, header tank, and where the sensors sit. */
 final class CoolantSideDrawing {
@@ -119,7 +124,7 @@ final class CoolantSideDrawing {
     }
 
     private void thermostat() {
-        boolean fitted = car.is(THERMOSTAT, "FITTED");
+        boolean fitted = car.is(THERMOSTAT, ThermostatFitting.FITTED);
         boolean assumed = car.assumed(THERMOSTAT);
         pen.box("thermostat", Pen.PAPER, 290, HOSE_Y - 15, 42, 30, assumed);
         if (fitted) {
@@ -138,26 +143,25 @@ final class CoolantSideDrawing {
     /** Wide when open, thin with a mark across when restricted, crossed out when blocked, with a valve when it closes. */
     private void bypass() {
         boolean assumed = car.assumed(THERMOSTAT_BYPASS);
-        String token = car.token(THERMOSTAT_BYPASS);
-        boolean blocked = token.equals("BLOCKED");
         double from = HOSE_Y + 15;
         double to = RETURN_Y - 24;
-        if (blocked) {
+        if (car.is(THERMOSTAT_BYPASS, BypassState.BLOCKED)) {
             pen.line("bypass", Pen.FAINT, 2, assumed, BYPASS_X, from, BYPASS_X, to);
             pen.line("bypass-blocked", Pen.STOP, 3, false, BYPASS_X - 7, 203, BYPASS_X + 7, 217);
             pen.line("bypass-blocked", Pen.STOP, 3, false, BYPASS_X - 7, 217, BYPASS_X + 7, 203);
         } else {
-            pen.arrow("bypass", Pen.COOLANT, token.equals("OPEN") ? 4 : 2, assumed, BYPASS_X, from, BYPASS_X, to);
+            double width = car.is(THERMOSTAT_BYPASS, BypassState.OPEN) ? 4 : 2;
+            pen.arrow("bypass", Pen.COOLANT, width, assumed, BYPASS_X, from, BYPASS_X, to);
         }
-        if (token.equals("RESTRICTED")) {
+        if (car.is(THERMOSTAT_BYPASS, BypassState.RESTRICTED)) {
             pen.line("bypass-restricted", Pen.INK, 3, false, BYPASS_X - 8, 210, BYPASS_X - 2, 210);
             pen.line("bypass-restricted", Pen.INK, 3, false, BYPASS_X + 2, 210, BYPASS_X + 8, 210);
         }
-        if (token.equals("CLOSES_WITH_LIFT")) {
+        if (car.is(THERMOSTAT_BYPASS, BypassState.CLOSES_WITH_LIFT)) {
             pen.shape("bypass-valve", Pen.PAPER, Pen.INK, 1.4, false, 301, 203, 315, 203, 308, 210, 315, 217, 301, 217);
         }
         double y = pen.write("bypass", 220, 184, 78, words.say("bypass"), 12, true);
-        String how = car.marked(words, words.say("bypass." + token), THERMOSTAT_BYPASS);
+        String how = car.marked(words, words.say("bypass." + car.token(THERMOSTAT_BYPASS)), THERMOSTAT_BYPASS);
         y = pen.write("bypass", 220, y, 78, how, 12, false);
         pen.write("bypass", 220, y, 78, words.show(state.bypassM3PerS(), Dimension.LIQUID_FLOW), 12, false);
     }
@@ -166,7 +170,7 @@ final class CoolantSideDrawing {
         boolean assumed = car.assumed(PUMP_DRIVE);
         pen.circle("pump", Pen.PAPER, 298, RETURN_Y, 22, assumed);
         pen.shape("pump-wheel", Pen.COOLANT, Pen.NONE, 0, false, 288, RETURN_Y - 12, 312, RETURN_Y, 288, RETURN_Y + 12);
-        if (car.is(PUMP_DRIVE, "ENGINE")) {
+        if (car.is(PUMP_DRIVE, PumpDrive.ENGINE)) {
             pen.line("belt", Pen.INK, 1.6, assumed, 303, RETURN_Y - 21, 436, ENGINE_BOTTOM - 6);
             pen.line("belt", Pen.INK, 1.6, assumed, 303, RETURN_Y + 21, 441, ENGINE_BOTTOM + 17);
             pen.circle("pulley", Pen.PAPER, 438, ENGINE_BOTTOM + 6, 12, false);
@@ -234,7 +238,7 @@ final class CoolantSideDrawing {
         sensor(GAUGE_SENSOR, 0);
         String gauge = words.say("gauge." + car.token(GAUGE_SENSOR), words.show(state.gaugeK(), Dimension.TEMPERATURE));
         double at = key(GAUGE_SENSOR, y + 8, gauge);
-        if (!car.is(FAN_DRIVE, "ELECTRIC")) {
+        if (!car.is(FAN_DRIVE, FanDrive.ELECTRIC)) {
             return at;
         }
         sensor(FAN_SENSOR, 1);
@@ -247,11 +251,11 @@ final class CoolantSideDrawing {
     }
 
     private void sensor(BuildField field, int place) {
-        switch (car.token(field)) {
-            case "HEAD" -> symbol(name(field), field, ENGINE_X + 26 + 30 * place, ENGINE_Y + 44);
-            case "BLOCK" -> symbol(name(field), field, ENGINE_X + 26 + 30 * place, BLOCK_Y + 40);
-            case "RADIATOR_HOSE" -> symbol(name(field), field, 252 + 24 * place, HOSE_Y);
-            default -> symbol(name(field), field, radiator.tankX(place), radiator.tankY(place));
+        switch (car.option(field, SensorPlacement.class)) {
+            case HEAD -> symbol(name(field), field, ENGINE_X + 26 + 30 * place, ENGINE_Y + 44);
+            case BLOCK -> symbol(name(field), field, ENGINE_X + 26 + 30 * place, BLOCK_Y + 40);
+            case RADIATOR_HOSE -> symbol(name(field), field, 252 + 24 * place, HOSE_Y);
+            case TANK -> symbol(name(field), field, radiator.tankX(place), radiator.tankY(place));
         }
     }
 

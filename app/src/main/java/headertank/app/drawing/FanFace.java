@@ -10,6 +10,8 @@ import static headertank.calc.carspec.BuildField.FAN_FLAPS;
 import static headertank.calc.carspec.BuildField.FAN_MOUNTING;
 
 import headertank.app.unit.Dimension;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.YesNo;
 
 /** The core from the front, to scale, with its fans and the share of it that the shroud covers. */
 final class FanFace {
@@ -57,7 +59,7 @@ final class FanFace {
 
     private void flaps(double x, double y, double w, double h, double sx, double sy, double sh) {
         double margin = sx - x;
-        if (!car.is(FAN_FLAPS, "YES") || margin < 3) {
+        if (!car.is(FAN_FLAPS, YesNo.YES) || margin < 3) {
             return;
         }
         for (int i = 0; i < 3; i++) {
@@ -119,7 +121,7 @@ final class FanFace {
         at = pen.write("shroud", TEXT_X, at + 2, TEXT_WIDTH, cover, 13, false);
         String flaps = car.marked(words, words.say("flaps." + car.token(FAN_FLAPS)), FAN_FLAPS);
         at = pen.write("flaps", TEXT_X, at + 2, TEXT_WIDTH, flaps, 13, false);
-        if (car.is(FAN_DRIVE, "ELECTRIC")) {
+        if (car.is(FAN_DRIVE, FanDrive.ELECTRIC)) {
             at = pen.write("fan-current", TEXT_X, at + 6, TEXT_WIDTH, words.say("fan.current"), 13, false);
             at = pen.write(
                     "fan-current", TEXT_X, at + 2, TEXT_WIDTH, words.show(state.fanA(), Dimension.CURRENT), 15, true);

@@ -5,6 +5,8 @@ import static headertank.calc.carspec.BuildField.CORE_PASSES;
 import static headertank.calc.carspec.BuildField.CORE_TANKS;
 import static headertank.calc.carspec.BuildField.CORE_WIDTH;
 
+import headertank.calc.choice.TankPlacement;
+
 /**
  * The radiator from the front, to scale, with its tanks and the coolant's way through its passes. The way in is on top, the
  * way out at the right.
@@ -26,7 +28,7 @@ final class RadiatorFace {
     RadiatorFace(CarParts car, Pen pen, double right, double top, double mostWidth, double mostHeight) {
         this.car = car;
         this.pen = pen;
-        this.sides = car.is(CORE_TANKS, "SIDES");
+        this.sides = car.is(CORE_TANKS, TankPlacement.SIDES);
         this.passes = Math.max(1, car.count(CORE_PASSES));
         double tanksX = sides ? 2 * TANK : 0;
         double tanksY = sides ? 0 : 2 * TANK;

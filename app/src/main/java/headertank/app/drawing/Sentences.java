@@ -27,6 +27,9 @@ import static headertank.calc.carspec.BuildField.THERMOSTAT_BYPASS;
 
 import headertank.app.unit.Dimension;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.ThermostatFitting;
+import headertank.calc.choice.YesNo;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -59,7 +62,7 @@ final class Sentences {
                 car.marked(words, words.say("passes", car.count(CORE_PASSES)), CORE_PASSES),
                 option("tanks", CORE_TANKS));
         fans();
-        String thermostat = car.is(THERMOSTAT, "FITTED") ? "thermostat-fitted" : "thermostat-removed";
+        String thermostat = car.is(THERMOSTAT, ThermostatFitting.FITTED) ? "thermostat-fitted" : "thermostat-removed";
         say(thermostat, option("bypass", THERMOSTAT_BYPASS), show(state.lift(), Dimension.FRACTION));
         say("pump", option("pump", PUMP_DRIVE), number(HOSE_DIAMETER, Dimension.LENGTH));
         say("cap", number(CAP_PRESSURE, Dimension.PRESSURE_GAUGE));
@@ -71,7 +74,7 @@ final class Sentences {
                         words.say("gauge." + car.token(GAUGE_SENSOR), show(state.gaugeK(), Dimension.TEMPERATURE)),
                         GAUGE_SENSOR)
                 + ".");
-        if (car.is(FAN_DRIVE, "ELECTRIC")) {
+        if (car.is(FAN_DRIVE, FanDrive.ELECTRIC)) {
             said.add(car.marked(words, words.say("fan-sensor." + car.token(FAN_SENSOR)), FAN_SENSOR) + ".");
         }
         flows();
@@ -83,10 +86,10 @@ final class Sentences {
         if (car.oilCoolerInAir()) {
             parts.add(car.marked(words, words.say("part.oil-cooler"), OIL_COOLER));
         }
-        if (car.is(CONDENSER, "YES")) {
+        if (car.is(CONDENSER, YesNo.YES)) {
             parts.add(car.marked(words, words.say("part.condenser"), CONDENSER));
         }
-        if (car.is(CHARGE_COOLER, "YES")) {
+        if (car.is(CHARGE_COOLER, YesNo.YES)) {
             parts.add(car.marked(words, words.say("part.charge-cooler"), CHARGE_COOLER));
         }
         if (parts.isEmpty()) {
@@ -128,7 +131,7 @@ final class Sentences {
                 show(state.engineOutK(), Dimension.TEMPERATURE),
                 show(state.radiatorOutK(), Dimension.TEMPERATURE),
                 show(state.radiatorW(), Dimension.POWER));
-        if (car.is(FAN_DRIVE, "ELECTRIC")) {
+        if (car.is(FAN_DRIVE, FanDrive.ELECTRIC)) {
             say("fan-current", show(state.fanA(), Dimension.CURRENT));
         }
     }

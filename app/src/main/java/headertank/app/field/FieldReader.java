@@ -13,6 +13,7 @@ import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Stated;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Set;
 import org.springframework.stereotype.Component;
 
 /** Turns what was typed for fields into values, or into a sentence for each fault: all of them at once. */
@@ -32,8 +33,9 @@ public class FieldReader {
      *
      * @param values of the fields without a fault
      * @param faults a sentence for each field that could not be read
+     * @param meant what a bare number was probably meant as, where it makes no sense as it stands
      */
-    public record Reading(FieldValues values, Map<BuildField, String> faults) {}
+    public record Reading(FieldValues values, Map<BuildField, String> faults, Map<BuildField, String> meant) {}
 
     /** @param before what was there; a field that still reads as it did there keeps its exact value */
     public Reading read(Map<BuildField, TypedField> sent, FieldValues before) {
@@ -52,7 +54,7 @@ public class FieldReader {
                     field, sentence(field, problem, entries, sent.get(field).text()));
         }
         entries.keySet().removeAll(faults.keySet());
-        return new Reading(new FieldValues(entries, typed), faults);
+        return new Reading(new FieldValues(entries, typed), faults, meant(faults.keySet(), sent));
     }
 
     private void read(
@@ -83,13 +85,51 @@ public class FieldReader {
             }
             return;
         }
+        if (CoreSize.isOne(field, sent.text())) {
+            faults.put(field, text.message("spec.fault.size", "", sent.text()));
+            return;
+        }
+        if (field == BuildField.COOLANT_GLYCOL && isUnevenMix(sent.text())) {
+            faults.put(field, text.message("spec.fault.mix", "", sent.text()));
+            return;
+        }
         try {
-            entries.put(field, new Stated(FieldUnit.parse(field, sent.text(), text.system()), sent.from(), null));
-            typed.put(field, Units.withUnit(sent.text(), FieldUnit.of(field), text.system()));
+            String whole = FieldUnit.unfold(field, sent.text());
+            entries.put(field, new Stated(FieldUnit.parse(field, whole, text.system()), sent.from(), null));
+            typed.put(field, Units.withUnit(whole, FieldUnit.of(field), text.system()));
         } catch (UnitException e) {
             faults.put(field, text.message(e.messageKey(), e.getMessage(), e.messageArguments()));
         } catch (IllegalArgumentException e) {
             faults.put(field, range(field, sent.text()));
+        }
+    }
+
+    /** Two shares of a hundred of which nobody can tell which is the glycol. */
+    private static boolean isUnevenMix(String typed) {
+        return typed.matches("\\d{1,2} ?/ ?\\d{1,2}")
+                && FieldUnit.unfold(BuildField.COOLANT_GLYCOL, typed).equals(typed);
+    }
+
+    /** For each faulty bare number the first other unit in which it is allowed. */
+    private Map<BuildField, String> meant(Set<BuildField> faulty, Map<BuildField, TypedField> sent) {
+        Map<BuildField, String> meant = new EnumMap<>(BuildField.class);
+        for (BuildField field : faulty) {
+            if (field.isChoice() || field.unit() == SiUnit.COUNT) {
+                continue;
+            }
+            Units.inOtherUnits(sent.get(field).text(), FieldUnit.of(field), text.system()).stream()
+                    .filter(other -> isAllowed(field, other))
+                    .findFirst()
+                    .ifPresent(other -> meant.put(field, other));
+        }
+        return meant;
+    }
+
+    private boolean isAllowed(BuildField field, String typed) {
+        try {
+            return field.allowed().contains(FieldUnit.parse(field, typed, text.system()));
+        } catch (UnitException e) {
+            return false;
         }
     }
 

@@ -5,6 +5,7 @@ import headertank.app.unit.UnitException;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
 import headertank.calc.carspec.BuildField;
+import java.util.regex.Pattern;
 
 /** Which kind of quantity each numeric field is: the same pascal is a gauge pressure on a cap and a difference at a fan. */
 public final class FieldUnit {
@@ -39,6 +40,20 @@ public final class FieldUnit {
                     case SECOND -> Dimension.DURATION;
                 };
         };
+    }
+
+    private static final Pattern SHARE = Pattern.compile("0?[.,]\\d+");
+    private static final Pattern HALVES = Pattern.compile("50 ?/ ?50");
+
+    /** What people write short, written out: {@code 0.5} of a share is 50 %, and {@code 50/50} of a mix too. */
+    static String unfold(BuildField field, String typed) {
+        if (of(field) != Dimension.FRACTION) {
+            return typed;
+        }
+        if (SHARE.matcher(typed).matches()) {
+            return typed + " of 1";
+        }
+        return field == BuildField.COOLANT_GLYCOL && HALVES.matcher(typed).matches() ? "50 %" : typed;
     }
 
     /**

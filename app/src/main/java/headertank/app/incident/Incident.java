@@ -1,6 +1,6 @@
 package headertank.app.incident;
 
-import headertank.calc.sensor.SensorPlacement;
+import headertank.calc.choice.SensorPlacement;
 import java.time.Instant;
 import java.util.Optional;
 

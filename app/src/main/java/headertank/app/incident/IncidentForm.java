@@ -1,6 +1,6 @@
 package headertank.app.incident;
 
-import headertank.calc.sensor.SensorPlacement;
+import headertank.calc.choice.SensorPlacement;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;

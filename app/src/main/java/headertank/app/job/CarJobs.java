@@ -1,6 +1,8 @@
 package headertank.app.job;
 
+import headertank.app.shop.ShopTime;
 import java.util.List;
+import java.util.Optional;
 import org.springframework.stereotype.Component;
 
 /** The jobs on a car's page. */
@@ -10,8 +12,10 @@ public class CarJobs {
     private static final int SHOWN = 5;
 
     private final Queue queue;
+    private final ShopTime time;
 
-    CarJobs(Queue queue) {
+    CarJobs(Queue queue, ShopTime time) {
+        this.time = time;
         this.queue = queue;
     }
 
@@ -20,8 +24,13 @@ public class CarJobs {
         return queue.ofCar(carId, SHOWN);
     }
 
+    /** The job that is being worked on; the newest when there are several. */
+    public Optional<JobLine> open(long carId) {
+        return queue.ofCar(carId, 1).stream().filter(j -> !j.stage().isClosed()).findFirst();
+    }
+
     /** How dates are shown. */
     public Days days() {
-        return Days.now();
+        return Days.at(time);
     }
 }

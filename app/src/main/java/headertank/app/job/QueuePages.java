@@ -1,6 +1,7 @@
 package headertank.app.job;
 
 import headertank.app.check.figure.ShopFigures;
+import headertank.app.shop.ShopTime;
 import java.time.Instant;
 import java.time.LocalDate;
 import org.springframework.format.annotation.DateTimeFormat;
@@ -16,8 +17,10 @@ class QueuePages {
     private final Queue queue;
     private final Unfinished unfinished;
     private final ShopFigures figures;
+    private final ShopTime time;
 
-    QueuePages(Queue queue, Unfinished unfinished, ShopFigures figures) {
+    QueuePages(Queue queue, Unfinished unfinished, ShopFigures figures, ShopTime time) {
+        this.time = time;
         this.queue = queue;
         this.unfinished = unfinished;
         this.figures = figures;
@@ -29,7 +32,7 @@ class QueuePages {
             @RequestParam(required = false) @DateTimeFormat(iso = DateTimeFormat.ISO.DATE) LocalDate after,
             @RequestParam(defaultValue = "0") long afterId,
             Model model) {
-        Days days = Days.now();
+        Days days = Days.at(time);
         QueueView wanted = QueueView.of(show);
         Queue.Place place = after == null ? Queue.Place.START : new Queue.Place(after, afterId);
         model.addAttribute("days", days);

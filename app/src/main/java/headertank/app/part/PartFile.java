@@ -1,5 +1,6 @@
 package headertank.app.part;
 
+import headertank.app.csv.Csv;
 import headertank.app.field.FieldText;
 import headertank.app.field.TypedField;
 import headertank.app.unit.DecimalSign;

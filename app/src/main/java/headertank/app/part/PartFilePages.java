@@ -1,5 +1,6 @@
 package headertank.app.part;
 
+import headertank.app.csv.CsvDownload;
 import headertank.app.problem.ConflictException;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
@@ -11,8 +12,6 @@ import java.util.List;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.dao.DataIntegrityViolationException;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
@@ -39,22 +38,12 @@ class PartFilePages {
 
     @GetMapping("/parts/export.csv")
     ResponseEntity<byte[]> export() {
-        return csv(files.export(), "parts.csv");
+        return CsvDownload.of(files.export(), "parts.csv");
     }
 
     @GetMapping("/parts/{id}/cars.csv")
     ResponseEntity<byte[]> recallList(@PathVariable long id) {
-        return csv(files.recallList(id), "part-" + id + "-cars.csv");
-    }
-
-    private static ResponseEntity<byte[]> csv(String text, String name) {
-        return ResponseEntity.ok()
-                .header(HttpHeaders.CONTENT_TYPE, "text/csv;charset=UTF-8;header=present")
-                .header(HttpHeaders.CACHE_CONTROL, "no-store")
-                .header(
-                        HttpHeaders.CONTENT_DISPOSITION,
-                        ContentDisposition.attachment().filename(name).build().toString())
-                .body(text.getBytes(StandardCharsets.UTF_8));
+        return CsvDownload.of(files.recallList(id), "part-" + id + "-cars.csv");
     }
 
     @GetMapping("/parts/import")

@@ -1,6 +1,7 @@
 package headertank.app.part;
 
 import headertank.app.audit.AuditTrail;
+import headertank.app.csv.Csv;
 import headertank.app.problem.ConflictException;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,6 @@
 package headertank.app.part;
 
+import headertank.app.field.CoreSize;
 import headertank.app.field.TypedField;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Provenance;
@@ -53,7 +54,7 @@ record PartForm(
                 first(sent, "price"),
                 first(sent, "currency").toUpperCase(Locale.ROOT),
                 first(sent, "stock"),
-                fields,
+                CoreSize.spread(fields),
                 version.matches("\\d{1,9}") ? Integer.valueOf(version) : null);
     }
 

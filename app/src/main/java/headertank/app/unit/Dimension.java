@@ -32,6 +32,7 @@ public enum Dimension {
             of("bar", 1e5, 2, "barg", "bar(g)"),
             of("psi", Factor.PSI, 1, "psig", "lb", "lbs", "lb/in2"),
             of("kPa", 1e3, 0, "kpag"),
+            of("mbar", 100.0, 0, "mbarg", "hpa"),
             of("Pa", 1.0, 0)),
     /** Above vacuum, as in a weather report or an inlet manifold [Pa]. */
     PRESSURE_ABSOLUTE(

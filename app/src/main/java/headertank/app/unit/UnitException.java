@@ -1,7 +1,9 @@
 package headertank.app.unit;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** Text that cannot be read as a quantity. The code says why; pages translate it with {@link #messageKey()}. */
 public final class UnitException extends RuntimeException {
@@ -17,6 +19,8 @@ public final class UnitException extends RuntimeException {
         UNKNOWN_UNIT,
         BELOW_ABSOLUTE_ZERO
     }
+
+    private static final Set<Code> NAMES_UNITS = EnumSet.of(Code.EMPTY, Code.NOT_A_NUMBER, Code.UNKNOWN_UNIT);
 
     private final Code code;
     private final String text;
@@ -40,12 +44,16 @@ public final class UnitException extends RuntimeException {
 
     /** Symbols of the units that are accepted here. */
     public List<String> accepted() {
-        return dimension.units().stream().map(Unit::symbol).toList();
+        return dimension.units().stream()
+                .map(Unit::symbol)
+                .filter(s -> !s.isEmpty())
+                .toList();
     }
 
-    /** Key in the message files; argument 0 is the text, argument 1 the accepted units. */
+    /** Key in the message files; argument 0 is the text, argument 1 the accepted units, where there are any. */
     public String messageKey() {
-        return "unit." + code.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        String key = "unit." + code.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return NAMES_UNITS.contains(code) && accepted().isEmpty() ? key + ".bare" : key;
     }
 
     public Object[] messageArguments() {

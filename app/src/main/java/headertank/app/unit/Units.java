@@ -3,10 +3,12 @@ package headertank.app.unit;
 import headertank.app.unit.UnitException.Code;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
 /** Text with a unit to SI and back. In templates: {@code ${@units.show(x, 'AIR_FLOW')}}. */
@@ -23,11 +25,6 @@ public final class Units {
     private static final Pattern PLAIN = Pattern.compile("(\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d{1,3})?");
     private static final Pattern THOUSANDS_OR_DECIMAL = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
 
-    /** Reads a text for a metric shop. */
-    public static double parse(String text, Dimension dimension) {
-        return parse(text, dimension, UnitSystem.METRIC);
-    }
-
     /**
      * Reads a text such as {@code 2500 cfm}, {@code 1,3 bar}, {@code −5 °C}; a bare number is taken in the shop's unit. A
      * comma before three digits is refused as ambiguous unless the reader's language writes decimals with a comma.
@@ -40,8 +37,7 @@ public final class Units {
         if (typed.isEmpty()) {
             throw new UnitException(Code.EMPTY, typed, dimension);
         }
-        Matcher parts = NUMBER.matcher(
-                typed.replace('−', '-').replace('‐', '-').replace('‑', '-').replace('–', '-'));
+        Matcher parts = NUMBER.matcher(withHyphen(typed));
         if (!parts.matches()) {
             throw new UnitException(Code.NOT_A_NUMBER, typed, dimension);
         }
@@ -55,6 +51,10 @@ public final class Units {
             throw new UnitException(Code.BELOW_ABSOLUTE_ZERO, typed, dimension);
         }
         return si;
+    }
+
+    private static String withHyphen(String typed) {
+        return typed.replace('−', '-').replace('‐', '-').replace('‑', '-').replace('–', '-');
     }
 
     private static double number(String digits, String typed, Dimension dimension) {
@@ -72,13 +72,19 @@ public final class Units {
 
     private static Unit unit(String written, String typed, Dimension dimension, UnitSystem system) {
         String plain = UnitText.plain(written);
-        if (plain.isEmpty()) {
+        if (plain.isEmpty() || isDegreeOfTheShop(plain, dimension)) {
             return dimension.unit(system);
         }
         Optional<Unit> found = dimension.units().stream()
                 .filter(u -> u.spellings().contains(plain))
                 .findFirst();
         return found.orElseThrow(() -> new UnitException(Code.UNKNOWN_UNIT, typed, dimension));
+    }
+
+    /** A degree without a letter, on a thermometer: the shop's own. */
+    private static boolean isDegreeOfTheShop(String plain, Dimension dimension) {
+        return plain.equals("deg")
+                && (dimension == Dimension.TEMPERATURE || dimension == Dimension.TEMPERATURE_DIFFERENCE);
     }
 
     /** Shows an SI value in a metric shop's unit, rounded to what makes sense there: {@code 0.85 → 3060 m³/h}. */
@@ -96,9 +102,38 @@ public final class Units {
     /** What was typed, with the shop's unit added if it came without one, so that it still reads the same in another shop. */
     public static String withUnit(String text, Dimension dimension, UnitSystem system) {
         String typed = text.strip();
-        boolean bare = typed.matches("[+\\-−‐‑–]?[\\d.,eE \\u00a0\\u2009\\u202f]+")
-                && !dimension.symbol(system).isEmpty();
-        return bare ? typed + " " + dimension.symbol(system) : typed;
+        String symbol = dimension.symbol(system);
+        if (symbol.isEmpty()) {
+            return typed;
+        }
+        if (isBare(typed)) {
+            return typed + " " + symbol;
+        }
+        Matcher parts = NUMBER.matcher(withHyphen(typed));
+        boolean degree = parts.matches() && isDegreeOfTheShop(UnitText.plain(parts.group(3)), dimension);
+        return degree ? parts.group(1) + parts.group(2) + " " + symbol : typed;
+    }
+
+    private static boolean isBare(String typed) {
+        return typed.matches("[+\\-−‐‑–]?[\\d.,eE \\u00a0\\u2009\\u202f]+");
+    }
+
+    /**
+     * What a bare number may have been meant as, when it makes no sense in the shop's unit: the unit of the other kind of shop
+     * first, then the others; empty when the text names a unit.
+     */
+    public static List<String> inOtherUnits(String text, Dimension dimension, UnitSystem system) {
+        String typed = text.strip();
+        if (!isBare(typed)) {
+            return List.of();
+        }
+        Unit own = dimension.unit(system);
+        Unit others = dimension.unit(system == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US);
+        return Stream.concat(Stream.of(others), dimension.units().stream())
+                .distinct()
+                .filter(unit -> unit != own && !unit.symbol().isEmpty())
+                .map(unit -> typed + " " + unit.symbol())
+                .toList();
     }
 
     /** The number alone, for a table whose heading carries the unit. */

@@ -2,15 +2,16 @@ package headertank.app.carspec;
 
 import static headertank.calc.carspec.BuildField.CORE_WIDTH;
 import static headertank.calc.carspec.BuildField.ENGINE_SPEED;
+import static headertank.calc.carspec.BuildField.FAN_DIAMETER;
 import static headertank.calc.carspec.BuildField.FAN_FLOW;
 import static headertank.calc.carspec.BuildField.FIN_PITCH;
 import static headertank.calc.carspec.BuildField.FUEL;
-import static headertank.calc.quantity.Provenance.ADVERTISED;
 import static headertank.calc.quantity.Provenance.GUESSED;
 import static headertank.calc.quantity.Provenance.MEASURED;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import headertank.app.field.CoreSize;
 import headertank.app.field.FieldReader;
 import headertank.app.field.FieldText;
 import headertank.calc.Rater;
@@ -81,10 +82,58 @@ class SpecReaderTest {
         assertThat(reading.faults()).isEmpty();
         Spec spec = reading.spec();
         assertThat(((Stated) spec.build().entries().get(FAN_FLOW)).si()).isCloseTo(1.1799, within(1e-4));
-        assertThat(spec.build().entry(FAN_FLOW)).get().extracting("from").isEqualTo(ADVERTISED);
+        assertThat(spec.build().entry(FAN_FLOW)).get().extracting("from").isEqualTo(GUESSED);
         assertThat(spec.build().entry(CORE_WIDTH)).contains(new Stated(0.65, GUESSED, null));
-        assertThat(spec.build().entry(FUEL)).contains(new Chosen("E85", MEASURED));
+        assertThat(spec.build().entry(FUEL)).contains(new Chosen("E85", GUESSED));
         assertThat(spec.typed()).isEqualTo(Map.of(FAN_FLOW, "2500 cfm", CORE_WIDTH, "650 mm"));
+    }
+
+    @Test
+    void aSizeInThreePartsFillsThreeFields() {
+        for (String three : List.of("700x420x52", "700 x 420 × 52 mm", "70 cm*420mm*52 mm")) {
+            SpecReader.Reading reading = read(CORE_WIDTH.key(), three, CORE_WIDTH.key() + ".from", "MEASURED");
+            assertThat(reading.faults()).isEmpty();
+            double[] sizes = {0.7, 0.42, 0.052};
+            for (int i = 0; i < sizes.length; i++) {
+                Stated size = (Stated) reading.values().entries().get(CoreSize.FIELDS.get(i));
+                assertThat(size.si()).isCloseTo(sizes[i], within(1e-12));
+                assertThat(size.from()).isEqualTo(MEASURED);
+            }
+        }
+        SpecReader.Reading taken = read(CORE_WIDTH.key(), "700x420x52", "radiator.coreHeightM", "400");
+        assertThat(taken.faults()).containsOnlyKeys(CORE_WIDTH.key());
+        assertThat(taken.values().entries()).containsKey(BuildField.CORE_HEIGHT);
+    }
+
+    @Test
+    void sharesAndDegreesMayBeWrittenShort() {
+        SpecReader.Reading reading = read(
+                "coolant.glycolVolumeShare", "50/50",
+                "fan.shroudCoverage", "0.85",
+                "use.ambientK", "35 deg",
+                "coolant.capGaugePa", "1300 mbar");
+        assertThat(reading.faults()).isEmpty();
+        assertThat(((Stated) reading.values().entries().get(BuildField.COOLANT_GLYCOL)).si())
+                .isEqualTo(0.5);
+        assertThat(((Stated) reading.values().entries().get(BuildField.FAN_COVER)).si())
+                .isEqualTo(0.85);
+        assertThat(((Stated) reading.values().entries().get(BuildField.AMBIENT)).si())
+                .isEqualTo(308.15);
+        assertThat(((Stated) reading.values().entries().get(BuildField.CAP_PRESSURE)).si())
+                .isEqualTo(130000);
+        assertThat(reading.values().typed())
+                .containsEntry(BuildField.COOLANT_GLYCOL, "50 %")
+                .containsEntry(BuildField.FAN_COVER, "0.85 of 1")
+                .containsEntry(BuildField.AMBIENT, "35 °C");
+        assertThat(read("coolant.glycolVolumeShare", "60/40").faults()).containsOnlyKeys("coolant.glycolVolumeShare");
+    }
+
+    @Test
+    void aBareNumberThatMakesNoSenseIsAskedAbout() {
+        SpecReader.Reading reading = read("fan.diameterM", "14", "coolant.capGaugePa", "130", "radiator.passes", "14");
+        assertThat(reading.faults()).containsOnlyKeys("fan.diameterM", "coolant.capGaugePa", "radiator.passes");
+        assertThat(reading.meant()).isEqualTo(Map.of(FAN_DIAMETER, "14 in", BuildField.CAP_PRESSURE, "130 kPa"));
+        assertThat(read("fan.diameterM", "14 mm").meant()).isEmpty();
     }
 
     @Test

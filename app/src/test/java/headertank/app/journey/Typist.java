@@ -1,5 +1,7 @@
 package headertank.app.journey;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import org.openqa.selenium.Keys;
@@ -51,6 +53,15 @@ final class Typist {
         keys += 2;
         browser.focused().sendKeys(Keys.chord(Keys.CONTROL, key));
         return this;
+    }
+
+    /** Into a field for a date, in the order in which the browser has its parts. */
+    Typist date(LocalDate date) {
+        return type(date.format(DateTimeFormatter.ofPattern("MMddyyyy")));
+    }
+
+    int keys() {
+        return keys;
     }
 
     void waitForPage(String css) {

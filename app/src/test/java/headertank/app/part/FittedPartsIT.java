@@ -24,6 +24,7 @@ import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
 import headertank.app.carspec.Spec;
 import headertank.app.carspec.SpecBuilder;
+import headertank.app.csv.Csv;
 import headertank.app.database.DatabaseTest;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Role;

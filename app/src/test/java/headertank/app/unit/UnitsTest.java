@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import headertank.app.MessageSources;
 import headertank.app.unit.UnitException.Code;
+import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,6 +42,11 @@ class UnitsTest {
             16 psi        | PRESSURE_GAUGE         | 110316.11669069
             16 PSIG       | PRESSURE_GAUGE         | 110316.11669069
             110 kPa       | PRESSURE_GAUGE         | 110000
+            1300 mbar     | PRESSURE_GAUGE         | 130000
+            35 deg        | TEMPERATURE            | 308.15
+            −5°           | TEMPERATURE            | 268.15
+            9 deg         | TEMPERATURE_DIFFERENCE | 9
+            20 deg        | ANGLE                  | 0.3490658503988659
             1013 hPa      | PRESSURE_ABSOLUTE      | 101300
             0.5 inH2O     | PRESSURE_DIFFERENCE    | 124.544455
             60 l/min      | LIQUID_FLOW            | 0.001
@@ -76,7 +83,7 @@ class UnitsTest {
             1.5e2 A       | CURRENT                | 150
             """)
     void readsWhatPeopleType(String text, Dimension dimension, double si) {
-        assertThat(Units.parse(text, dimension)).isCloseTo(si, within(Math.abs(si) * 1e-12));
+        assertThat(metric(text, dimension)).isCloseTo(si, within(Math.abs(si) * 1e-12));
     }
 
     @ParameterizedTest
@@ -102,7 +109,6 @@ class UnitsTest {
             Infinity m    | LENGTH      | NOT_A_NUMBER
             2,500 cfm     | AIR_FLOW    | AMBIGUOUS_COMMA
             0.85          | FRACTION    | AMBIGUOUS_SHARE
-            85 deg        | TEMPERATURE | UNKNOWN_UNIT
             85 bar        | TEMPERATURE | UNKNOWN_UNIT
             16 psi        | LENGTH      | UNKNOWN_UNIT
             12 mm mm      | LENGTH      | UNKNOWN_UNIT
@@ -110,7 +116,7 @@ class UnitsTest {
             -300 C        | TEMPERATURE | BELOW_ABSOLUTE_ZERO
             """)
     void refusesWhatItCannotReadForSure(String text, Dimension dimension, Code code) {
-        UnitException refused = catchThrowableOfType(UnitException.class, () -> Units.parse(text, dimension));
+        UnitException refused = catchThrowableOfType(UnitException.class, () -> metric(text, dimension));
         assertThat(refused).isNotNull();
         assertThat(refused.code()).isEqualTo(code);
         assertThat(refused.accepted()).isNotEmpty();
@@ -118,14 +124,14 @@ class UnitsTest {
 
     @Test
     void theRefusalNamesWhatIsAccepted() {
-        assertThatThrownBy(() -> Units.parse("3 furlongs", Dimension.LENGTH))
+        assertThatThrownBy(() -> metric("3 furlongs", Dimension.LENGTH))
                 .isInstanceOfSatisfying(
                         UnitException.class, e -> assertThat(e.accepted()).contains("mm", "cm", "m", "in"));
     }
 
     @Test
     void nothingAtAllIsRefusedToo() {
-        assertThatThrownBy(() -> Units.parse(null, Dimension.LENGTH)).isInstanceOf(UnitException.class);
+        assertThatThrownBy(() -> metric(null, Dimension.LENGTH)).isInstanceOf(UnitException.class);
     }
 
     @ParameterizedTest
@@ -154,12 +160,10 @@ class UnitsTest {
     @EnumSource(Dimension.class)
     void everyUnitReadsBackItsOwnSymbol(Dimension dimension) {
         for (Unit unit : dimension.units()) {
-            double si = Units.parse("300 " + unit.symbol(), dimension);
+            double si = metric("300 " + unit.symbol(), dimension);
             assertThat(unit.fromSi(si)).as(unit.symbol()).isCloseTo(300, within(1e-9));
             for (String spelling : unit.spellings()) {
-                assertThat(Units.parse("300 " + spelling, dimension))
-                        .as(spelling)
-                        .isEqualTo(si);
+                assertThat(metric("300 " + spelling, dimension)).as(spelling).isEqualTo(si);
             }
         }
     }
@@ -193,5 +197,22 @@ class UnitsTest {
         assertThat(Units.withUnit("0.1 m2", Dimension.AREA, UnitSystem.METRIC)).isEqualTo("0.1 m2");
         assertThat(Units.withUnit("1,270", Dimension.LENGTH, UnitSystem.METRIC)).isEqualTo("1,270 mm");
         assertThat(Units.withUnit("-12", Dimension.TEMPERATURE, UnitSystem.US)).isEqualTo("-12 °F");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Dimension.class)
+    void noSentenceOfAFaultHasAHole(Dimension dimension) {
+        var messages = MessageSources.all();
+        for (String text : new String[] {"", "two", "2 furlongs"}) {
+            UnitException e = catchThrowableOfType(UnitException.class, () -> metric(text, dimension));
+            for (Locale locale : new Locale[] {Locale.ENGLISH, Locale.GERMAN}) {
+                String said = messages.getMessage(e.messageKey(), e.messageArguments(), locale);
+                assertThat(said).doesNotContain(" .", ", ,", "  ").doesNotEndWith("von .");
+            }
+        }
+    }
+
+    private static double metric(String text, Dimension dimension) {
+        return Units.parse(text, dimension, UnitSystem.METRIC);
     }
 }

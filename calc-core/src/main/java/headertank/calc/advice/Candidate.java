@@ -2,6 +2,15 @@ package headertank.calc.advice;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.AirExit;
+import headertank.calc.choice.BypassState;
+import headertank.calc.choice.Ducting;
+import headertank.calc.choice.FanControlKind;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.FanMounting;
+import headertank.calc.choice.OilCooling;
+import headertank.calc.choice.ThermostatFitting;
+import headertank.calc.choice.YesNo;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -26,8 +35,8 @@ record Candidate(String id, String label, Function<Resolved, Optional<Resolved>>
                     "hood-vent",
                     "Let the hot air out through a vent in the hood's low-pressure area",
                     r -> when(
-                            !r.is(BuildField.AIR_EXIT, "HOOD_VENT"),
-                            r.with(BuildField.AIR_EXIT, "HOOD_VENT")
+                            !r.is(BuildField.AIR_EXIT, AirExit.HOOD_VENT),
+                            r.with(BuildField.AIR_EXIT, AirExit.HOOD_VENT)
                                     .with(BuildField.AIR_EXIT_AREA, within(BuildField.AIR_EXIT_AREA, r, 1, 0.08)))),
             new Candidate(
                     "larger-face",
@@ -55,14 +64,16 @@ record Candidate(String id, String label, Function<Resolved, Optional<Resolved>>
                     "stronger-fans",
                     "Fans with 30 % more flow and half as much current again",
                     r -> when(
-                            r.is(BuildField.FAN_DRIVE, "ELECTRIC"),
+                            r.is(BuildField.FAN_DRIVE, FanDrive.ELECTRIC),
                             r.with(BuildField.FAN_FLOW, within(BuildField.FAN_FLOW, r, 1.3, 0))
                                     .with(BuildField.FAN_SHUT_OFF, within(BuildField.FAN_SHUT_OFF, r, 1.2, 0))
                                     .with(BuildField.FAN_CURRENT, within(BuildField.FAN_CURRENT, r, 1.5, 0)))),
             new Candidate(
                     "fans-pull",
                     "Mount the fans behind the core, pulling",
-                    r -> when(r.is(BuildField.FAN_MOUNTING, "PUSHING"), r.with(BuildField.FAN_MOUNTING, "PULLING"))),
+                    r -> when(
+                            r.is(BuildField.FAN_MOUNTING, FanMounting.PUSHING),
+                            r.with(BuildField.FAN_MOUNTING, FanMounting.PULLING))),
             new Candidate(
                     "shroud",
                     "Shroud over the whole core",
@@ -71,12 +82,12 @@ record Candidate(String id, String label, Function<Resolved, Optional<Resolved>>
                     "shroud-flaps",
                     "Flaps in the shroud, closed at standstill",
                     r -> when(
-                            r.is(BuildField.FAN_FLAPS, "NO") && r.value(BuildField.FAN_COVER) < 0.95,
-                            r.with(BuildField.FAN_FLAPS, "YES"))),
+                            r.is(BuildField.FAN_FLAPS, YesNo.NO) && r.value(BuildField.FAN_COVER) < 0.95,
+                            r.with(BuildField.FAN_FLAPS, YesNo.YES))),
             new Candidate(
                     "seal-duct",
                     "Seal the duct from inlet to core",
-                    r -> when(!r.is(BuildField.AIR_DUCT, "SEALED"), r.with(BuildField.AIR_DUCT, "SEALED"))),
+                    r -> when(!r.is(BuildField.AIR_DUCT, Ducting.SEALED), r.with(BuildField.AIR_DUCT, Ducting.SEALED))),
             new Candidate(
                     "larger-inlet",
                     "Inlet opening larger by a quarter",
@@ -85,27 +96,29 @@ record Candidate(String id, String label, Function<Resolved, Optional<Resolved>>
                     "fan-ramp",
                     "Fans on a ramp that is full at 85 C, so that they pre-cool",
                     r -> when(
-                            r.is(BuildField.FAN_DRIVE, "ELECTRIC")
-                                    && (r.is(BuildField.CONTROL_KIND, "SWITCH")
-                                            || r.is(BuildField.CONTROL_KIND, "TWO_STEP")),
-                            r.with(BuildField.CONTROL_KIND, "RAMP")
+                            r.is(BuildField.FAN_DRIVE, FanDrive.ELECTRIC)
+                                    && (r.is(BuildField.CONTROL_KIND, FanControlKind.SWITCH)
+                                            || r.is(BuildField.CONTROL_KIND, FanControlKind.TWO_STEP)),
+                            r.with(BuildField.CONTROL_KIND, FanControlKind.RAMP)
                                     .with(BuildField.CONTROL_SET, RAMP_SET_K)
                                     .with(BuildField.CONTROL_BAND, 15))),
             new Candidate(
                     "cooler-thermostat",
                     "Thermostat that opens at 78 C",
                     r -> when(
-                            r.is(BuildField.THERMOSTAT, "FITTED")
+                            r.is(BuildField.THERMOSTAT, ThermostatFitting.FITTED)
                                     && r.value(BuildField.THERMOSTAT_OPENING) > COOL_THERMOSTAT_K + 2,
                             r.with(BuildField.THERMOSTAT_OPENING, COOL_THERMOSTAT_K))),
             new Candidate(
                     "close-bypass",
                     "Close the bypass that stands open",
                     r -> when(
-                            r.is(BuildField.THERMOSTAT_BYPASS, "OPEN"),
+                            r.is(BuildField.THERMOSTAT_BYPASS, BypassState.OPEN),
                             r.with(
                                     BuildField.THERMOSTAT_BYPASS,
-                                    r.is(BuildField.THERMOSTAT, "FITTED") ? "CLOSES_WITH_LIFT" : "BLOCKED"))),
+                                    r.is(BuildField.THERMOSTAT, ThermostatFitting.FITTED)
+                                            ? BypassState.CLOSES_WITH_LIFT
+                                            : BypassState.BLOCKED))),
             new Candidate(
                     "larger-pump",
                     "Water pump with 30 % more flow",
@@ -118,8 +131,9 @@ record Candidate(String id, String label, Function<Resolved, Optional<Resolved>>
                     "oil-air-cooler",
                     "Cool the oil with air of its own instead of with coolant",
                     r -> when(
-                            r.is(BuildField.OIL_COOLER, "COOLANT") || r.is(BuildField.OIL_COOLER, "NONE"),
-                            r.with(BuildField.OIL_COOLER, "AIR"))));
+                            r.is(BuildField.OIL_COOLER, OilCooling.COOLANT)
+                                    || r.is(BuildField.OIL_COOLER, OilCooling.NONE),
+                            r.with(BuildField.OIL_COOLER, OilCooling.AIR))));
 
     private static Optional<Resolved> when(boolean possible, Resolved changed) {
         return possible ? Optional.of(changed) : Optional.empty();

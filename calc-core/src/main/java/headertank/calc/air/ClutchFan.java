@@ -6,8 +6,8 @@ import headertank.calc.quantity.Range;
 /**
  * A fan on the engine behind a viscous clutch. Its speed is {@code SR ratio n}, n engine speed, ratio the pulleys', SR the
  * clutch's speed ratio: {@code slipCold} until the air that leaves the core reaches {@code engageK}, rising linearly to
- * {@code slipHot} at {@code fullK}. It feels air, not coolant, so a gap to the core delays it. Defaults 0.25, 0.80 and 10
- * K: modelling choices. A rigid fan has slipCold = slipHot = 1.
+ * {@code slipHot} at {@code fullK}. It feels air, not coolant, so a gap to the core delays it. A usual clutch: 0.25, 0.80 and 10
+ * K between them (modelling choices). A rigid fan has slipCold = slipHot = 1.
  *
  * @param fan the blades at {@code referenceSpeedPerS}
  * @param referenceSpeedPerS blade speed of the fan's figures [rev/s], 1 to 200
@@ -28,9 +28,30 @@ public record ClutchFan(
         double fullK,
         double speedMaxPerS) {
 
+    /** Blade speed at which the flow of an engine-driven fan is usually stated [rev/s]: 2500 rev/min; common practice, no source. */
+    public static final double USUAL_REFERENCE_PER_S = 2500.0 / 60;
+
+    /** Speed ratio of an engaged viscous clutch [-]; modelling choice. */
+    public static final double ENGAGED_SLIP = 0.80;
+
+    /** Speed ratio of a viscous clutch that is cold [-]; modelling choice. */
+    public static final double FREE_SLIP = 0.25;
+
+    /** Air behind the core at which a viscous clutch begins to engage [K]; guessed. */
+    public static final double USUAL_ENGAGE_K = 338.15;
+
+    /** Rise of that air over which it engages [K]; modelling choice. */
+    public static final double ENGAGING_OVER_K = 10;
+
+    /** Blade speed that a viscous clutch does not exceed [rev/s]: 3600 rev/min; guessed. */
+    public static final double USUAL_FASTEST_PER_S = 60;
+
+    /** Pulley ratios that are accepted [-]. */
+    public static final Range PULLEY_RATIO = Range.of(0.3, 3);
+
     public ClutchFan {
         OutOfRangeException.require("referenceSpeedPerS", referenceSpeedPerS, Range.of(1, 200));
-        OutOfRangeException.require("pulleyRatio", pulleyRatio, Range.of(0.3, 3));
+        OutOfRangeException.require("pulleyRatio", pulleyRatio, PULLEY_RATIO);
         OutOfRangeException.require("slipHot", slipHot, Range.of(0, 1));
         OutOfRangeException.require("slipCold", slipCold, Range.of(0, slipHot));
         OutOfRangeException.require("engageK", engageK, Range.of(273, 420));
@@ -38,9 +59,22 @@ public record ClutchFan(
         OutOfRangeException.require("speedMaxPerS", speedMaxPerS, Range.of(1, 300));
     }
 
-    /** A viscous clutch with the usual slip, engaging over 10 K from the given air temperature behind the core. */
-    public static ClutchFan viscous(FanSpec fan, double referenceSpeedPerS, double pulleyRatio, double engageK) {
-        return new ClutchFan(fan, referenceSpeedPerS, pulleyRatio, 0.25, 0.80, engageK, engageK + 10, 300);
+    /**
+     * A viscous clutch with the usual slip, engaging at the usual air temperature and at most at its usual speed.
+     *
+     * @param fan the blades at {@link #USUAL_REFERENCE_PER_S}
+     * @param pulleyRatio pulley speed over engine speed [-], 0.3 to 3
+     */
+    public static ClutchFan viscous(FanSpec fan, double pulleyRatio) {
+        return new ClutchFan(
+                fan,
+                USUAL_REFERENCE_PER_S,
+                pulleyRatio,
+                FREE_SLIP,
+                ENGAGED_SLIP,
+                USUAL_ENGAGE_K,
+                USUAL_ENGAGE_K + ENGAGING_OVER_K,
+                USUAL_FASTEST_PER_S);
     }
 
     /**
@@ -58,26 +92,11 @@ public record ClutchFan(
     }
 
     /**
-     * @param engineSpeedPerS crankshaft speed [rev/s], 0 to 400
-     * @param airOffCoreK temperature of the air at the clutch [K]
-     * @return blade speed [rev/s]
-     */
-    public double bladeSpeedPerS(double engineSpeedPerS, double airOffCoreK) {
-        OutOfRangeException.require("engineSpeedPerS", engineSpeedPerS, Range.of(0, 400));
-        return Math.min(speedMaxPerS, engineSpeedPerS * pulleyRatio * slip(airOffCoreK));
-    }
-
-    /**
      * @param engineSpeedPerS crankshaft speed [rev/s]
      * @param slip SR, blade speed over pulley speed [-]
      * @return blade speed over reference speed [-], for {@link AirPath#solve}
      */
     public double speedFactorAtSlip(double engineSpeedPerS, double slip) {
         return Math.min(speedMaxPerS, engineSpeedPerS * pulleyRatio * slip) / referenceSpeedPerS;
-    }
-
-    /** @return blade speed over reference speed [-], for {@link AirPath#solve} */
-    public double speedFactor(double engineSpeedPerS, double airOffCoreK) {
-        return bladeSpeedPerS(engineSpeedPerS, airOffCoreK) / referenceSpeedPerS;
     }
 }

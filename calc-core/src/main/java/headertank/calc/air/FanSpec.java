@@ -16,7 +16,6 @@ import headertank.calc.quantity.Range;
  * @param pushing whether it stands before the core and sees cold air; its speed counts 0.75 (common practice, no source:
  *     a pusher moves 20 to 30 % less)
  * @param windmillingLoss loss coefficient on the blade annulus without power [-], 0 to 30; 5 when unknown, guessed, 40 %
- * @param lockedLoss the same with locked blades [-], not below {@code windmillingLoss}, to 60; 9 when unknown, guessed
  */
 public record FanSpec(
         int count,
@@ -26,14 +25,19 @@ public record FanSpec(
         double hubDiameterM,
         double shape,
         boolean pushing,
-        double windmillingLoss,
-        double lockedLoss) {
+        double windmillingLoss) {
 
     /** Hub over blade diameter when nobody measured it [-]; guessed. */
     public static final double USUAL_HUB_SHARE = 0.35;
 
     /** Shape of the curve when nobody measured it [-]; modelling choice. */
     public static final double USUAL_SHAPE = 0.5;
+
+    /** Loss coefficient of unpowered blades when nobody measured it [-]; guessed, 40 %. */
+    public static final double USUAL_WINDMILLING_LOSS = 5;
+
+    /** Loss coefficients of unpowered blades that are accepted [-]. */
+    public static final Range WINDMILLING_LOSS = Range.of(0, 30);
 
     public FanSpec {
         OutOfRangeException.require("count", count, Range.of(1, 8));
@@ -42,34 +46,19 @@ public record FanSpec(
         OutOfRangeException.require("diameterM", diameterM, Range.of(0.05, 1.2));
         OutOfRangeException.require("hubDiameterM", hubDiameterM, Range.of(0, 0.8 * diameterM));
         OutOfRangeException.require("shape", shape, Range.of(0.2, 0.9));
-        OutOfRangeException.require("windmillingLoss", windmillingLoss, Range.of(0, 30));
-        OutOfRangeException.require("lockedLoss", lockedLoss, Range.of(windmillingLoss, 60));
+        OutOfRangeException.require("windmillingLoss", windmillingLoss, WINDMILLING_LOSS);
     }
 
     /** Pulling fans with the usual shape and losses. */
     public static FanSpec of(
             int count, double freeFlowM3PerS, double shutOffPa, double diameterM, double hubDiameterM) {
-        return new FanSpec(count, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, USUAL_SHAPE, false, 5, 9);
-    }
-
-    /** @return the same fans before the core, pushing */
-    public FanSpec asPusher() {
         return new FanSpec(
-                count, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, shape, true, windmillingLoss, lockedLoss);
+                count, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, USUAL_SHAPE, false, USUAL_WINDMILLING_LOSS);
     }
 
     /** @return the same fans, another number of them */
     public FanSpec times(int number) {
-        return new FanSpec(
-                number,
-                freeFlowM3PerS,
-                shutOffPa,
-                diameterM,
-                hubDiameterM,
-                shape,
-                pushing,
-                windmillingLoss,
-                lockedLoss);
+        return new FanSpec(number, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, shape, pushing, windmillingLoss);
     }
 
     /** @return area between hub and blade tips of one fan [m2] */

@@ -151,7 +151,7 @@ public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
 
         /** States a choice as measured, i.e. seen on the car. */
         public Builder seen(BuildField field, Enum<?> option) {
-            return set(field, new Chosen(option.name(), Provenance.MEASURED));
+            return set(field, new Chosen(field.token(option), Provenance.MEASURED));
         }
 
         /** States a choice as measured, i.e. seen on the car. */

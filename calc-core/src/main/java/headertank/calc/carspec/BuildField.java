@@ -14,10 +14,29 @@ import static headertank.calc.carspec.FieldGroup.RADIATOR;
 import static headertank.calc.carspec.FieldGroup.SENSOR;
 import static headertank.calc.carspec.FieldGroup.USE;
 
+import headertank.calc.choice.AirExit;
+import headertank.calc.choice.BypassState;
+import headertank.calc.choice.CoolantBase;
+import headertank.calc.choice.Ducting;
+import headertank.calc.choice.FanControlKind;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.FanMounting;
+import headertank.calc.choice.OilCooling;
+import headertank.calc.choice.OilThermostatFitting;
+import headertank.calc.choice.PumpDrive;
+import headertank.calc.choice.SensorPlacement;
+import headertank.calc.choice.TankPlacement;
+import headertank.calc.choice.ThermostatFitting;
+import headertank.calc.choice.YesNo;
+import headertank.calc.engine.EngineClass;
+import headertank.calc.fluid.Fuel;
+import headertank.calc.hood.HoodMaterial;
 import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Range;
 import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Spread;
+import headertank.calc.radiator.CoreMaterial;
+import headertank.calc.radiator.FinKind;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -32,12 +51,7 @@ import java.util.Optional;
  * one 0.02, 0.04, 0.08 and 0.10. Advertised fan flow is taken at 0.85 and advertised power at 0.95 of the claim.
  */
 public enum BuildField {
-    ENGINE_CLASS(
-            "engine.class",
-            ENGINE,
-            "Kind of engine",
-            options("PETROL_NATURAL", "PETROL_TURBO", "PETROL_OLD", "DIESEL_TURBO", "ROTARY"),
-            true),
+    ENGINE_CLASS("engine.class", ENGINE, "Kind of engine", EngineClass.class, true),
     ENGINE_DISPLACEMENT(
             "engine.displacementM3", ENGINE, "Displacement", SiUnit.CUBIC_METRE, 3e-4, 1.2e-2, Off.EXACT, true),
     ENGINE_CYLINDERS("engine.cylinders", ENGINE, "Cylinders or rotors", SiUnit.COUNT, 1, 16, Off.EXACT, false),
@@ -56,17 +70,12 @@ public enum BuildField {
     CAR_MASS(
             "engine.carMassKg", ENGINE, "Mass of the car with driver", SiUnit.KILOGRAM, 400, 4500, Off.RELATIVE, false),
 
-    FUEL(
-            "fuel.burnt",
-            FieldGroup.FUEL,
-            "Fuel burnt",
-            options("PETROL_E0", "PETROL_E10", "E85", "ETHANOL", "METHANOL", "DIESEL"),
-            true),
+    FUEL("fuel.burnt", FieldGroup.FUEL, "Fuel burnt", Fuel.class, true),
     FUEL_OF_DONOR(
             "fuel.setupTakenFrom",
             FieldGroup.FUEL,
             "Cooling set-up taken over from a car that burnt",
-            options("PETROL_E0", "PETROL_E10", "E85", "ETHANOL", "METHANOL", "DIESEL"),
+            Fuel.class,
             false),
 
     AMBIENT("use.ambientK", USE, "Hottest day to design for", SiUnit.KELVIN, 253.15, 328.15, Off.TEMPERATURE, true),
@@ -82,15 +91,15 @@ public enum BuildField {
     ALTITUDE("use.altitudeM", USE, "Altitude", SiUnit.METRE, 0, 4500, Off.EXACT, false),
     HUMIDITY("use.relativeHumidity", USE, "Relative humidity", SiUnit.ONE, 0, 1, Off.SHARE, false),
 
-    CORE_CLASS("radiator.coreClass", RADIATOR, "Class of core", List.of(), true),
+    CORE_CLASS("radiator.coreClass", RADIATOR, "Class of core", null, true),
     CORE_WIDTH("radiator.coreWidthM", RADIATOR, "Core width", SiUnit.METRE, 0.15, 1.2, Off.SIZE, true),
     CORE_HEIGHT("radiator.coreHeightM", RADIATOR, "Core height", SiUnit.METRE, 0.10, 0.9, Off.SIZE, true),
     CORE_DEPTH("radiator.coreDepthM", RADIATOR, "Core depth", SiUnit.METRE, 0.012, 0.100, Off.SIZE, true),
-    CORE_TANKS("radiator.tanks", RADIATOR, "Tanks", options("SIDES", "TOP_AND_BOTTOM"), false),
+    CORE_TANKS("radiator.tanks", RADIATOR, "Tanks", TankPlacement.class, false),
     CORE_PASSES("radiator.passes", RADIATOR, "Passes", SiUnit.COUNT, 1, 3, Off.EXACT, false),
     CORE_TILT("radiator.tiltRad", RADIATOR, "Tilt from upright", SiUnit.RADIAN, 0, 1.05, Off.EXACT, false),
-    CORE_MATERIAL("radiator.material", RADIATOR, "Material", options("ALUMINIUM", "COPPER_BRASS"), false),
-    FIN_KIND("radiator.finKind", RADIATOR, "Fins", options("LOUVERED", "PLAIN"), false),
+    CORE_MATERIAL("radiator.material", RADIATOR, "Material", CoreMaterial.class, false),
+    FIN_KIND("radiator.finKind", RADIATOR, "Fins", FinKind.class, false),
     FIN_PITCH("radiator.finPitchM", RADIATOR, "Fin pitch", SiUnit.METRE, 5.5e-4, 3.9e-3, Off.RELATIVE, false),
     FIN_HEIGHT(
             "radiator.finHeightM", RADIATOR, "Fin height between tubes", SiUnit.METRE, 5e-3, 2e-2, Off.RELATIVE, false),
@@ -123,10 +132,10 @@ public enum BuildField {
             Off.RELATIVE,
             false),
 
-    FAN_DRIVE("fan.drive", FAN, "Drive", options("ELECTRIC", "CLUTCH", "NONE"), true),
+    FAN_DRIVE("fan.drive", FAN, "Drive", FanDrive.class, true),
     FAN_COUNT("fan.count", FAN, "Number of fans", SiUnit.COUNT, 1, 4, Off.EXACT, true),
     FAN_DIAMETER("fan.diameterM", FAN, "Diameter", SiUnit.METRE, 0.12, 0.60, Off.SIZE, true),
-    FAN_MOUNTING("fan.mounting", FAN, "Mounting", options("PULLING", "PUSHING"), false),
+    FAN_MOUNTING("fan.mounting", FAN, "Mounting", FanMounting.class, false),
     FAN_FLOW(
             "fan.freeFlowM3PerS",
             FAN,
@@ -141,7 +150,7 @@ public enum BuildField {
     FAN_START_CURRENT(
             "fan.startCurrentA", FAN, "Starting current of each fan", SiUnit.AMPERE, 1, 200, Off.RELATIVE, false),
     FAN_COVER("fan.shroudCoverage", FAN, "Share of the core under the shroud", SiUnit.ONE, 0.05, 1, Off.SHARE, true),
-    FAN_FLAPS("fan.shroudFlaps", FAN, "Flaps in the shroud", options("YES", "NO"), false),
+    FAN_FLAPS("fan.shroudFlaps", FAN, "Flaps in the shroud", YesNo.class, false),
     FAN_RATIO(
             "fan.clutchSpeedRatio",
             FAN,
@@ -152,12 +161,7 @@ public enum BuildField {
             Off.RELATIVE,
             false),
 
-    CONTROL_KIND(
-            "fanControl.kind",
-            FAN_CONTROL,
-            "How the fans are switched",
-            options("SWITCH", "TWO_STEP", "RAMP", "TABLE", "ALWAYS_ON"),
-            false),
+    CONTROL_KIND("fanControl.kind", FAN_CONTROL, "How the fans are switched", FanControlKind.class, false),
     CONTROL_SET(
             "fanControl.setK",
             FAN_CONTROL,
@@ -218,14 +222,14 @@ public enum BuildField {
     CONTROL_ROW_5_DUTY(
             "fanControl.row5Duty", FAN_CONTROL, "Fan table, row 5: duty", SiUnit.ONE, 0, 1, Off.EXACT, false),
 
-    COOLANT_BASE("coolant.base", COOLANT, "Coolant", options("WATER", "ETHYLENE_GLYCOL", "PROPYLENE_GLYCOL"), true),
+    COOLANT_BASE("coolant.base", COOLANT, "Coolant", CoolantBase.class, true),
     COOLANT_GLYCOL(
             "coolant.glycolVolumeShare", COOLANT, "Share of glycol by volume", SiUnit.ONE, 0, 0.65, Off.SHARE, true),
     COOLANT_VOLUME(
             "coolant.volumeM3", COOLANT, "Coolant in the system", SiUnit.CUBIC_METRE, 2e-3, 4e-2, Off.RELATIVE, false),
     CAP_PRESSURE("coolant.capGaugePa", COOLANT, "Cap pressure", SiUnit.PASCAL, 0, 3e5, Off.RELATIVE, true),
 
-    THERMOSTAT("thermostat.state", FieldGroup.THERMOSTAT, "Thermostat", options("FITTED", "REMOVED"), true),
+    THERMOSTAT("thermostat.state", FieldGroup.THERMOSTAT, "Thermostat", ThermostatFitting.class, true),
     THERMOSTAT_OPENING(
             "thermostat.openingK",
             FieldGroup.THERMOSTAT,
@@ -235,14 +239,9 @@ public enum BuildField {
             383.15,
             Off.TEMPERATURE,
             false),
-    THERMOSTAT_BYPASS(
-            "thermostat.bypass",
-            FieldGroup.THERMOSTAT,
-            "Bypass",
-            options("CLOSES_WITH_LIFT", "OPEN", "RESTRICTED", "BLOCKED"),
-            false),
+    THERMOSTAT_BYPASS("thermostat.bypass", FieldGroup.THERMOSTAT, "Bypass", BypassState.class, false),
 
-    PUMP_DRIVE("pump.drive", PUMP, "Pump drive", options("ENGINE", "ELECTRIC"), false),
+    PUMP_DRIVE("pump.drive", PUMP, "Pump drive", PumpDrive.class, false),
     PUMP_FLOW(
             "pump.maxFlowM3PerS",
             PUMP,
@@ -265,16 +264,10 @@ public enum BuildField {
             false),
     HOSE_DIAMETER("hose.innerDiameterM", PUMP, "Hose inner diameter", SiUnit.METRE, 0.012, 0.06, Off.SIZE, false),
 
-    GAUGE_SENSOR(
-            "sensor.gaugePlace",
-            SENSOR,
-            "Gauge sensor sits in",
-            options("HEAD", "BLOCK", "RADIATOR_HOSE", "TANK"),
-            false),
-    FAN_SENSOR(
-            "sensor.fanPlace", SENSOR, "Fan sensor sits in", options("HEAD", "BLOCK", "RADIATOR_HOSE", "TANK"), false),
+    GAUGE_SENSOR("sensor.gaugePlace", SENSOR, "Gauge sensor sits in", SensorPlacement.class, false),
+    FAN_SENSOR("sensor.fanPlace", SENSOR, "Fan sensor sits in", SensorPlacement.class, false),
 
-    OIL_COOLER("oil.cooler", OIL, "Oil cooler", options("NONE", "COOLANT", "AIR", "BOTH"), false),
+    OIL_COOLER("oil.cooler", OIL, "Oil cooler", OilCooling.class, false),
     OIL_COOLER_CONDUCTANCE(
             "oil.airCoolerWPerK",
             OIL,
@@ -284,7 +277,7 @@ public enum BuildField {
             1500,
             Off.RELATIVE,
             false),
-    OIL_THERMOSTAT("oil.thermostat", OIL, "Thermostat of the oil-air cooler", options("FITTED", "NONE"), false),
+    OIL_THERMOSTAT("oil.thermostat", OIL, "Thermostat of the oil-air cooler", OilThermostatFitting.class, false),
     OIL_THERMOSTAT_OPENING(
             "oil.thermostatOpeningK",
             OIL,
@@ -305,19 +298,13 @@ public enum BuildField {
             false),
 
     AIR_INLET("air.inletAreaM2", AIR, "Free inlet area", SiUnit.SQUARE_METRE, 0.005, 0.8, Off.RELATIVE, false),
-    AIR_DUCT("air.duct", AIR, "Ducting to the core", options("SEALED", "PARTLY", "OPEN"), false),
-    AIR_EXIT("air.exit", AIR, "Hot air leaves", options("UNDER_CAR", "HOOD_VENT", "NO_WAY_OUT"), false),
+    AIR_DUCT("air.duct", AIR, "Ducting to the core", Ducting.class, false),
+    AIR_EXIT("air.exit", AIR, "Hot air leaves", AirExit.class, false),
     AIR_EXIT_AREA("air.exitAreaM2", AIR, "Free exit area", SiUnit.SQUARE_METRE, 0.002, 0.8, Off.RELATIVE, false),
-    CHARGE_COOLER("air.chargeCoolerInFront", AIR, "Charge cooler in front of the core", options("YES", "NO"), false),
-    CONDENSER(
-            "air.condenserInFront",
-            AIR,
-            "Air-conditioning condenser in front of the core",
-            options("YES", "NO"),
-            false),
+    CHARGE_COOLER("air.chargeCoolerInFront", AIR, "Charge cooler in front of the core", YesNo.class, false),
+    CONDENSER("air.condenserInFront", AIR, "Air-conditioning condenser in front of the core", YesNo.class, false),
 
-    HOOD_MATERIAL(
-            "hood.material", HOOD, "Hood material", options("STEEL", "ALUMINIUM", "GLASS_FIBRE", "CARBON"), false),
+    HOOD_MATERIAL("hood.material", HOOD, "Hood material", HoodMaterial.class, false),
     HOOD_THICKNESS("hood.thicknessM", HOOD, "Hood thickness", SiUnit.METRE, 3e-4, 1.5e-2, Off.RELATIVE, false),
 
     ALTERNATOR("electric.alternatorA", ELECTRIC, "Alternator rating", SiUnit.AMPERE, 20, 400, Off.RELATIVE, true),
@@ -347,6 +334,7 @@ public enum BuildField {
     private final String label;
     private final SiUnit unit;
     private final Range allowed;
+    private final Class<? extends Enum<?>> type;
     private final List<String> options;
     private final Off off;
     private final boolean essential;
@@ -365,24 +353,24 @@ public enum BuildField {
         this.label = label;
         this.unit = unit;
         this.allowed = Range.of(min, max);
+        this.type = null;
         this.options = List.of();
         this.off = off;
         this.essential = essential;
     }
 
-    BuildField(String key, FieldGroup group, String label, List<String> options, boolean essential) {
+    BuildField(String key, FieldGroup group, String label, Class<? extends Enum<?>> type, boolean essential) {
         this.key = key;
         this.group = group;
         this.label = label;
         this.unit = null;
         this.allowed = null;
-        this.options = options;
+        this.type = type;
+        this.options = type == null
+                ? List.of()
+                : Arrays.stream(type.getEnumConstants()).map(Enum::name).toList();
         this.off = Off.EXACT;
         this.essential = essential;
-    }
-
-    private static List<String> options(String... tokens) {
-        return List.of(tokens);
     }
 
     /** @return the field with this key, if there is one */
@@ -425,6 +413,19 @@ public enum BuildField {
      */
     public List<String> options() {
         return options;
+    }
+
+    /**
+     * @param option one of this field's options
+     * @return its token
+     * @throws IllegalArgumentException when it is an option of another kind
+     */
+    public String token(Enum<?> option) {
+        if (option.getDeclaringClass() != type) {
+            throw new IllegalArgumentException(option.getDeclaringClass().getSimpleName() + "." + option.name()
+                    + " is no option of " + key + ": allowed are " + options);
+        }
+        return option.name();
     }
 
     /** @return whether the field is one of the handful that move the answer most and should be asked first */

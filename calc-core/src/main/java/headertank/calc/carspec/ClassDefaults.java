@@ -1,26 +1,48 @@
 package headertank.calc.carspec;
 
+import static headertank.calc.carspec.BuildField.*;
+import static headertank.calc.carspec.Default.choice;
+import static headertank.calc.carspec.Default.number;
+import static headertank.calc.carspec.Default.token;
 import static headertank.calc.quantity.Physics.kelvin;
+import static headertank.calc.quantity.Spread.absolute;
+import static headertank.calc.quantity.Spread.relative;
 
 import headertank.calc.air.Fan;
 import headertank.calc.air.FanFit;
 import headertank.calc.air.FanSpec;
+import headertank.calc.choice.AirExit;
+import headertank.calc.choice.BypassState;
+import headertank.calc.choice.CoolantBase;
+import headertank.calc.choice.Ducting;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.FanMounting;
+import headertank.calc.choice.OilCooling;
+import headertank.calc.choice.OilThermostatFitting;
+import headertank.calc.choice.PumpDrive;
+import headertank.calc.choice.SensorPlacement;
+import headertank.calc.choice.TankPlacement;
+import headertank.calc.choice.ThermostatFitting;
+import headertank.calc.choice.YesNo;
+import headertank.calc.engine.EngineClass;
+import headertank.calc.fluid.Fuel;
+import headertank.calc.hood.HoodMaterial;
 import headertank.calc.oil.OilThermostat;
-import headertank.calc.quantity.InputException;
-import headertank.calc.quantity.InputProblem;
 import headertank.calc.quantity.Spread;
-import headertank.calc.quantity.Stated;
-import headertank.calc.radiator.CoreClass;
 import headertank.calc.radiator.CoreFigure;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.hipparchus.util.FastMath;
 
 /**
- * What stands in for a value that nobody stated: the typical value of the class of car, scaled with what is known.
+ * What stands in for a value that nobody stated: one table, a row per field, with the typical value of the class of car,
+ * scaled with what is known. Numbers by class stand in the order of {@link CarClass}.
  *
  * <p>All figures are guesses for the class ({@code common practice, no source}) with the spread shown; the spreads are
  * wide on purpose. A gap in the answer is therefore never free: it widens the uncertainty of the rating.
@@ -30,351 +52,202 @@ final class ClassDefaults {
     /** Order in which gaps are filled: a default may rest on the fields before it. */
     static final List<BuildField> ORDER = order();
 
-    static final Spread EXACT = Spread.relative(0);
+    static final Spread EXACT = relative(0);
 
-    private final CarClass carClass;
-    private final Map<String, CoreClass> coreClasses;
-    private final double[] values;
-    private final String[] tokens;
+    private static final String OF_CLASS = "typical of the class";
+    private static final String OF_CORE = "of the class of core";
+    private static final String AS_BUILT = "as built";
+    private static final String FROM_POWER_AND_FACE = "from the power, at the class's core face per kilowatt";
 
-    private final ControlDefaults control;
+    private static final Map<BuildField, Default> TABLE = table(List.of(
+            choice(
+                    FUEL,
+                    c -> c.is(ENGINE_CLASS, EngineClass.DIESEL_TURBO) ? Fuel.DIESEL : Fuel.PETROL_E10,
+                    "pump fuel"),
+            number(ENGINE_POWER, byClass(80e3, 130e3, 220e3, 330e3), relative(0.25), OF_CLASS),
+            choice(ENGINE_CLASS, ClassDefaults::engineClass, "most common in the class"),
+            number(
+                    ENGINE_DISPLACEMENT,
+                    c -> c.value(ENGINE_POWER) / wattPerCubicMetre(c),
+                    relative(0.15),
+                    "from the power, at the class's output per litre"),
+            number(ENGINE_CYLINDERS, ClassDefaults::cylinders, EXACT, "from the displacement"),
+            number(ENGINE_SPEED, perMinute(5000, 6000, 7000, 6800), relative(0.08), OF_CLASS),
+            number(ENGINE_IDLE, perMinute(800, 800, 950, 1000), relative(0.08), OF_CLASS),
+            number(CAR_MASS, byClass(1400, 1550, 1250, 1350), relative(0.12), OF_CLASS),
+            number(
+                    AMBIENT,
+                    celsius(38, 38, 32, 32),
+                    absolute(3),
+                    "hot day of a temperate summer; ask where the car is used"),
+            number(
+                    LOWEST_AMBIENT,
+                    celsius(-15, -15, -5, -5),
+                    absolute(5),
+                    "cold night of a temperate winter; ask where the car stands"),
+            number(ALTITUDE, always(100), EXACT, "lowland"),
+            number(HUMIDITY, always(0.40), absolute(0.15), "summer day"),
+            token(
+                    CORE_CLASS,
+                    pick("copper-brass-louvred", "thin-original", "dense-aluminium", "two-row-aluminium"),
+                    OF_CLASS),
+            number(CORE_WIDTH, ClassDefaults::coreWidth, relative(0.10), FROM_POWER_AND_FACE),
+            number(CORE_HEIGHT, c -> faceArea(c) / c.value(CORE_WIDTH), relative(0.10), FROM_POWER_AND_FACE),
+            number(CORE_DEPTH, byClass(0.040, 0.026, 0.042, 0.052), relative(0.15), OF_CLASS),
+            choice(
+                    CORE_TANKS,
+                    pick(TankPlacement.TOP_AND_BOTTOM, TankPlacement.SIDES, TankPlacement.SIDES, TankPlacement.SIDES),
+                    OF_CLASS),
+            number(CORE_PASSES, always(1), EXACT, "most radiators have one"),
+            number(CORE_TILT, always(0), EXACT, "upright"),
+            choice(CORE_MATERIAL, c -> c.coreClass().material(), OF_CORE),
+            choice(FIN_KIND, c -> c.coreClass().finKind(), OF_CORE),
+            ofCore(FIN_PITCH, CoreFigure.FIN_PITCH_M),
+            ofCore(FIN_HEIGHT, CoreFigure.FIN_HEIGHT_M),
+            number(TUBE_ROWS, c -> c.coreClass().rows(), EXACT, OF_CORE),
+            ofCore(TUBE_HEIGHT, CoreFigure.TUBE_HEIGHT_M),
+            number(
+                    CORE_BLOCKED,
+                    byClass(0.08, 0.03, 0.05, 0.05),
+                    absolute(0.03),
+                    "insects, stones and bent fins of a used core"),
+            number(CORE_FOULING, byClass(1e-4, 3.5e-5, 3.5e-5, 3.5e-5), relative(0.40), "used coolant circuit"),
+            choice(FAN_DRIVE, pick(FanDrive.CLUTCH, FanDrive.ELECTRIC, FanDrive.ELECTRIC, FanDrive.ELECTRIC), OF_CLASS),
+            number(
+                    FAN_COUNT,
+                    c -> c.is(FAN_DRIVE, FanDrive.CLUTCH)
+                            ? 1
+                            : byClass(1, 1, 2, 2).from(c),
+                    EXACT,
+                    OF_CLASS),
+            number(FAN_DIAMETER, ClassDefaults::usualFanDiameter, relative(0.08), OF_CLASS),
+            choice(FAN_MOUNTING, c -> FanMounting.PULLING, "most fans pull"),
+            number(FAN_FLOW, ClassDefaults::fanFlow, relative(0.15), "")
+                    .why(c -> fanCurrentIsKnown(c)
+                            ? "from its current: 22 % of the electric power becomes the jet's kinetic power"
+                            : "from the diameter, typical of the class"),
+            number(FAN_SHUT_OFF, ClassDefaults::shutOff, relative(0.20), "")
+                    .why(c -> fanCurrentIsKnown(c) ? "from its current, at 30 % peak efficiency" : OF_CLASS),
+            number(
+                    FAN_CURRENT,
+                    c -> byClass(20, 20, 13, 22).from(c) * bySizeOfFan(c),
+                    relative(0.20),
+                    "from the diameter"),
+            number(
+                    FAN_START_CURRENT,
+                    c -> 1.2 * c.value(FAN_CURRENT),
+                    relative(0.10),
+                    "1.2 times the running current (common practice, no source)"),
+            number(FAN_COVER, byClass(0.95, 1.0, 1.0, 0.85), absolute(0.05), OF_CLASS),
+            choice(FAN_FLAPS, c -> YesNo.NO, "most shrouds have none"),
+            number(FAN_RATIO, always(1.0), relative(0.12), "pulley ratio times the slip of an engaged clutch"),
+            choice(COOLANT_BASE, c -> CoolantBase.ETHYLENE_GLYCOL, "most common"),
+            number(
+                            COOLANT_GLYCOL,
+                            c -> c.is(COOLANT_BASE, CoolantBase.WATER)
+                                    ? 0
+                                    : byClass(0.50, 0.50, 0.30, 0.30).from(c),
+                            EXACT,
+                            "")
+                    .spread(c -> c.is(COOLANT_BASE, CoolantBase.WATER)
+                            ? EXACT
+                            : absolute(byClass(0.07, 0.07, 0.10, 0.10).from(c)))
+                    .why(c -> c.is(COOLANT_BASE, CoolantBase.WATER) ? "plain water" : OF_CLASS),
+            number(COOLANT_VOLUME, byClass(0.012, 0.007, 0.008, 0.009), relative(0.15), OF_CLASS),
+            number(CAP_PRESSURE, byClass(70e3, 110e3, 130e3, 130e3), relative(0.12), OF_CLASS),
+            choice(THERMOSTAT, c -> ThermostatFitting.FITTED, AS_BUILT),
+            number(THERMOSTAT_OPENING, celsius(82, 88, 78, 78), absolute(2), OF_CLASS),
+            choice(THERMOSTAT_BYPASS, c -> hasNoThermostat(c) ? BypassState.OPEN : BypassState.CLOSES_WITH_LIFT, "")
+                    .why(c -> hasNoThermostat(c) ? "nobody said that it was closed" : AS_BUILT),
+            choice(PUMP_DRIVE, c -> PumpDrive.ENGINE, AS_BUILT),
+            number(
+                    PUMP_FLOW,
+                    c -> byClass(2.0, 1.6, 1.4, 1.3).from(c) / 60e3 * c.value(ENGINE_POWER) / 1000,
+                    relative(0.20),
+                    "from the power, at the class's pump flow per kilowatt"),
+            number(PUMP_HEAD, byClass(110e3, 130e3, 170e3, 170e3), relative(0.15), OF_CLASS),
+            number(PUMP_RUN_ON, always(0), EXACT, "nobody said that it runs on")
+                    .onlyIf(c -> c.is(PUMP_DRIVE, PumpDrive.ELECTRIC)),
+            number(HOSE_DIAMETER, c -> c.value(ENGINE_POWER) > 2e5 ? 0.038 : 0.034, relative(0.08), "from the power"),
+            choice(GAUGE_SENSOR, c -> SensorPlacement.BLOCK, AS_BUILT),
+            choice(FAN_SENSOR, c -> SensorPlacement.BLOCK, AS_BUILT),
+            choice(OIL_COOLER, pick(OilCooling.NONE, OilCooling.COOLANT, OilCooling.BOTH, OilCooling.BOTH), OF_CLASS),
+            number(OIL_COOLER_CONDUCTANCE, byClass(200, 200, 280, 380), relative(0.25), OF_CLASS),
+            choice(OIL_THERMOSTAT, c -> OilThermostatFitting.FITTED, "common with an air cooler")
+                    .onlyIf(ClassDefaults::hasOilAirCooler),
+            number(OIL_THERMOSTAT_OPENING, always(OilThermostat.USUAL_OPENING_K), absolute(2), "common")
+                    .onlyIf(ClassDefaults::hasOilThermostat),
+            number(
+                            OIL_THERMOSTAT_OPEN,
+                            c -> c.value(OIL_THERMOSTAT_OPENING) + OilThermostat.USUAL_WIDTH_K,
+                            absolute(2),
+                            "common width")
+                    .onlyIf(ClassDefaults::hasOilThermostat),
+            number(
+                    AIR_INLET,
+                    c -> byClass(0.45, 0.42, 0.54, 0.53).from(c) * face(c),
+                    relative(0.10),
+                    "from the core face"),
+            choice(AIR_DUCT, pick(Ducting.PARTLY, Ducting.PARTLY, Ducting.SEALED, Ducting.PARTLY), OF_CLASS),
+            choice(AIR_EXIT, c -> AirExit.UNDER_CAR, AS_BUILT),
+            number(
+                    AIR_EXIT_AREA,
+                    c -> (c.is(AIR_EXIT, AirExit.NO_WAY_OUT)
+                                    ? 0.25
+                                    : byClass(0.50, 0.50, 0.58, 0.56).from(c))
+                            * face(c),
+                    relative(0.20),
+                    "from the core face"),
+            choice(CHARGE_COOLER, c -> isTurbocharged(c) ? YesNo.YES : YesNo.NO, "from the kind of engine"),
+            choice(CONDENSER, pick(YesNo.NO, YesNo.YES, YesNo.NO, YesNo.NO), OF_CLASS),
+            choice(HOOD_MATERIAL, c -> HoodMaterial.STEEL, AS_BUILT),
+            number(
+                    HOOD_THICKNESS,
+                    c -> c.is(HOOD_MATERIAL, HoodMaterial.STEEL) ? 8e-4 : 1.5e-3,
+                    relative(0.2),
+                    "typical of the material"),
+            number(ALTERNATOR, byClass(55, 120, 90, 90), relative(0.10), OF_CLASS),
+            number(BASE_LOAD, byClass(12, 35, 20, 20), relative(0.20), OF_CLASS),
+            number(COOLANT_LIMIT, celsius(105, 112, 110, 110), EXACT, "limit of the class, engine out"),
+            number(OIL_LIMIT, celsius(130, 130, 130, 130), EXACT, "caution limit of the class")));
 
-    /**
-     * @param values numbers by ordinal, NaN where unknown; filled by the caller as defaults are taken
-     * @param tokens options by ordinal, empty where unknown; filled by the caller likewise
-     */
-    ClassDefaults(CarClass carClass, Map<String, CoreClass> coreClasses, double[] values, String[] tokens) {
-        this.carClass = carClass;
-        this.coreClasses = coreClasses;
-        this.values = values;
-        this.tokens = tokens;
-        this.control = new ControlDefaults(kelvin(byClass(92, 100, 90, 90)), values, tokens);
+    private ClassDefaults() {}
+
+    private static Map<BuildField, Default> table(List<Default> rows) {
+        Map<BuildField, Default> table = new EnumMap<>(BuildField.class);
+        List<Default> all = new ArrayList<>(rows);
+        all.addAll(ControlDefaults.ROWS);
+        for (Default row : all) {
+            if (table.put(row.field(), row) != null) {
+                throw new IllegalStateException("two defaults for " + row.field());
+            }
+        }
+        return Collections.unmodifiableMap(table);
     }
 
     private static List<BuildField> order() {
         List<BuildField> order = new ArrayList<>(Arrays.asList(BuildField.values()));
-        order.remove(BuildField.ENGINE_POWER);
-        order.add(0, BuildField.ENGINE_POWER);
-        order.remove(BuildField.FUEL);
-        order.add(0, BuildField.FUEL);
+        order.remove(ENGINE_POWER);
+        order.add(0, ENGINE_POWER);
+        order.remove(FUEL);
+        order.add(0, FUEL);
         return List.copyOf(order);
     }
 
-    /** @return the class of core that was stated, or the car class's typical one */
-    CoreClass coreClass() {
-        String id = token(BuildField.CORE_CLASS);
-        CoreClass found = coreClasses.get(id);
-        if (found == null) {
-            throw new InputException(List.of(new InputProblem(
-                    BuildField.CORE_CLASS.key(),
-                    id,
-                    coreClasses.keySet().stream().sorted().toList().toString(),
-                    InputProblem.Code.NOT_UNDERSTOOD)));
-        }
-        return found;
-    }
-
     /** @return what to assume for the field, or empty when a rating can do without it */
-    Optional<Assumption> assume(BuildField f) {
-        return switch (f) {
-            case FUEL ->
-                choice(f, token(BuildField.ENGINE_CLASS).startsWith("DIESEL") ? "DIESEL" : "PETROL_E10", "pump fuel");
-            case ENGINE_POWER ->
-                number(f, byClass(80e3, 130e3, 220e3, 330e3), Spread.relative(0.25), "typical of the class");
-            case ENGINE_CLASS ->
-                choice(
-                        f,
-                        token(BuildField.FUEL).equals("DIESEL")
-                                ? "DIESEL_TURBO"
-                                : carClass == CarClass.OLD_STREET ? "PETROL_OLD" : "PETROL_NATURAL",
-                        "most common in the class");
-            case ENGINE_DISPLACEMENT ->
-                number(
-                        f,
-                        value(BuildField.ENGINE_POWER) / wattPerCubicMetre(),
-                        Spread.relative(0.15),
-                        "from the power, at the class's output per litre");
-            case ENGINE_CYLINDERS -> number(f, cylinders(), EXACT, "from the displacement");
-            case ENGINE_SPEED ->
-                number(f, byClass(5000, 6000, 7000, 6800) / 60, Spread.relative(0.08), "typical of the class");
-            case ENGINE_IDLE ->
-                number(f, byClass(800, 800, 950, 1000) / 60, Spread.relative(0.08), "typical of the class");
-            case CAR_MASS -> number(f, byClass(1400, 1550, 1250, 1350), Spread.relative(0.12), "typical of the class");
-            case AMBIENT ->
-                number(
-                        f,
-                        kelvin(byClass(38, 38, 32, 32)),
-                        Spread.absolute(3),
-                        "hot day of a temperate summer; ask where the car is used");
-            case LOWEST_AMBIENT ->
-                number(
-                        f,
-                        kelvin(byClass(-15, -15, -5, -5)),
-                        Spread.absolute(5),
-                        "cold night of a temperate winter; ask where the car stands");
-            case ALTITUDE -> number(f, 100, EXACT, "lowland");
-            case HUMIDITY -> number(f, 0.40, Spread.absolute(0.15), "summer day");
-            case CORE_CLASS ->
-                choice(
-                        f,
-                        switch (carClass) {
-                            case OLD_STREET -> "copper-brass-louvred";
-                            case MODERN_STREET -> "thin-original";
-                            case TRACK -> "dense-aluminium";
-                            case DRIFT -> "two-row-aluminium";
-                        },
-                        "typical of the class");
-            case CORE_WIDTH ->
-                number(
-                        f,
-                        f.allowed()
-                                .clamp(
-                                        has(BuildField.CORE_HEIGHT)
-                                                ? faceArea() / value(BuildField.CORE_HEIGHT)
-                                                : Math.sqrt(1.6 * faceArea())),
-                        Spread.relative(0.10),
-                        "from the power, at the class's core face per kilowatt");
-            case CORE_HEIGHT ->
-                number(
-                        f,
-                        faceArea() / value(BuildField.CORE_WIDTH),
-                        Spread.relative(0.10),
-                        "from the power, at the class's core face per kilowatt");
-            case CORE_DEPTH ->
-                number(f, byClass(0.040, 0.026, 0.042, 0.052), Spread.relative(0.15), "typical of the class");
-            case CORE_TANKS ->
-                choice(f, carClass == CarClass.OLD_STREET ? "TOP_AND_BOTTOM" : "SIDES", "typical of the class");
-            case CORE_PASSES -> number(f, 1, EXACT, "most radiators have one");
-            case CORE_TILT -> number(f, 0, EXACT, "upright");
-            case CORE_MATERIAL -> choice(f, coreClass().material().name(), "of the class of core");
-            case FIN_KIND -> choice(f, coreClass().finKind().name(), "of the class of core");
-            case FIN_PITCH -> ofCore(f, CoreFigure.FIN_PITCH_M);
-            case FIN_HEIGHT -> ofCore(f, CoreFigure.FIN_HEIGHT_M);
-            case TUBE_ROWS -> number(f, coreClass().rows(), EXACT, "of the class of core");
-            case TUBE_HEIGHT -> ofCore(f, CoreFigure.TUBE_HEIGHT_M);
-            case CORE_BLOCKED ->
-                number(
-                        f,
-                        byClass(0.08, 0.03, 0.05, 0.05),
-                        Spread.absolute(0.03),
-                        "insects, stones and bent fins of a used core");
-            case CORE_FOULING ->
-                number(f, byClass(1e-4, 3.5e-5, 3.5e-5, 3.5e-5), Spread.relative(0.40), "used coolant circuit");
-            case FAN_DRIVE ->
-                choice(f, carClass == CarClass.OLD_STREET ? "CLUTCH" : "ELECTRIC", "typical of the class");
-            case FAN_COUNT ->
-                number(f, is(BuildField.FAN_DRIVE, "CLUTCH") ? 1 : byClass(1, 1, 2, 2), EXACT, "typical of the class");
-            case FAN_DIAMETER -> number(f, usualFanDiameter(), Spread.relative(0.08), "typical of the class");
-            case FAN_MOUNTING -> choice(f, "PULLING", "most fans pull");
-            case FAN_FLOW -> number(f, f.allowed().clamp(fanFlow()), Spread.relative(0.15), fanFlowWhy());
-            case FAN_SHUT_OFF -> number(f, f.allowed().clamp(shutOff()), Spread.relative(0.20), shutOffWhy());
-            case FAN_CURRENT -> number(f, f.allowed().clamp(fanCurrent()), Spread.relative(0.20), "from the diameter");
-            case FAN_START_CURRENT ->
-                number(
-                        f,
-                        1.2 * value(BuildField.FAN_CURRENT),
-                        Spread.relative(0.10),
-                        "1.2 times the running current (common practice, no source)");
-            case FAN_COVER -> number(f, byClass(0.95, 1.0, 1.0, 0.85), Spread.absolute(0.05), "typical of the class");
-            case FAN_FLAPS -> choice(f, "NO", "most shrouds have none");
-            case FAN_RATIO -> number(f, 1.0, Spread.relative(0.12), "pulley ratio times the slip of an engaged clutch");
-            case CONTROL_KIND,
-                    CONTROL_SET,
-                    CONTROL_BAND,
-                    CONTROL_MIN_DUTY,
-                    CONTROL_LOW_SET,
-                    CONTROL_LOW_DUTY,
-                    CONTROL_SOFT_START,
-                    CONTROL_ROW_1_K,
-                    CONTROL_ROW_1_DUTY,
-                    CONTROL_ROW_2_K,
-                    CONTROL_ROW_2_DUTY,
-                    CONTROL_ROW_3_K,
-                    CONTROL_ROW_3_DUTY,
-                    CONTROL_ROW_4_K,
-                    CONTROL_ROW_4_DUTY,
-                    CONTROL_ROW_5_K,
-                    CONTROL_ROW_5_DUTY -> control.assume(f);
-            case COOLANT_BASE -> choice(f, "ETHYLENE_GLYCOL", "most common");
-            case COOLANT_GLYCOL ->
-                is(BuildField.COOLANT_BASE, "WATER")
-                        ? number(f, 0, EXACT, "plain water")
-                        : number(
-                                f,
-                                byClass(0.50, 0.50, 0.30, 0.30),
-                                Spread.absolute(carClassIsRace() ? 0.10 : 0.07),
-                                "typical of the class");
-            case COOLANT_VOLUME ->
-                number(f, byClass(0.012, 0.007, 0.008, 0.009), Spread.relative(0.15), "typical of the class");
-            case CAP_PRESSURE ->
-                number(f, byClass(70e3, 110e3, 130e3, 130e3), Spread.relative(0.12), "typical of the class");
-            case THERMOSTAT -> choice(f, "FITTED", "as built");
-            case THERMOSTAT_OPENING ->
-                number(f, kelvin(byClass(82, 88, 78, 78)), Spread.absolute(2), "typical of the class");
-            case THERMOSTAT_BYPASS ->
-                choice(
-                        f,
-                        is(BuildField.THERMOSTAT, "REMOVED") ? "OPEN" : "CLOSES_WITH_LIFT",
-                        is(BuildField.THERMOSTAT, "REMOVED") ? "nobody said that it was closed" : "as built");
-            case PUMP_DRIVE -> choice(f, "ENGINE", "as built");
-            case PUMP_FLOW ->
-                number(
-                        f,
-                        byClass(2.0, 1.6, 1.4, 1.3) / 60e3 * value(BuildField.ENGINE_POWER) / 1000,
-                        Spread.relative(0.20),
-                        "from the power, at the class's pump flow per kilowatt");
-            case PUMP_HEAD ->
-                number(f, byClass(110e3, 130e3, 170e3, 170e3), Spread.relative(0.15), "typical of the class");
-            case PUMP_RUN_ON ->
-                is(BuildField.PUMP_DRIVE, "ELECTRIC")
-                        ? number(f, 0, EXACT, "nobody said that it runs on")
-                        : Optional.empty();
-            case HOSE_DIAMETER ->
-                number(
-                        f,
-                        value(BuildField.ENGINE_POWER) > 2e5 ? 0.038 : 0.034,
-                        Spread.relative(0.08),
-                        "from the power");
-            case GAUGE_SENSOR -> choice(f, "BLOCK", "as built");
-            case FAN_SENSOR -> choice(f, "BLOCK", "as built");
-            case OIL_COOLER ->
-                choice(
-                        f,
-                        switch (carClass) {
-                            case OLD_STREET -> "NONE";
-                            case MODERN_STREET -> "COOLANT";
-                            case TRACK, DRIFT -> "BOTH";
-                        },
-                        "typical of the class");
-            case OIL_COOLER_CONDUCTANCE ->
-                number(f, byClass(200, 200, 280, 380), Spread.relative(0.25), "typical of the class");
-            case OIL_THERMOSTAT ->
-                hasOilAirCooler() ? choice(f, "FITTED", "common with an air cooler") : Optional.empty();
-            case OIL_THERMOSTAT_OPENING ->
-                hasOilThermostat()
-                        ? number(f, OilThermostat.USUAL_OPENING_K, Spread.absolute(2), "common")
-                        : Optional.empty();
-            case OIL_THERMOSTAT_OPEN ->
-                hasOilThermostat()
-                        ? number(
-                                f,
-                                value(BuildField.OIL_THERMOSTAT_OPENING) + OilThermostat.USUAL_WIDTH_K,
-                                Spread.absolute(2),
-                                "common width")
-                        : Optional.empty();
-            case AIR_INLET ->
-                number(f, byClass(0.45, 0.42, 0.54, 0.53) * face(), Spread.relative(0.10), "from the core face");
-            case AIR_DUCT ->
-                choice(
-                        f,
-                        switch (carClass) {
-                            case OLD_STREET, MODERN_STREET, DRIFT -> "PARTLY";
-                            case TRACK -> "SEALED";
-                        },
-                        "typical of the class");
-            case AIR_EXIT -> choice(f, "UNDER_CAR", "as built");
-            case AIR_EXIT_AREA ->
-                number(
-                        f,
-                        f.allowed()
-                                .clamp((is(BuildField.AIR_EXIT, "NO_WAY_OUT") ? 0.25 : byClass(0.50, 0.50, 0.58, 0.56))
-                                        * face()),
-                        Spread.relative(0.20),
-                        "from the core face");
-            case CHARGE_COOLER ->
-                choice(f, token(BuildField.ENGINE_CLASS).endsWith("TURBO") ? "YES" : "NO", "from the kind of engine");
-            case CONDENSER -> choice(f, carClass == CarClass.MODERN_STREET ? "YES" : "NO", "typical of the class");
-            case HOOD_MATERIAL -> choice(f, "STEEL", "as built");
-            case HOOD_THICKNESS ->
-                number(
-                        f,
-                        is(BuildField.HOOD_MATERIAL, "STEEL") ? 8e-4 : 1.5e-3,
-                        Spread.relative(0.2),
-                        "typical of the material");
-            case ALTERNATOR -> number(f, byClass(55, 120, 90, 90), Spread.relative(0.10), "typical of the class");
-            case BASE_LOAD -> number(f, byClass(12, 35, 20, 20), Spread.relative(0.20), "typical of the class");
-            case COOLANT_LIMIT ->
-                number(f, kelvin(byClass(105, 112, 110, 110)), EXACT, "limit of the class, engine out");
-            case OIL_LIMIT -> number(f, kelvin(130), EXACT, "caution limit of the class");
-            case FUEL_OF_DONOR, ENGINE_EFFICIENCY -> Optional.empty();
-        };
+    static Optional<Assumption> assume(BuildField field, Known car) {
+        Default row = TABLE.get(field);
+        return row == null ? Optional.empty() : row.assume(car);
     }
 
-    private boolean hasOilAirCooler() {
-        return is(BuildField.OIL_COOLER, "AIR") || is(BuildField.OIL_COOLER, "BOTH");
+    private static Default ofCore(BuildField field, CoreFigure figure) {
+        return number(field, c -> c.coreClass().figures().get(figure).si(), EXACT, OF_CORE)
+                .spread(c -> c.coreClass().figures().get(figure).spread());
     }
 
-    private boolean hasOilThermostat() {
-        return hasOilAirCooler() && is(BuildField.OIL_THERMOSTAT, "FITTED");
-    }
-
-    private double wattPerCubicMetre() {
-        double perLitre = byClass(35e3, 60e3, 95e3, 75e3);
-        return 1000 * (token(BuildField.ENGINE_CLASS).equals("PETROL_TURBO") ? Math.max(perLitre, 110e3) : perLitre);
-    }
-
-    private double cylinders() {
-        double litres = 1000 * value(BuildField.ENGINE_DISPLACEMENT);
-        return litres < 1.3 ? 3 : litres < 2.6 ? 4 : litres < 4.2 ? 6 : 8;
-    }
-
-    private double faceArea() {
-        return byClass(0.24, 0.17, 0.10, 0.075) * value(BuildField.ENGINE_POWER) / 1e5;
-    }
-
-    private double face() {
-        return value(BuildField.CORE_WIDTH) * value(BuildField.CORE_HEIGHT);
-    }
-
-    private double usualFanDiameter() {
-        return byClass(0.43, 0.40, 0.30, 0.35);
-    }
-
-    /** Whether flow and pressure of an electric fan can be had from its current. */
-    private boolean fanCurrentIsKnown() {
-        return has(BuildField.FAN_CURRENT) && is(BuildField.FAN_DRIVE, "ELECTRIC");
-    }
-
-    private double fanElectricW() {
-        return Fan.REFERENCE_V * value(BuildField.FAN_CURRENT);
-    }
-
-    private double fanFlow() {
-        double typical = byClass(1.3, 0.80, 0.60, 0.85);
-        double d = value(BuildField.FAN_DIAMETER);
-        if (fanCurrentIsKnown()) {
-            return FanFit.freeFlowM3PerS(fanElectricW(), FanSpec.annulusM2(d, FanSpec.USUAL_HUB_SHARE * d));
-        }
-        return typical * FastMath.pow(d / usualFanDiameter(), 2);
-    }
-
-    private String fanFlowWhy() {
-        return fanCurrentIsKnown()
-                ? "from its current: 22 % of the electric power becomes the jet's kinetic power"
-                : "from the diameter, typical of the class";
-    }
-
-    private double shutOff() {
-        if (fanCurrentIsKnown()) {
-            return FanFit.shutOffPa(value(BuildField.FAN_FLOW), fanElectricW(), FanSpec.USUAL_SHAPE);
-        }
-        return byClass(250, 230, 220, 260);
-    }
-
-    private String shutOffWhy() {
-        return fanCurrentIsKnown() ? "from its current, at 30 % peak efficiency" : "typical of the class";
-    }
-
-    private double fanCurrent() {
-        return byClass(20, 20, 13, 22) * FastMath.pow(value(BuildField.FAN_DIAMETER) / usualFanDiameter(), 2);
-    }
-
-    private boolean carClassIsRace() {
-        return carClass == CarClass.TRACK || carClass == CarClass.DRIFT;
-    }
-
-    private double byClass(double oldStreet, double modernStreet, double track, double drift) {
-        return switch (carClass) {
+    /** @return one of four, by class of car */
+    static Default.Amount byClass(double oldStreet, double modernStreet, double track, double drift) {
+        return c -> switch (c.carClass()) {
             case OLD_STREET -> oldStreet;
             case MODERN_STREET -> modernStreet;
             case TRACK -> track;
@@ -382,32 +255,103 @@ final class ClassDefaults {
         };
     }
 
-    private double value(BuildField f) {
-        return values[f.ordinal()];
+    private static <T> Function<Known, T> pick(T oldStreet, T modernStreet, T track, T drift) {
+        return c -> switch (c.carClass()) {
+            case OLD_STREET -> oldStreet;
+            case MODERN_STREET -> modernStreet;
+            case TRACK -> track;
+            case DRIFT -> drift;
+        };
     }
 
-    private boolean has(BuildField f) {
-        return !Double.isNaN(values[f.ordinal()]);
+    static Default.Amount always(double value) {
+        return c -> value;
     }
 
-    private String token(BuildField f) {
-        return tokens[f.ordinal()];
+    /** @return temperatures in degrees Celsius, by class of car [K] */
+    static Default.Amount celsius(double oldStreet, double modernStreet, double track, double drift) {
+        Default.Amount t = byClass(oldStreet, modernStreet, track, drift);
+        return c -> kelvin(t.from(c));
     }
 
-    private boolean is(BuildField f, String token) {
-        return tokens[f.ordinal()].equals(token);
+    /** @return speeds in rev/min, by class of car [rev/s] */
+    private static Default.Amount perMinute(double oldStreet, double modernStreet, double track, double drift) {
+        Default.Amount n = byClass(oldStreet, modernStreet, track, drift);
+        return c -> n.from(c) / 60;
     }
 
-    private Optional<Assumption> ofCore(BuildField f, CoreFigure figure) {
-        Stated typical = coreClass().figures().get(figure);
-        return number(f, typical.si(), typical.spread(), "of the class of core");
+    private static Enum<?> engineClass(Known c) {
+        if (c.is(FUEL, Fuel.DIESEL)) {
+            return EngineClass.DIESEL_TURBO;
+        }
+        return c.carClass() == CarClass.OLD_STREET ? EngineClass.PETROL_OLD : EngineClass.PETROL_NATURAL;
     }
 
-    static Optional<Assumption> number(BuildField f, double value, Spread spread, String why) {
-        return Optional.of(new Assumption(f, f.allowed().clamp(value), "", spread, why));
+    private static boolean isTurbocharged(Known c) {
+        return c.is(ENGINE_CLASS, EngineClass.PETROL_TURBO) || c.is(ENGINE_CLASS, EngineClass.DIESEL_TURBO);
     }
 
-    static Optional<Assumption> choice(BuildField f, String token, String why) {
-        return Optional.of(new Assumption(f, Double.NaN, token, EXACT, why));
+    private static boolean hasNoThermostat(Known c) {
+        return c.is(THERMOSTAT, ThermostatFitting.REMOVED);
+    }
+
+    private static boolean hasOilAirCooler(Known c) {
+        return c.is(OIL_COOLER, OilCooling.AIR) || c.is(OIL_COOLER, OilCooling.BOTH);
+    }
+
+    private static boolean hasOilThermostat(Known c) {
+        return hasOilAirCooler(c) && c.is(OIL_THERMOSTAT, OilThermostatFitting.FITTED);
+    }
+
+    private static double wattPerCubicMetre(Known c) {
+        double perLitre = byClass(35e3, 60e3, 95e3, 75e3).from(c);
+        return 1000 * (c.is(ENGINE_CLASS, EngineClass.PETROL_TURBO) ? Math.max(perLitre, 110e3) : perLitre);
+    }
+
+    private static double cylinders(Known c) {
+        double litres = 1000 * c.value(ENGINE_DISPLACEMENT);
+        return litres < 1.3 ? 3 : litres < 2.6 ? 4 : litres < 4.2 ? 6 : 8;
+    }
+
+    private static double faceArea(Known c) {
+        return byClass(0.24, 0.17, 0.10, 0.075).from(c) * c.value(ENGINE_POWER) / 1e5;
+    }
+
+    private static double coreWidth(Known c) {
+        return c.has(CORE_HEIGHT) ? faceArea(c) / c.value(CORE_HEIGHT) : Math.sqrt(1.6 * faceArea(c));
+    }
+
+    private static double face(Known c) {
+        return c.value(CORE_WIDTH) * c.value(CORE_HEIGHT);
+    }
+
+    private static double usualFanDiameter(Known c) {
+        return byClass(0.43, 0.40, 0.30, 0.35).from(c);
+    }
+
+    private static double bySizeOfFan(Known c) {
+        return FastMath.pow(c.value(FAN_DIAMETER) / usualFanDiameter(c), 2);
+    }
+
+    /** Whether flow and pressure of an electric fan can be had from its current. */
+    private static boolean fanCurrentIsKnown(Known c) {
+        return c.has(FAN_CURRENT) && c.is(FAN_DRIVE, FanDrive.ELECTRIC);
+    }
+
+    private static double fanElectricW(Known c) {
+        return Fan.REFERENCE_V * c.value(FAN_CURRENT);
+    }
+
+    private static double fanFlow(Known c) {
+        double d = c.value(FAN_DIAMETER);
+        return fanCurrentIsKnown(c)
+                ? FanFit.freeFlowM3PerS(fanElectricW(c), FanSpec.annulusM2(d, FanSpec.USUAL_HUB_SHARE * d))
+                : byClass(1.3, 0.80, 0.60, 0.85).from(c) * bySizeOfFan(c);
+    }
+
+    private static double shutOff(Known c) {
+        return fanCurrentIsKnown(c)
+                ? FanFit.shutOffPa(c.value(FAN_FLOW), fanElectricW(c), FanSpec.USUAL_SHAPE)
+                : byClass(250, 230, 220, 260).from(c);
     }
 }

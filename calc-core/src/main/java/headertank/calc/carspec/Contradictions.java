@@ -3,6 +3,10 @@ package headertank.calc.carspec;
 import static headertank.calc.carspec.Build.number;
 import static headertank.calc.carspec.Build.problem;
 
+import headertank.calc.choice.FanControlKind;
+import headertank.calc.choice.PumpDrive;
+import headertank.calc.engine.EngineClass;
+import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.InputProblem;
@@ -53,11 +57,11 @@ final class Contradictions {
         }
         if (entries.get(BuildField.FUEL) instanceof Chosen fuel
                 && entries.get(BuildField.ENGINE_CLASS) instanceof Chosen engine
-                && fuel.token().equals("DIESEL") != engine.token().startsWith("DIESEL")) {
+                && fuel.is(Fuel.DIESEL) != engine.is(EngineClass.DIESEL_TURBO)) {
             found.add(problem(
                     BuildField.FUEL,
                     fuel.token(),
-                    engine.token().startsWith("DIESEL")
+                    engine.is(EngineClass.DIESEL_TURBO)
                             ? "DIESEL, for this kind of engine"
                             : "any but DIESEL, for this kind of engine",
                     InputProblem.Code.CONTRADICTION));
@@ -74,7 +78,7 @@ final class Contradictions {
         if (entries.get(BuildField.PUMP_RUN_ON) instanceof Stated runOn
                 && runOn.si() > 0
                 && entries.get(BuildField.PUMP_DRIVE) instanceof Chosen drive
-                && drive.token().equals("ENGINE")) {
+                && drive.is(PumpDrive.ENGINE)) {
             found.add(contradiction(
                     BuildField.PUMP_RUN_ON, number(runOn.si()), "0 or empty: a pump on the engine stands with it"));
         }
@@ -86,7 +90,7 @@ final class Contradictions {
                     number(open.si()),
                     "at least 1 K above its opening, here " + number(opening.si()) + " K"));
         }
-        if (isOrMayBe(entries, "TWO_STEP")
+        if (isOrMayBe(entries, FanControlKind.TWO_STEP)
                 && entries.get(BuildField.CONTROL_LOW_SET) instanceof Stated low
                 && entries.get(BuildField.CONTROL_SET) instanceof Stated full
                 && low.si() > full.si()) {
@@ -95,7 +99,7 @@ final class Contradictions {
                     number(low.si()),
                     "at most the set point of full speed, here " + number(full.si()) + " K"));
         }
-        if (isOrMayBe(entries, "TABLE") && ControlTable.touched(entries)) {
+        if (isOrMayBe(entries, FanControlKind.TABLE) && ControlTable.touched(entries)) {
             table(entries, found);
         }
     }
@@ -146,9 +150,8 @@ final class Contradictions {
     }
 
     /** Whether the fans are switched so, or nobody said how. */
-    private static boolean isOrMayBe(Map<BuildField, Entry> entries, String kind) {
-        return !(entries.get(BuildField.CONTROL_KIND) instanceof Chosen c)
-                || c.token().equals(kind);
+    private static boolean isOrMayBe(Map<BuildField, Entry> entries, FanControlKind kind) {
+        return !(entries.get(BuildField.CONTROL_KIND) instanceof Chosen c) || c.is(kind);
     }
 
     private static InputProblem contradiction(BuildField field, String value, String allowed) {

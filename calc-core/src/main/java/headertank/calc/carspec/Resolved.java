@@ -75,7 +75,7 @@ public final class Resolved {
                 tokens[f.ordinal()] = c.token();
             }
         }
-        ClassDefaults defaults = new ClassDefaults(build.carClass(), coreClasses, values, tokens);
+        Known known = new Known(build, coreClasses, values, tokens);
         List<Assumption> assumptions = new ArrayList<>();
         for (BuildField f : ClassDefaults.ORDER) {
             int i = f.ordinal();
@@ -84,7 +84,7 @@ public final class Resolved {
             }
             Optional<Assumption> assumed = standIns.containsKey(f)
                     ? Optional.of(new Assumption(f, standIns.get(f), "", Spread.relative(0), "the shop's own figure"))
-                    : defaults.assume(f);
+                    : ClassDefaults.assume(f, known);
             if (assumed.isPresent()) {
                 Assumption a = assumed.get();
                 values[i] = a.value();
@@ -94,7 +94,7 @@ public final class Resolved {
             }
         }
         assumptions.sort((a, b) -> a.field().compareTo(b.field()));
-        return new Resolved(build, values, tokens, spreads, List.copyOf(assumptions), defaults.coreClass());
+        return new Resolved(build, values, tokens, spreads, List.copyOf(assumptions), known.coreClass());
     }
 
     /** @return the build that was resolved */
@@ -123,8 +123,8 @@ public final class Resolved {
     }
 
     /** @return whether the field's option is the given one */
-    public boolean is(BuildField field, String token) {
-        return tokens[field.ordinal()].equals(token);
+    public boolean is(BuildField field, Enum<?> option) {
+        return tokens[field.ordinal()].equals(field.token(option));
     }
 
     /** @return the field's option as a constant of {@code type} */
@@ -171,7 +171,12 @@ public final class Resolved {
     }
 
     /** @return the same with one option replaced */
-    public Resolved with(BuildField field, String token) {
+    public Resolved with(BuildField field, Enum<?> option) {
+        return withToken(field, field.token(option));
+    }
+
+    /** @return the same with one option replaced, by its token as it was stored */
+    public Resolved withToken(BuildField field, String token) {
         String[] copy = tokens.clone();
         copy[field.ordinal()] = token;
         return new Resolved(build, values, copy, spreads, assumptions, coreClass);

@@ -1,5 +1,6 @@
 package headertank.calc.coolant;
 
+import headertank.calc.choice.BypassState;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
 

@@ -16,4 +16,9 @@ public record Chosen(String token, Provenance from) implements Entry {
             throw new IllegalArgumentException("a choice needs its provenance");
         }
     }
+
+    /** @return whether this is the option */
+    public boolean is(Enum<?> option) {
+        return token.equals(option.name());
+    }
 }

@@ -1,5 +1,6 @@
 package headertank.calc.radiator;
 
+import headertank.calc.choice.TankPlacement;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.fluid.GlycolKind;
 import headertank.calc.quantity.OutOfRangeException;
@@ -44,11 +45,6 @@ public record CoreClass(
     /** @return the typical value of a figure */
     public double typical(CoreFigure figure) {
         return figures.get(figure).si();
-    }
-
-    /** @return the typical core with this face */
-    public CoreGeometry geometry(double widthM, double heightM) {
-        return geometry(widthM, heightM, Map.of());
     }
 
     /**

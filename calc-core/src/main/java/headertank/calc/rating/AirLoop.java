@@ -5,6 +5,7 @@ import headertank.calc.air.AirConditions;
 import headertank.calc.air.AirFlow;
 import headertank.calc.air.Fan;
 import headertank.calc.air.Recirculation;
+import headertank.calc.choice.FanDrive;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.ElectricBalance;
 import headertank.calc.fluid.Air;
@@ -224,7 +225,7 @@ final class AirLoop {
         drive = fanDrive;
         double engineOverIdle =
                 Math.min(50, load.engineSpeedPerS() / plant.engine().spec().idleSpeedPerS());
-        boolean electric = plant.fanDrive() == Plant.FanDrive.ELECTRIC;
+        boolean electric = plant.fanDrive() == FanDrive.ELECTRIC;
         current = ElectricBalance.of(
                 plant.alternator(), engineOverIdle, plant.fanRunningA(), electric ? drive : 0, plant.fanStart());
         speedFactor = switch (plant.fanDrive()) {

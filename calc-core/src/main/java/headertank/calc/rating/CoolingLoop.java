@@ -1,8 +1,9 @@
 package headertank.calc.rating;
 
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.SensorPlacement;
 import headertank.calc.control.FanController;
 import headertank.calc.coolant.CoolantFlow;
-import headertank.calc.sensor.SensorPlacement;
 import headertank.calc.sensor.SensorReading;
 import java.util.function.DoubleUnaryOperator;
 
@@ -72,18 +73,18 @@ final class CoolingLoop {
 
     /** Whether the fans follow something that they cool themselves. */
     boolean followsItself() {
-        return plant.fanDrive() == Plant.FanDrive.CLUTCH
-                || plant.fanDrive() == Plant.FanDrive.ELECTRIC && plant.fanSensor() == SensorPlacement.TANK;
+        return plant.fanDrive() == FanDrive.CLUTCH
+                || plant.fanDrive() == FanDrive.ELECTRIC && plant.fanSensor() == SensorPlacement.TANK;
     }
 
     /** @return smallest drive that the fans may have [-] */
     double lowestDrive() {
-        return plant.fanDrive() == Plant.FanDrive.CLUTCH ? plant.clutch().slipCold() : 0;
+        return plant.fanDrive() == FanDrive.CLUTCH ? plant.clutch().slipCold() : 0;
     }
 
     /** @return largest drive that the fans may have [-] */
     double highestDrive() {
-        return plant.fanDrive() == Plant.FanDrive.CLUTCH ? plant.clutch().slipHot() : 1;
+        return plant.fanDrive() == FanDrive.CLUTCH ? plant.clutch().slipHot() : 1;
     }
 
     private double selfConsistentDrive(double hotK, double ambientK) {

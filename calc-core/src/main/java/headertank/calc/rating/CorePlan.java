@@ -6,10 +6,17 @@ import headertank.calc.air.AirPathSpec;
 import headertank.calc.air.ClutchFan;
 import headertank.calc.air.Fan;
 import headertank.calc.air.FanSpec;
+import headertank.calc.air.TypicalAirPath;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.AirExit;
+import headertank.calc.choice.Ducting;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.FanMounting;
+import headertank.calc.choice.TankPlacement;
+import headertank.calc.choice.YesNo;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.Range;
 import headertank.calc.radiator.CoreClass;
@@ -21,7 +28,6 @@ import headertank.calc.radiator.Radiator;
 import headertank.calc.radiator.RadiatorFactors;
 import headertank.calc.radiator.RadiatorPoint;
 import headertank.calc.radiator.RadiatorSpec;
-import headertank.calc.radiator.TankPlacement;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.util.FastMath;
@@ -31,21 +37,6 @@ final class CorePlan {
 
     /** Depths of louvred cores that the sources allow, with the 20 % beyond their range that widen the uncertainty [m]. */
     private static final Range LOUVERED_DEPTH_M = Range.of(0.0126, 0.0595);
-
-    /** Speed of the blades at which the flow of an engine-driven fan is stated [rev/s]: 2500 rev/min. */
-    private static final double CLUTCH_REFERENCE_PER_S = 2500.0 / 60;
-
-    /** Air behind the core at which a viscous clutch begins to engage [K]; guessed. */
-    private static final double CLUTCH_ENGAGES_K = 338.15;
-
-    /** Slip of an engaged viscous clutch [-]; see {@link ClutchFan}. */
-    private static final double ENGAGED_SLIP = 0.80;
-
-    /** Slip of a viscous clutch that is cold [-]; see {@link ClutchFan}. */
-    private static final double FREE_SLIP = 0.25;
-
-    /** Blade speed that a viscous clutch does not exceed [rev/s]: 3600 rev/min; guessed. */
-    private static final double CLUTCH_FASTEST_PER_S = 60;
 
     private CorePlan() {}
 
@@ -105,7 +96,7 @@ final class CorePlan {
         Resolved r = plant.resolved();
         double depth = r.value(BuildField.CORE_DEPTH);
         List<Note> notes = new ArrayList<>(plant.radiator().notes(at));
-        if (r.is(BuildField.FIN_KIND, "LOUVERED") && !LOUVERED_DEPTH_M.contains(depth)) {
+        if (r.is(BuildField.FIN_KIND, FinKind.LOUVERED) && !LOUVERED_DEPTH_M.contains(depth)) {
             notes.removeIf(n -> n.field().equals("coreDepthM"));
             notes.add(new Note(
                     BuildField.CORE_DEPTH.key(),
@@ -121,31 +112,24 @@ final class CorePlan {
     }
 
     static AirPath airPath(Resolved r, ModelFactors f, double faceAreaM2) {
-        String duct = r.token(BuildField.AIR_DUCT);
-        String exit = r.token(BuildField.AIR_EXIT);
-        double cpIn = duct.equals("SEALED") ? 0.85 : duct.equals("PARTLY") ? 0.80 : 0.75;
-        double sealing = duct.equals("SEALED") ? 0.95 : duct.equals("PARTLY") ? 0.90 : 0.75;
-        double recirculation = duct.equals("OPEN") ? 0.20 : 0.08;
-        double cpEx =
-                switch (exit) {
-                    case "HOOD_VENT" -> -0.30;
-                    case "NO_WAY_OUT" -> 0.10;
-                    default -> r.build().carClass() == CarClass.TRACK ? -0.10 : 0.0;
-                };
+        Ducting duct = r.option(BuildField.AIR_DUCT, Ducting.class);
+        double cpIn = TypicalAirPath.inletPressureCoefficient(duct);
+        double cpEx = TypicalAirPath.exitPressureCoefficient(
+                r.option(BuildField.AIR_EXIT, AirExit.class), r.build().carClass() == CarClass.TRACK);
         return new AirPath(
                 new AirPathSpec(
                         faceAreaM2,
                         r.value(BuildField.AIR_INLET),
                         r.value(BuildField.AIR_EXIT_AREA),
-                        Range.of(0.2, 1).clamp(cpIn + f.inletPressureOffset()),
-                        Range.of(-0.8, 0.6).clamp(cpEx + f.exitPressureOffset()),
-                        0.8,
-                        1.6,
-                        Range.of(0.3, 1).clamp(sealing * f.sealing()),
+                        TypicalAirPath.INLET_PRESSURE.clamp(cpIn + f.inletPressureOffset()),
+                        TypicalAirPath.EXIT_PRESSURE.clamp(cpEx + f.exitPressureOffset()),
+                        TypicalAirPath.INLET_LOSS,
+                        TypicalAirPath.EXIT_LOSS,
+                        TypicalAirPath.SEALING.clamp(TypicalAirPath.sealing(duct) * f.sealing()),
                         r.value(BuildField.CORE_TILT),
                         Range.of(0.05, 1).clamp(r.value(BuildField.FAN_COVER) * gapOfTilt(r)),
-                        r.is(BuildField.FAN_FLAPS, "YES"),
-                        recirculation),
+                        r.is(BuildField.FAN_FLAPS, YesNo.YES),
+                        TypicalAirPath.recirculationAtRest(duct)),
                 new AirFactors(f.airLosses(), 1.0, Range.of(0, 2).clamp(1 + f.yawOffset())));
     }
 
@@ -154,11 +138,11 @@ final class CorePlan {
      * shroud covers (guessed; a shroud that follows the core is entered as not tilted).
      */
     private static double gapOfTilt(Resolved r) {
-        return r.is(BuildField.FAN_DRIVE, "CLUTCH") ? 1 - FastMath.sin(r.value(BuildField.CORE_TILT)) : 1;
+        return r.is(BuildField.FAN_DRIVE, FanDrive.CLUTCH) ? 1 - FastMath.sin(r.value(BuildField.CORE_TILT)) : 1;
     }
 
     static Fan fan(Resolved r, ModelFactors f) {
-        if (r.is(BuildField.FAN_DRIVE, "NONE")) {
+        if (r.is(BuildField.FAN_DRIVE, FanDrive.NONE)) {
             return null;
         }
         return Fan.of(fanSpec(r, f));
@@ -166,30 +150,21 @@ final class CorePlan {
 
     static FanSpec fanSpec(Resolved r, ModelFactors f) {
         double diameter = r.value(BuildField.FAN_DIAMETER);
-        double windmilling = Math.min(30, 5 * f.fanOverrun());
+        double windmilling = Math.min(FanSpec.WINDMILLING_LOSS.max(), FanSpec.USUAL_WINDMILLING_LOSS * f.fanOverrun());
         return new FanSpec(
                 (int) Math.rint(r.value(BuildField.FAN_COUNT)),
                 r.value(BuildField.FAN_FLOW),
                 r.value(BuildField.FAN_SHUT_OFF),
                 diameter,
                 FanSpec.USUAL_HUB_SHARE * diameter,
-                0.5,
-                r.is(BuildField.FAN_MOUNTING, "PUSHING"),
-                windmilling,
-                Math.min(60, 1.8 * windmilling));
+                FanSpec.USUAL_SHAPE,
+                r.is(BuildField.FAN_MOUNTING, FanMounting.PUSHING),
+                windmilling);
     }
 
     /** @return the viscous clutch of an engine-driven fan */
     static ClutchFan clutch(Resolved r, ModelFactors f) {
-        double pulley = Range.of(0.3, 3).clamp(r.value(BuildField.FAN_RATIO) / ENGAGED_SLIP);
-        return new ClutchFan(
-                fanSpec(r, f),
-                CLUTCH_REFERENCE_PER_S,
-                pulley,
-                FREE_SLIP,
-                ENGAGED_SLIP,
-                CLUTCH_ENGAGES_K,
-                CLUTCH_ENGAGES_K + 10,
-                CLUTCH_FASTEST_PER_S);
+        double pulley = ClutchFan.PULLEY_RATIO.clamp(r.value(BuildField.FAN_RATIO) / ClutchFan.ENGAGED_SLIP);
+        return ClutchFan.viscous(fanSpec(r, f), pulley);
     }
 }

@@ -3,6 +3,7 @@ package headertank.calc.rating;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.ControlTable;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.FanControlKind;
 import headertank.calc.control.FanControlSpec;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,17 +24,17 @@ public final class FanControlOf {
     public static FanControlSpec resolved(Resolved r) {
         double set = r.value(BuildField.CONTROL_SET);
         double band = r.value(BuildField.CONTROL_BAND);
-        return switch (r.token(BuildField.CONTROL_KIND)) {
-            case "TWO_STEP" ->
+        return switch (r.option(BuildField.CONTROL_KIND, FanControlKind.class)) {
+            case TWO_STEP ->
                 new FanControlSpec.TwoStep(
                         Math.min(set, known(r, BuildField.CONTROL_LOW_SET, set - FanControlSpec.TwoStep.USUAL_STEP_K)),
                         set,
                         band,
                         known(r, BuildField.CONTROL_LOW_DUTY, FanControlSpec.TwoStep.USUAL_LOW_DUTY));
-            case "RAMP" -> new FanControlSpec.Ramp(set, band, r.value(BuildField.CONTROL_MIN_DUTY), softStartS(r));
-            case "TABLE" -> new FanControlSpec.Table(rows(r, set), softStartS(r));
-            case "ALWAYS_ON" -> new FanControlSpec.AlwaysOn();
-            default -> new FanControlSpec.Switch(set, band);
+            case RAMP -> new FanControlSpec.Ramp(set, band, r.value(BuildField.CONTROL_MIN_DUTY), softStartS(r));
+            case TABLE -> new FanControlSpec.Table(rows(r, set), softStartS(r));
+            case ALWAYS_ON -> new FanControlSpec.AlwaysOn();
+            case SWITCH -> new FanControlSpec.Switch(set, band);
         };
     }
 

@@ -6,8 +6,14 @@ import headertank.calc.air.CoreDropCurve;
 import headertank.calc.air.Fan;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.BypassState;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.OilCooling;
+import headertank.calc.choice.OilThermostatFitting;
+import headertank.calc.choice.PumpDrive;
+import headertank.calc.choice.SensorPlacement;
+import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.control.FanControlSpec;
-import headertank.calc.coolant.BypassState;
 import headertank.calc.coolant.CircuitSpec;
 import headertank.calc.coolant.CoolantCircuit;
 import headertank.calc.coolant.PressureCap;
@@ -27,7 +33,6 @@ import headertank.calc.oil.OilSpec;
 import headertank.calc.oil.OilThermostat;
 import headertank.calc.radiator.AirDrop;
 import headertank.calc.radiator.Radiator;
-import headertank.calc.sensor.SensorPlacement;
 import java.util.OptionalDouble;
 import org.hipparchus.util.FastMath;
 
@@ -83,7 +88,9 @@ public final class Plant {
                                 / Air.densityKgPerM3(atmospherePa, ambient, 0)));
         this.thermostat = thermostat(r);
         this.pump = new PumpSpec(
-                r.value(BuildField.PUMP_HEAD), r.value(BuildField.PUMP_FLOW), r.is(BuildField.PUMP_DRIVE, "ELECTRIC"));
+                r.value(BuildField.PUMP_HEAD),
+                r.value(BuildField.PUMP_FLOW),
+                r.is(BuildField.PUMP_DRIVE, PumpDrive.ELECTRIC));
         this.circuit = new CoolantCircuit(circuit(r, f, pump, thermostat));
         this.engine = new EngineHeat(engine(r), new EngineFactors(f.coolantHeat(), f.engineFriction(), f.fuelHeat()));
         this.control = FanControlOf.resolved(r);
@@ -104,13 +111,6 @@ public final class Plant {
         return new Plant(resolved, factors);
     }
 
-    /** How the fans are driven. */
-    public enum FanDrive {
-        ELECTRIC,
-        CLUTCH,
-        NONE
-    }
-
     /** The core's curve without the growth by heating, which the air path applies at the temperatures that it finds. */
     private static CoreDropCurve coreDrop(Radiator radiator, double airInK, double pressurePa) {
         AirDrop heated = radiator.airDrop(airInK, airInK + DROP_RISE_K, pressurePa);
@@ -121,7 +121,7 @@ public final class Plant {
 
     private static ThermostatSpec thermostat(Resolved r) {
         BypassState bypass = r.option(BuildField.THERMOSTAT_BYPASS, BypassState.class);
-        if (r.is(BuildField.THERMOSTAT, "REMOVED")) {
+        if (r.is(BuildField.THERMOSTAT, ThermostatFitting.REMOVED)) {
             return ThermostatSpec.removed(bypass == BypassState.CLOSES_WITH_LIFT ? BypassState.OPEN : bypass);
         }
         double opening = r.value(BuildField.THERMOSTAT_OPENING);
@@ -160,22 +160,22 @@ public final class Plant {
 
     /** Conductances: modelling choice, see {@link OilSpec}. */
     private static OilSpec oil(Resolved r, ModelFactors f) {
-        String cooler = r.token(BuildField.OIL_COOLER);
+        OilCooling cooler = r.option(BuildField.OIL_COOLER, OilCooling.class);
         double block = OilSpec.NO_COOLER.coolerToCoolantWPerK();
         double sump = OilSpec.NO_COOLER.toAirAt30MPerSWPerK();
-        double toCoolant = cooler.equals("COOLANT") || cooler.equals("BOTH") ? block + PLATE_COOLER_W_PER_K : block;
-        double toAir = cooler.equals("AIR") || cooler.equals("BOTH")
-                ? sump + r.value(BuildField.OIL_COOLER_CONDUCTANCE)
-                : sump;
+        double toCoolant = cooler.byCoolant() ? block + PLATE_COOLER_W_PER_K : block;
+        double toAir = cooler.byAir() ? sump + r.value(BuildField.OIL_COOLER_CONDUCTANCE) : sump;
         return new OilSpec(
                 toCoolant * f.oilCoolers(), toAir * f.oilCoolers(), oilThermostat(r, (toAir - sump) / toAir));
     }
 
     private static OilThermostat oilThermostat(Resolved r, double governedShare) {
         if (governedShare == 0
-                || !r.is(BuildField.OIL_THERMOSTAT, "FITTED")
+                || !r.is(BuildField.OIL_THERMOSTAT, OilThermostatFitting.FITTED)
                 || !r.has(BuildField.OIL_THERMOSTAT_OPENING)) {
-            return r.is(BuildField.OIL_THERMOSTAT, "NONE") ? OilThermostat.NONE : OilThermostat.usual(governedShare);
+            return r.is(BuildField.OIL_THERMOSTAT, OilThermostatFitting.NONE)
+                    ? OilThermostat.NONE
+                    : OilThermostat.usual(governedShare);
         }
         double opening = r.value(BuildField.OIL_THERMOSTAT_OPENING);
         double open = r.has(BuildField.OIL_THERMOSTAT_OPEN)
@@ -289,16 +289,6 @@ public final class Plant {
     /** @return how the fans are switched on: only a ramp or a table winds them up */
     public FanStart fanStart() {
         return control.softStartS() > 0 ? FanStart.SOFT : FanStart.ABRUPT;
-    }
-
-    /** @return current of all electric fans in the moment they start [A] */
-    public double fanStartA() {
-        if (fanDrive != FanDrive.ELECTRIC) {
-            return 0;
-        }
-        double each = resolved.value(BuildField.FAN_START_CURRENT);
-        return resolved.value(BuildField.FAN_COUNT)
-                * (fanStart() == FanStart.SOFT ? resolved.value(BuildField.FAN_CURRENT) : each);
     }
 
     /** @return where the sensor that switches the fans sits */

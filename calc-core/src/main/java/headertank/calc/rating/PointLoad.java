@@ -2,6 +2,7 @@ package headertank.calc.rating;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.YesNo;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.engine.EngineHeat;
@@ -75,7 +76,7 @@ public record PointLoad(
         HeatSplit heat;
         if (point.demand() instanceof Demand.Idle d) {
             speed = Math.max(speed, idle);
-            double asked = d.accessoriesW() + (r.is(BuildField.CONDENSER, "YES") ? d.airConditioningW() : 0);
+            double asked = d.accessoriesW() + (r.is(BuildField.CONDENSER, YesNo.YES) ? d.airConditioningW() : 0);
             heat = engine.at(Math.min(asked, engine.fullLoadPowerW(speed)), speed);
         } else if (point.demand() instanceof Demand.Road d) {
             double wanted = roadPowerW(plant, point, d.slope()) + d.accessoriesW();
@@ -122,11 +123,11 @@ public record PointLoad(
     private static double upstreamW(Plant plant, OperatingPoint point, HeatSplit heat) {
         Resolved r = plant.resolved();
         double w = 0;
-        if (r.is(BuildField.CHARGE_COOLER, "YES")) {
+        if (r.is(BuildField.CHARGE_COOLER, YesNo.YES)) {
             double drop = engineClassDropK(plant);
             w += CHARGE_COOLER_OVERLAP * EngineHeat.chargeCoolerW(heat, drop);
         }
-        if (r.is(BuildField.CONDENSER, "YES")) {
+        if (r.is(BuildField.CONDENSER, YesNo.YES)) {
             w += condenserW(point.demand());
         }
         return w;

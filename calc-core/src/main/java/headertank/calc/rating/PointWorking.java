@@ -2,6 +2,7 @@ package headertank.calc.rating;
 
 import headertank.calc.air.AirConditions;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanDrive;
 import headertank.calc.control.FanController;
 import headertank.calc.coolant.BoilingMargin;
 import headertank.calc.coolant.CapPosition;
@@ -13,6 +14,8 @@ import headertank.calc.fluid.Coolant;
 import headertank.calc.oil.OilBalance;
 import headertank.calc.quantity.WorkingLine;
 import headertank.calc.quantity.WorkingSection;
+import headertank.calc.result.Balance;
+import headertank.calc.result.Figures;
 import headertank.calc.sensor.SensorMount;
 import headertank.calc.sensor.SensorReading;
 import java.util.ArrayList;
@@ -109,11 +112,11 @@ public final class PointWorking {
 
     private void fans(SteadySolver solver, Balance.Steady s) {
         List<WorkingLine> lines = new ArrayList<>();
-        if (plant.fanDrive() == Plant.FanDrive.ELECTRIC) {
+        if (plant.fanDrive() == FanDrive.ELECTRIC) {
             double sensed = SensorReading.steadyK(
                     plant.fanSensor(), s.engineOutK(), s.radiatorOutK(), s.ambientK(), s.radiatorM3PerS());
             lines.addAll(FanController.working(sensed, s.fanDuty()));
-        } else if (plant.fanDrive() == Plant.FanDrive.CLUTCH) {
+        } else if (plant.fanDrive() == FanDrive.CLUTCH) {
             lines.add(line("air behind the core at the clutch", "T_ao", "K", s.airOutK(), "steady balance"));
             lines.add(line("blade speed over pulley speed", "slip", "-", s.fanDuty(), CHOICE));
         }

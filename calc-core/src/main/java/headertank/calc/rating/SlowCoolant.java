@@ -2,6 +2,8 @@ package headertank.calc.rating;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.BypassState;
+import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.coolant.CapPosition;
 import headertank.calc.coolant.CoolantFlow;
 import headertank.calc.coolant.HeadWall;
@@ -10,6 +12,7 @@ import headertank.calc.duty.OperatingPoint;
 import headertank.calc.radiator.FlowPoint;
 import headertank.calc.radiator.RadiatorPoint;
 import headertank.calc.radiator.TubeRegime;
+import headertank.calc.result.Balance;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -144,15 +147,15 @@ public record SlowCoolant(
                         pumpSpeed,
                         limit,
                         plant.resolved()
-                                .with(BuildField.THERMOSTAT, "FITTED")
-                                .with(BuildField.THERMOSTAT_BYPASS, "CLOSES_WITH_LIFT")),
+                                .with(BuildField.THERMOSTAT, ThermostatFitting.FITTED)
+                                .with(BuildField.THERMOSTAT_BYPASS, BypassState.CLOSES_WITH_LIFT)),
                 thermostatted(
                         plant,
                         pumpSpeed,
                         limit,
                         plant.resolved()
-                                .with(BuildField.THERMOSTAT, "REMOVED")
-                                .with(BuildField.THERMOSTAT_BYPASS, "OPEN")));
+                                .with(BuildField.THERMOSTAT, ThermostatFitting.REMOVED)
+                                .with(BuildField.THERMOSTAT_BYPASS, BypassState.OPEN)));
     }
 
     private static List<PassLine> passes(Plant plant, double hot, double airIn, double air) {

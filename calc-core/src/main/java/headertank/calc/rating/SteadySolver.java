@@ -2,6 +2,7 @@ package headertank.calc.rating;
 
 import headertank.calc.air.AirFlow;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanDrive;
 import headertank.calc.coolant.CapPosition;
 import headertank.calc.coolant.CoolantFlow;
 import headertank.calc.coolant.PumpInlet;
@@ -10,6 +11,7 @@ import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.ElectricBalance;
 import headertank.calc.oil.OilBalance;
 import headertank.calc.radiator.RadiatorPoint;
+import headertank.calc.result.Balance;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.util.FastMath;
@@ -238,7 +240,7 @@ public final class SteadySolver {
      * @return flows and effectiveness of this state
      */
     public CoolingState cooling(double hotK, double ambientK, double heldLift, double held) {
-        cooling.hold(plant.fanDrive() == Plant.FanDrive.ELECTRIC ? held : Double.NaN);
+        cooling.hold(plant.fanDrive() == FanDrive.ELECTRIC ? held : Double.NaN);
         cooling.circulate(hotK, heldLift);
         cooling.settle(hotK, ambientK, 0, 0);
         cooling.hold(Double.NaN);

@@ -2,6 +2,7 @@ package headertank.calc.risk;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.FanDrive;
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.electric.AlternatorSpec;
 import headertank.calc.rating.FanControlOf;
@@ -32,7 +33,7 @@ public final class AbruptFanStart implements RiskRule {
     @Override
     public Optional<Flag> examine(RiskContext car) {
         FanControlSpec control = FanControlOf.resolved(car.resolved());
-        if (!car.resolved().is(BuildField.FAN_DRIVE, "ELECTRIC")
+        if (!car.resolved().is(BuildField.FAN_DRIVE, FanDrive.ELECTRIC)
                 || control instanceof FanControlSpec.Ramp
                 || control instanceof FanControlSpec.Table) {
             return Optional.empty();

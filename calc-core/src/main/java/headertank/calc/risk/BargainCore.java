@@ -1,6 +1,5 @@
 package headertank.calc.risk;
 
-import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +25,7 @@ public final class BargainCore implements RiskRule {
     @Override
     public Optional<Flag> examine(RiskContext car) {
         Resolved now = car.resolved();
-        if (!now.is(BuildField.CORE_CLASS, "bargain-aluminium")) {
+        if (!now.coreClass().id().equals("bargain-aluminium")) {
             return Optional.empty();
         }
         Resolved dense = car.withCoreClass("dense-aluminium");

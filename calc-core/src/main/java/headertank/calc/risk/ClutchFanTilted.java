@@ -1,6 +1,7 @@
 package headertank.calc.risk;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanDrive;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,7 +26,7 @@ public final class ClutchFanTilted implements RiskRule {
     @Override
     public Optional<Flag> examine(RiskContext car) {
         double tilt = car.resolved().value(BuildField.CORE_TILT);
-        if (!car.resolved().is(BuildField.FAN_DRIVE, "CLUTCH") || tilt < Math.toRadians(10)) {
+        if (!car.resolved().is(BuildField.FAN_DRIVE, FanDrive.CLUTCH) || tilt < Math.toRadians(10)) {
             return Optional.empty();
         }
         List<Flag.Consequence> gains = car.gainedBy(

@@ -1,6 +1,8 @@
 package headertank.calc.risk;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.coolant.ThermostatSpec;
 import headertank.calc.rating.FanControlOf;
 import headertank.calc.verdict.DutyVerdict;
@@ -28,8 +30,8 @@ public final class FanSetBelowThermostat implements RiskRule {
 
     @Override
     public Optional<Flag> examine(RiskContext car) {
-        if (!car.resolved().is(BuildField.FAN_DRIVE, "ELECTRIC")
-                || !car.resolved().is(BuildField.THERMOSTAT, "FITTED")) {
+        if (!car.resolved().is(BuildField.FAN_DRIVE, FanDrive.ELECTRIC)
+                || !car.resolved().is(BuildField.THERMOSTAT, ThermostatFitting.FITTED)) {
             return Optional.empty();
         }
         double off = FanControlOf.resolved(car.resolved()).stopK().orElse(Double.POSITIVE_INFINITY);

@@ -6,6 +6,7 @@ import headertank.calc.air.FanFit;
 import headertank.calc.air.FanSpec;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.FanDrive;
 import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Stated;
 import java.util.ArrayList;
@@ -35,7 +36,7 @@ public final class ImpossibleFanClaim implements RiskRule {
 
     @Override
     public Optional<Flag> examine(RiskContext car) {
-        if (!car.resolved().is(BuildField.FAN_DRIVE, "ELECTRIC")
+        if (!car.resolved().is(BuildField.FAN_DRIVE, FanDrive.ELECTRIC)
                 || !(car.build().entries().get(BuildField.FAN_FLOW) instanceof Stated flow)
                 || flow.from() == Provenance.MEASURED) {
             return Optional.empty();

@@ -1,6 +1,7 @@
 package headertank.calc.risk;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanDrive;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,7 +26,7 @@ public final class NoShroud implements RiskRule {
     @Override
     public Optional<Flag> examine(RiskContext car) {
         double cover = car.resolved().value(BuildField.FAN_COVER);
-        if (cover >= 0.7 || car.resolved().is(BuildField.FAN_DRIVE, "NONE")) {
+        if (cover >= 0.7 || car.resolved().is(BuildField.FAN_DRIVE, FanDrive.NONE)) {
             return Optional.empty();
         }
         List<Flag.Consequence> gains = car.gainedBy(

@@ -2,6 +2,7 @@ package headertank.calc.risk;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.AirExit;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,10 +29,10 @@ public final class NoWayOut implements RiskRule {
         Resolved now = car.resolved();
         double face = now.value(BuildField.CORE_WIDTH) * now.value(BuildField.CORE_HEIGHT);
         double share = now.value(BuildField.AIR_EXIT_AREA) / face;
-        if (!now.is(BuildField.AIR_EXIT, "NO_WAY_OUT") && share >= 0.35) {
+        if (!now.is(BuildField.AIR_EXIT, AirExit.NO_WAY_OUT) && share >= 0.35) {
             return Optional.empty();
         }
-        Resolved vented = now.with(BuildField.AIR_EXIT, "HOOD_VENT")
+        Resolved vented = now.with(BuildField.AIR_EXIT, AirExit.HOOD_VENT)
                 .with(
                         BuildField.AIR_EXIT_AREA,
                         Math.min(0.8, Math.max(now.value(BuildField.AIR_EXIT_AREA), 0.55 * face)));

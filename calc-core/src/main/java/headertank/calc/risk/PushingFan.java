@@ -1,6 +1,8 @@
 package headertank.calc.risk;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.FanMounting;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,12 +26,13 @@ public final class PushingFan implements RiskRule {
 
     @Override
     public Optional<Flag> examine(RiskContext car) {
-        if (!car.resolved().is(BuildField.FAN_MOUNTING, "PUSHING")
-                || car.resolved().is(BuildField.FAN_DRIVE, "NONE")) {
+        if (!car.resolved().is(BuildField.FAN_MOUNTING, FanMounting.PUSHING)
+                || car.resolved().is(BuildField.FAN_DRIVE, FanDrive.NONE)) {
             return Optional.empty();
         }
         List<Flag.Consequence> gains = car.gainedBy(
-                "margin gained with the same fans pulling", car.resolved().with(BuildField.FAN_MOUNTING, "PULLING"));
+                "margin gained with the same fans pulling",
+                car.resolved().with(BuildField.FAN_MOUNTING, FanMounting.PULLING));
         return Optional.of(new Flag(
                 id(),
                 version(),

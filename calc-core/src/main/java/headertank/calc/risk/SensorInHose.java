@@ -1,10 +1,10 @@
 package headertank.calc.risk;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.SensorPlacement;
 import headertank.calc.duty.OperatingPoint;
-import headertank.calc.rating.Balance;
+import headertank.calc.result.Balance;
 import headertank.calc.sensor.SensorMount;
-import headertank.calc.sensor.SensorPlacement;
 import headertank.calc.sensor.SensorReading;
 import headertank.calc.verdict.DutyVerdict;
 import java.util.ArrayList;
@@ -58,7 +58,7 @@ public final class SensorInHose implements RiskRule {
         if (fan) {
             consequences.addAll(car.gainedBy(
                     "margin gained with the fan sensor in the block",
-                    car.resolved().with(BuildField.FAN_SENSOR, "BLOCK")));
+                    car.resolved().with(BuildField.FAN_SENSOR, SensorPlacement.BLOCK)));
         }
         return Optional.of(new Flag(
                 id(),
@@ -80,6 +80,6 @@ public final class SensorInHose implements RiskRule {
     }
 
     private static boolean isAway(RiskContext car, BuildField field) {
-        return car.resolved().is(field, "RADIATOR_HOSE") || car.resolved().is(field, "TANK");
+        return car.resolved().option(field, SensorPlacement.class).awayFromEngine();
     }
 }

@@ -35,7 +35,7 @@ public final class SetupFromAlcoholCar implements RiskRule {
         if (donor.isDiesel() || burnt.isDiesel() || !(donor.coolantFactor() < burnt.coolantFactor() - 0.005)) {
             return Optional.empty();
         }
-        Resolved asDonor = car.resolved().with(BuildField.FUEL, donor.name());
+        Resolved asDonor = car.resolved().with(BuildField.FUEL, donor);
         List<Flag.Consequence> consequences = new ArrayList<>(
                 car.gainedBy("margin that the same car would have on the donor's fuel, more than now", asDonor));
         consequences.add(new Flag.Consequence(

@@ -2,10 +2,12 @@ package headertank.calc.risk;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.BypassState;
+import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.Physics;
-import headertank.calc.rating.Balance;
+import headertank.calc.result.Balance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,12 +32,12 @@ public final class ThermostatRemoved implements RiskRule {
 
     @Override
     public Optional<Flag> examine(RiskContext car) {
-        if (!car.resolved().is(BuildField.THERMOSTAT, "REMOVED")) {
+        if (!car.resolved().is(BuildField.THERMOSTAT, ThermostatFitting.REMOVED)) {
             return Optional.empty();
         }
         Resolved fitted = car.resolved()
-                .with(BuildField.THERMOSTAT, "FITTED")
-                .with(BuildField.THERMOSTAT_BYPASS, "CLOSES_WITH_LIFT");
+                .with(BuildField.THERMOSTAT, ThermostatFitting.FITTED)
+                .with(BuildField.THERMOSTAT_BYPASS, BypassState.CLOSES_WITH_LIFT);
         List<Flag.Consequence> consequences =
                 new ArrayList<>(car.gainedBy("margin gained by fitting a thermostat again", fitted));
         double cold = coldDayK(car, car.resolved());

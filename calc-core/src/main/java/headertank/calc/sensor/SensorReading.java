@@ -1,5 +1,6 @@
 package headertank.calc.sensor;
 
+import headertank.calc.choice.SensorPlacement;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 import org.hipparchus.util.FastMath;

@@ -1,6 +1,7 @@
 package headertank.calc.transients;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanDrive;
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.control.FanStages;
 import headertank.calc.rating.Plant;
@@ -26,7 +27,7 @@ final class Fans {
      */
     Fans(Plant car, FanControlSpec spec, boolean noneTurns) {
         this.spec = spec;
-        this.canTurn = car.fanDrive() == Plant.FanDrive.ELECTRIC && !noneTurns;
+        this.canTurn = car.fanDrive() == FanDrive.ELECTRIC && !noneTurns;
         this.startFactor = spec.softStartS() > 0 ? 1 : startFactor(car);
     }
 

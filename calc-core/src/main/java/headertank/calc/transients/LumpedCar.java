@@ -1,9 +1,9 @@
 package headertank.calc.transients;
 
+import headertank.calc.choice.SensorPlacement;
 import headertank.calc.coolant.Thermostat;
 import headertank.calc.rating.Plant;
 import headertank.calc.sensor.SensorMount;
-import headertank.calc.sensor.SensorPlacement;
 import headertank.calc.sensor.SensorReading;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.util.FastMath;
@@ -78,11 +78,6 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
     private final int firstSensor;
     private final int lastSensor;
     private int evaluations;
-
-    /** With every place's sensor. */
-    LumpedCar(Plant plant, Masses masses, Fans fans) {
-        this(plant, masses, fans, true);
-    }
 
     /** @param allSensors whether every place's sensor is followed, or only that of the fans, the others standing still */
     LumpedCar(Plant plant, Masses masses, Fans fans, boolean allSensors) {

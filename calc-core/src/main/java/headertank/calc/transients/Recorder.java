@@ -1,10 +1,12 @@
 package headertank.calc.transients;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanDrive;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.Battery;
 import headertank.calc.electric.ElectricBalance;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.RunResult;
 import headertank.calc.sensor.SensorReading;
 import java.util.ArrayList;
 import java.util.List;
@@ -206,7 +208,7 @@ final class Recorder implements ODEStepHandler {
         double lift = car.lift(y);
         double fanA = p.fanCurrentA(duty, fans.inrush(t));
         double shown = duty;
-        if (plant.fanDrive() == Plant.FanDrive.CLUTCH) {
+        if (plant.fanDrive() == FanDrive.CLUTCH) {
             p.table.at(y[LumpedCar.BLOCK], lift, duty);
             shown = p.table.fanDuty();
         }

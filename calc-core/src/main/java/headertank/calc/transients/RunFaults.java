@@ -2,6 +2,7 @@ package headertank.calc.transients;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.FanDrive;
 import headertank.calc.rating.Plant;
 
 /**
@@ -39,7 +40,7 @@ public record RunFaults(int fansOut, boolean neverStart) {
 
     /** @return the car with the fans that are left */
     Plant left(Plant plant) {
-        if (fansOut == 0 || plant.fanDrive() != Plant.FanDrive.ELECTRIC || noneTurns(plant)) {
+        if (fansOut == 0 || plant.fanDrive() != FanDrive.ELECTRIC || noneTurns(plant)) {
             return plant;
         }
         Resolved r = plant.resolved();

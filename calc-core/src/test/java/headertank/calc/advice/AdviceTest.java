@@ -8,8 +8,10 @@ import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.AirExit;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.quantity.Stated;
+import headertank.calc.result.Improvement;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -34,7 +36,7 @@ class AdviceTest {
                 .orElseThrow();
         Build vented = Builds.drift()
                 .change()
-                .seen(BuildField.AIR_EXIT, "HOOD_VENT")
+                .seen(BuildField.AIR_EXIT, AirExit.HOOD_VENT)
                 .set(BuildField.AIR_EXIT_AREA, Stated.measured(0.26))
                 .build();
         double gain = RATER.marginK(vented, StandardDuties.TRACK) - RATER.marginK(Builds.drift(), StandardDuties.TRACK);
@@ -44,8 +46,10 @@ class AdviceTest {
 
     @Test
     void whatIsAlreadySoIsNotAdvised() {
-        Build vented =
-                Builds.drift().change().seen(BuildField.AIR_EXIT, "HOOD_VENT").build();
+        Build vented = Builds.drift()
+                .change()
+                .seen(BuildField.AIR_EXIT, AirExit.HOOD_VENT)
+                .build();
         assertThat(rate(vented).improvements()).extracting(Improvement::id).doesNotContain("hood-vent", "fans-pull");
     }
 

@@ -8,8 +8,15 @@ import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
+import headertank.calc.carspec.Change;
+import headertank.calc.choice.AirExit;
+import headertank.calc.choice.BypassState;
+import headertank.calc.choice.FanControlKind;
+import headertank.calc.choice.FanMounting;
+import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.quantity.Stated;
+import headertank.calc.result.Attribution;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.LongToDoubleFunction;
@@ -48,8 +55,8 @@ class AttributionTest {
     void changesOfACarSumToItsDifference() {
         Build before = Builds.drift();
         Build after = before.change()
-                .seen(BuildField.FAN_MOUNTING, "PUSHING")
-                .seen(BuildField.AIR_EXIT, "HOOD_VENT")
+                .seen(BuildField.FAN_MOUNTING, FanMounting.PUSHING)
+                .seen(BuildField.AIR_EXIT, AirExit.HOOD_VENT)
                 .set(BuildField.AIR_EXIT_AREA, Stated.measured(0.26))
                 .set(BuildField.CORE_WIDTH, Stated.measured(0.75))
                 .build();
@@ -65,11 +72,13 @@ class AttributionTest {
 
     @Test
     void aThermostatThatGoesTakesItsBypassWithIt() {
-        Build before =
-                Builds.road().change().seen(BuildField.THERMOSTAT, "FITTED").build();
+        Build before = Builds.road()
+                .change()
+                .seen(BuildField.THERMOSTAT, ThermostatFitting.FITTED)
+                .build();
         Build after = before.change()
-                .seen(BuildField.THERMOSTAT, "REMOVED")
-                .seen(BuildField.THERMOSTAT_BYPASS, "BLOCKED")
+                .seen(BuildField.THERMOSTAT, ThermostatFitting.REMOVED)
+                .seen(BuildField.THERMOSTAT_BYPASS, BypassState.BLOCKED)
                 .unknown(BuildField.THERMOSTAT_OPENING)
                 .set(BuildField.CORE_WIDTH, Stated.measured(0.75))
                 .build();
@@ -93,10 +102,12 @@ class AttributionTest {
 
     @Test
     void aBypassThatChangesByItselfStandsAlone() {
-        Build before =
-                Builds.road().change().seen(BuildField.THERMOSTAT, "FITTED").build();
+        Build before = Builds.road()
+                .change()
+                .seen(BuildField.THERMOSTAT, ThermostatFitting.FITTED)
+                .build();
         Build after = before.change()
-                .seen(BuildField.THERMOSTAT_BYPASS, "OPEN")
+                .seen(BuildField.THERMOSTAT_BYPASS, BypassState.OPEN)
                 .set(BuildField.THERMOSTAT_OPENING, Stated.measured(350))
                 .build();
         assertThat(Change.between(before, after))
@@ -117,7 +128,7 @@ class AttributionTest {
     private static Build table(double from, double to) {
         return Builds.drift()
                 .change()
-                .seen(BuildField.CONTROL_KIND, "TABLE")
+                .seen(BuildField.CONTROL_KIND, FanControlKind.TABLE)
                 .set(BuildField.CONTROL_ROW_1_K, Stated.measured(from + 273.15))
                 .set(BuildField.CONTROL_ROW_1_DUTY, Stated.measured(0))
                 .set(BuildField.CONTROL_ROW_2_K, Stated.measured(to + 273.15))

@@ -10,6 +10,9 @@ import headertank.calc.Rater;
 import headertank.calc.air.FanClaim;
 import headertank.calc.air.FanFit;
 import headertank.calc.air.FanSpec;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.engine.EngineClass;
+import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.InputException;
@@ -71,15 +74,15 @@ class BuildTest {
                 0.30,
                 FanSpec.USUAL_HUB_SHARE * 0.30);
         FanClaim claim = FanClaim.check(fan, 13, 18, false);
-        assertThat(claim.ratio()).isCloseTo(FanFit.USUAL_KINETIC_SHARE, within(1e-12));
+        assertThat(claim.kineticW() / claim.electricW()).isCloseTo(FanFit.USUAL_KINETIC_SHARE, within(1e-12));
         assertThat(fan.shutOffPa()).isCloseTo(FanFit.shutOffPa(fan.freeFlowM3PerS(), 13 * 18, 0.5), within(1e-9));
     }
 
     @Test
     void dieselInAPetrolEngineIsAContradiction() {
         assertThatThrownBy(() -> Build.forCar(CarClass.MODERN_STREET)
-                        .seen(BuildField.ENGINE_CLASS, "PETROL_TURBO")
-                        .seen(BuildField.FUEL, "DIESEL")
+                        .seen(BuildField.ENGINE_CLASS, EngineClass.PETROL_TURBO)
+                        .seen(BuildField.FUEL, Fuel.DIESEL)
                         .build())
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("fuel.burnt");
@@ -195,5 +198,18 @@ class BuildTest {
                 .filteredOn(FieldChange::onlyProvenance)
                 .extracting(FieldChange::field)
                 .containsExactly(BuildField.CORE_WIDTH);
+    }
+
+    @Test
+    void anOptionOfAnotherFieldIsRefusedAndNeverTakenForThisOne() {
+        Build.Builder build = Build.forCar(CarClass.TRACK);
+        assertThatThrownBy(() -> build.seen(BuildField.PUMP_DRIVE, FanDrive.ELECTRIC))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("pump.drive");
+        for (BuildField f : BuildField.values()) {
+            assertThat(f.isChoice() && f != BuildField.CORE_CLASS)
+                    .as(f.key())
+                    .isEqualTo(!f.options().isEmpty());
+        }
     }
 }

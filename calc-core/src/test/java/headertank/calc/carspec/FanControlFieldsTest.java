@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import headertank.calc.Rater;
+import headertank.calc.choice.FanControlKind;
+import headertank.calc.choice.OilCooling;
+import headertank.calc.choice.OilThermostatFitting;
+import headertank.calc.choice.PumpDrive;
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.InputProblem;
@@ -21,7 +25,7 @@ class FanControlFieldsTest {
 
     @Test
     void twoStepsBecomeTheControlThatWasStated() {
-        Build build = car().seen(BuildField.CONTROL_KIND, "TWO_STEP")
+        Build build = car().seen(BuildField.CONTROL_KIND, FanControlKind.TWO_STEP)
                 .set(BuildField.CONTROL_LOW_SET, celsius(85))
                 .set(BuildField.CONTROL_SET, celsius(95))
                 .set(BuildField.CONTROL_BAND, Stated.measured(4))
@@ -58,7 +62,7 @@ class FanControlFieldsTest {
 
     @Test
     void aTableOfWhichNothingIsKnownIsTheUsualRamp() {
-        Build build = car().seen(BuildField.CONTROL_KIND, "TABLE").build();
+        Build build = car().seen(BuildField.CONTROL_KIND, FanControlKind.TABLE).build();
         FanControlSpec.Table table = (FanControlSpec.Table) control(build);
         double set = RATER.resolve(build).value(BuildField.CONTROL_SET);
         assertThat(table.dutyAt(set)).isEqualTo(1);
@@ -86,14 +90,14 @@ class FanControlFieldsTest {
     @Test
     void rowsOfATableThatIsNotUsedMayBeWrong() {
         assertThat(control(row(row(car(), 0, 90, 0), 1, 85, 1)
-                        .seen(BuildField.CONTROL_KIND, "SWITCH")
+                        .seen(BuildField.CONTROL_KIND, FanControlKind.SWITCH)
                         .build()))
                 .isInstanceOf(FanControlSpec.Switch.class);
     }
 
     @Test
     void aLowStepAboveFullSpeedIsRefused() {
-        assertThat(problems(car().seen(BuildField.CONTROL_KIND, "TWO_STEP")
+        assertThat(problems(car().seen(BuildField.CONTROL_KIND, FanControlKind.TWO_STEP)
                         .set(BuildField.CONTROL_LOW_SET, celsius(95))
                         .set(BuildField.CONTROL_SET, celsius(90))))
                 .containsExactly("fanControl.lowSetK CONTRADICTION 368.150");
@@ -110,9 +114,9 @@ class FanControlFieldsTest {
 
     @Test
     void softStartAndOilThermostatReachTheModels() {
-        Build build = car().seen(BuildField.CONTROL_KIND, "RAMP")
+        Build build = car().seen(BuildField.CONTROL_KIND, FanControlKind.RAMP)
                 .set(BuildField.CONTROL_SOFT_START, Stated.measured(7))
-                .seen(BuildField.OIL_COOLER, "AIR")
+                .seen(BuildField.OIL_COOLER, OilCooling.AIR)
                 .set(BuildField.OIL_THERMOSTAT_OPENING, celsius(95))
                 .set(BuildField.OIL_THERMOSTAT_OPEN, celsius(110))
                 .build();
@@ -121,18 +125,19 @@ class FanControlFieldsTest {
         assertThat(plant.oil().thermostat().openingK()).isEqualTo(Physics.kelvin(95));
         assertThat(plant.oil().thermostat().fullOpenK()).isEqualTo(Physics.kelvin(110));
         assertThat(plant.oil().thermostat().governedShare()).isPositive();
-        Plant open = Plant.of(RATER.resolve(
-                build.change().seen(BuildField.OIL_THERMOSTAT, "NONE").build()));
+        Plant open = Plant.of(RATER.resolve(build.change()
+                .seen(BuildField.OIL_THERMOSTAT, OilThermostatFitting.NONE)
+                .build()));
         assertThat(open.oil().thermostat().governedShare()).isZero();
     }
 
     @Test
     void onlyAnElectricPumpRunsOn() {
         Build.Builder belt =
-                car().seen(BuildField.PUMP_DRIVE, "ENGINE").set(BuildField.PUMP_RUN_ON, Stated.measured(60));
+                car().seen(BuildField.PUMP_DRIVE, PumpDrive.ENGINE).set(BuildField.PUMP_RUN_ON, Stated.measured(60));
         assertThat(problems(belt)).containsExactly("pump.runOnS CONTRADICTION 60.0000");
-        assertThat(Plant.of(RATER.resolve(
-                                belt.seen(BuildField.PUMP_DRIVE, "ELECTRIC").build()))
+        assertThat(Plant.of(RATER.resolve(belt.seen(BuildField.PUMP_DRIVE, PumpDrive.ELECTRIC)
+                                .build()))
                         .pumpRunOnS())
                 .isEqualTo(60);
     }

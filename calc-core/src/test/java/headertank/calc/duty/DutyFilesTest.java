@@ -7,9 +7,10 @@ import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanControlKind;
 import headertank.calc.quantity.Physics;
 import headertank.calc.rating.Plant;
-import headertank.calc.transients.RunResult;
+import headertank.calc.result.RunResult;
 import headertank.calc.transients.RunSolver;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -72,7 +73,9 @@ class DutyFilesTest {
     }
 
     private static RunResult run(Duty duty, Build build) {
-        Build switched = build.change().seen(BuildField.CONTROL_KIND, "RAMP").build();
+        Build switched = build.change()
+                .seen(BuildField.CONTROL_KIND, FanControlKind.RAMP)
+                .build();
         return RunSolver.run(Plant.of(Rater.standard().resolve(switched)), duty);
     }
 

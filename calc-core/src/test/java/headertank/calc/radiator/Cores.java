@@ -1,5 +1,7 @@
 package headertank.calc.radiator;
 
+import headertank.calc.choice.TankPlacement;
+
 /** Cores that the tests share. */
 final class Cores {
 

@@ -6,9 +6,13 @@ import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.SensorPlacement;
+import headertank.calc.choice.YesNo;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.result.Balance;
 import headertank.calc.uncertainty.ModelSpread;
 import java.util.ArrayList;
 import java.util.List;
@@ -130,9 +134,9 @@ class SteadyPropertiesTest {
      * fan sensor in hose or tank follows what the radiator does, and hot air runs back beside a small shroud.
      */
     private static Function<Resolved, Resolved> regulatedByCoolant() {
-        return r -> (r.is(BuildField.FAN_DRIVE, "CLUTCH") ? r.with(BuildField.FAN_DRIVE, "ELECTRIC") : r)
-                .with(BuildField.FAN_SENSOR, "BLOCK")
-                .with(BuildField.FAN_FLAPS, "YES");
+        return r -> (r.is(BuildField.FAN_DRIVE, FanDrive.CLUTCH) ? r.with(BuildField.FAN_DRIVE, FanDrive.ELECTRIC) : r)
+                .with(BuildField.FAN_SENSOR, SensorPlacement.BLOCK)
+                .with(BuildField.FAN_FLAPS, YesNo.YES);
     }
 
     private static void neverHotter(Function<Resolved, Resolved> scope, UnaryOperator<Resolved> better) {

@@ -8,7 +8,16 @@ import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
+import headertank.calc.choice.AirExit;
+import headertank.calc.choice.CoolantBase;
+import headertank.calc.choice.FanControlKind;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.FanMounting;
+import headertank.calc.choice.OilCooling;
+import headertank.calc.choice.SensorPlacement;
+import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.duty.StandardDuties;
+import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Stated;
 import java.util.List;
@@ -35,7 +44,8 @@ class RiskRulesTest {
 
     @Test
     void thermostatRemoved() {
-        Flag f = flagged("thermostat-removed", Builds.road().change().seen(BuildField.THERMOSTAT, "REMOVED"));
+        Flag f = flagged(
+                "thermostat-removed", Builds.road().change().seen(BuildField.THERMOSTAT, ThermostatFitting.REMOVED));
         double without = value(f, "coolant on an easy road at 5 C without it");
         double with = value(f, "coolant on an easy road at 5 C with it");
         assertThat(Physics.celsius(with)).isGreaterThan(75);
@@ -46,27 +56,29 @@ class RiskRulesTest {
 
     @Test
     void sensorInHoseMisleadsOnceTheFlowStops() {
-        Flag f = flagged("sensor-in-hose", Builds.road().change().seen(BuildField.GAUGE_SENSOR, "RADIATOR_HOSE"));
+        Flag f = flagged(
+                "sensor-in-hose", Builds.road().change().seen(BuildField.GAUGE_SENSOR, SensorPlacement.RADIATOR_HOSE));
         assertThat(value(f, "reading minus coolant while it flows")).isCloseTo(0, within(1.0));
         assertThat(value(f, "reading minus coolant two minutes after the flow stopped"))
                 .isLessThan(-10);
-        absent("sensor-in-hose", Builds.road().change().seen(BuildField.GAUGE_SENSOR, "HEAD"));
+        absent("sensor-in-hose", Builds.road().change().seen(BuildField.GAUGE_SENSOR, SensorPlacement.HEAD));
     }
 
     @Test
     void setupFromAlcoholCar() {
-        Flag f = flagged("setup-from-alcohol-car", Builds.drift().change().seen(BuildField.FUEL_OF_DONOR, "METHANOL"));
+        Flag f = flagged(
+                "setup-from-alcohol-car", Builds.drift().change().seen(BuildField.FUEL_OF_DONOR, Fuel.METHANOL));
         assertThat(gain(f)).isBetween(1.0, 15.0);
         assertThat(value(f, "wall heat on the donor's fuel over wall heat on this one"))
                 .isCloseTo(0.869, within(0.01));
-        absent("setup-from-alcohol-car", Builds.drift().change().seen(BuildField.FUEL_OF_DONOR, "PETROL_E10"));
+        absent("setup-from-alcohol-car", Builds.drift().change().seen(BuildField.FUEL_OF_DONOR, Fuel.PETROL_E10));
         absent("setup-from-alcohol-car", Builds.drift().change());
     }
 
     @Test
     void clutchFanBehindATiltedCore() {
         Build.Builder clutch = Build.forCar(CarClass.OLD_STREET)
-                .seen(BuildField.FAN_DRIVE, "CLUTCH")
+                .seen(BuildField.FAN_DRIVE, FanDrive.CLUTCH)
                 .set(BuildField.CORE_TILT, Stated.measured(Math.toRadians(20)));
         assertThat(gain(flagged("clutch-fan-tilted", clutch))).isPositive();
         absent("clutch-fan-tilted", clutch.set(BuildField.CORE_TILT, Stated.measured(0)));
@@ -74,7 +86,8 @@ class RiskRulesTest {
 
     @Test
     void pushingFan() {
-        assertThat(gain(flagged("pushing-fan", Builds.drift().change().seen(BuildField.FAN_MOUNTING, "PUSHING"))))
+        assertThat(gain(flagged(
+                        "pushing-fan", Builds.drift().change().seen(BuildField.FAN_MOUNTING, FanMounting.PUSHING))))
                 .isPositive();
         absent("pushing-fan", Builds.drift().change());
     }
@@ -84,11 +97,11 @@ class RiskRulesTest {
     void abruptFanStart() {
         Build.Builder two = Builds.drift()
                 .change()
-                .seen(BuildField.CONTROL_KIND, "SWITCH")
+                .seen(BuildField.CONTROL_KIND, FanControlKind.SWITCH)
                 .set(BuildField.FAN_CURRENT, Stated.measured(25));
         Flag f = flagged("abrupt-fan-start", two);
         assertThat(value(f, "all fans at the moment they start")).isCloseTo(60, within(1e-9));
-        absent("abrupt-fan-start", two.seen(BuildField.CONTROL_KIND, "RAMP"));
+        absent("abrupt-fan-start", two.seen(BuildField.CONTROL_KIND, FanControlKind.RAMP));
     }
 
     @Test
@@ -108,7 +121,7 @@ class RiskRulesTest {
     void noWayOut() {
         Build.Builder closed = Builds.drift()
                 .change()
-                .seen(BuildField.AIR_EXIT, "NO_WAY_OUT")
+                .seen(BuildField.AIR_EXIT, AirExit.NO_WAY_OUT)
                 .set(BuildField.AIR_EXIT_AREA, Stated.measured(0.06));
         assertThat(gain(flagged("no-way-out", closed))).isGreaterThan(5);
         absent("no-way-out", Builds.drift().change());
@@ -120,7 +133,8 @@ class RiskRulesTest {
                 Builds.road().change().set(BuildField.LOWEST_AMBIENT, Stated.measured(Physics.kelvin(-10)));
         absent("coolant-freezes", winter);
         Flag f = flagged(
-                "coolant-freezes", winter.seen(BuildField.COOLANT_BASE, "WATER").unknown(BuildField.COOLANT_GLYCOL));
+                "coolant-freezes",
+                winter.seen(BuildField.COOLANT_BASE, CoolantBase.WATER).unknown(BuildField.COOLANT_GLYCOL));
         assertThat(f.weight()).isEqualTo(Flag.Weight.STOP);
         assertThat(value(f, "freezing point of the coolant")).isCloseTo(273.15, within(0.1));
     }
@@ -165,7 +179,7 @@ class RiskRulesTest {
     void fanSetBelowThermostat() {
         Build.Builder low = Builds.road()
                 .change()
-                .seen(BuildField.CONTROL_KIND, "SWITCH")
+                .seen(BuildField.CONTROL_KIND, FanControlKind.SWITCH)
                 .set(BuildField.CONTROL_SET, Stated.measured(Physics.kelvin(80)));
         assertThat(flagged("fan-set-below-thermostat", low).weight()).isEqualTo(Flag.Weight.REMARK);
         absent("fan-set-below-thermostat", low.set(BuildField.CONTROL_SET, Stated.measured(Physics.kelvin(100))));
@@ -173,7 +187,7 @@ class RiskRulesTest {
 
     @Test
     void oilOverTarget() {
-        Flag f = flagged("oil-over-target", Builds.drift().change().seen(BuildField.OIL_COOLER, "NONE"));
+        Flag f = flagged("oil-over-target", Builds.drift().change().seen(BuildField.OIL_COOLER, OilCooling.NONE));
         assertThat(f.weight()).isEqualTo(Flag.Weight.STOP);
     }
 

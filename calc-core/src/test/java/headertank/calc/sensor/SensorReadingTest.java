@@ -3,6 +3,7 @@ package headertank.calc.sensor;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import headertank.calc.choice.SensorPlacement;
 import org.junit.jupiter.api.Test;
 
 class SensorReadingTest {

@@ -7,11 +7,15 @@ import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanControlKind;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Stated;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointLoad;
-import headertank.calc.transients.IdleWarmUp.Figure;
+import headertank.calc.result.IdleExpectation.Figure;
+import headertank.calc.result.RunResult;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -84,8 +88,8 @@ class IdleWarmUpTest {
     void aCarWithoutElectricFansOrThermostatHasNoneOfTheirFigures() {
         Build build = Builds.road()
                 .change()
-                .seen(BuildField.FAN_DRIVE, "CLUTCH")
-                .seen(BuildField.THERMOSTAT, "REMOVED")
+                .seen(BuildField.FAN_DRIVE, FanDrive.CLUTCH)
+                .seen(BuildField.THERMOSTAT, ThermostatFitting.REMOVED)
                 .build();
         assertThat(IdleWarmUp.of(plant(build, 20)).figures()).containsOnlyKeys(Figure.CORE_DROP_K, Figure.VOLTAGE_V);
     }
@@ -99,7 +103,7 @@ class IdleWarmUpTest {
 
     private static Build switched(Build build, double setC) {
         return build.change()
-                .seen(BuildField.CONTROL_KIND, "SWITCH")
+                .seen(BuildField.CONTROL_KIND, FanControlKind.SWITCH)
                 .set(BuildField.CONTROL_SET, Stated.measured(Physics.kelvin(setC)))
                 .build();
     }

@@ -8,11 +8,13 @@ import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.SensorPlacement;
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.Schedule;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.RunResult;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -54,7 +56,7 @@ class PeaksOnlyTest {
     void aSensorInAHoseChangesNothingOfIt(FanControlSpec control) {
         Build hose = Builds.drift()
                 .change()
-                .seen(BuildField.FAN_SENSOR, "RADIATOR_HOSE")
+                .seen(BuildField.FAN_SENSOR, SensorPlacement.RADIATOR_HOSE)
                 .build();
         Duty heats = new Duty(
                 "heats",

@@ -11,10 +11,12 @@ import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
+import headertank.calc.engine.EngineClass;
 import headertank.calc.published.Check;
 import headertank.calc.published.PublishedTestBase;
 import headertank.calc.quantity.Stated;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.RunResult;
 import java.util.List;
 import java.util.Optional;
 
@@ -49,7 +51,7 @@ public class WarmUpPublishedTest extends PublishedTestBase {
 
     private static double secondsToWarm() {
         Build small = Build.forCar(CarClass.MODERN_STREET)
-                .seen(BuildField.ENGINE_CLASS, "PETROL_TURBO")
+                .seen(BuildField.ENGINE_CLASS, EngineClass.PETROL_TURBO)
                 .set(BuildField.ENGINE_POWER, Stated.measured(74e3))
                 .set(BuildField.ENGINE_DISPLACEMENT, Stated.measured(1.15e-3))
                 .set(BuildField.CAR_MASS, Stated.measured(1200))

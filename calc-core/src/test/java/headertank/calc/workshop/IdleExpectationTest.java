@@ -7,10 +7,12 @@ import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.FanControlKind;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Stated;
-import headertank.calc.transients.IdleWarmUp.Figure;
+import headertank.calc.result.IdleExpectation;
+import headertank.calc.result.IdleExpectation.Figure;
 import org.junit.jupiter.api.Test;
 
 class IdleExpectationTest {
@@ -18,7 +20,7 @@ class IdleExpectationTest {
     private static final Rater RATER = Rater.standard();
     private static final Build ROAD = Builds.road()
             .change()
-            .seen(BuildField.CONTROL_KIND, "SWITCH")
+            .seen(BuildField.CONTROL_KIND, FanControlKind.SWITCH)
             .set(BuildField.CONTROL_SET, Stated.measured(Physics.kelvin(95)))
             .build();
 
@@ -28,7 +30,7 @@ class IdleExpectationTest {
         assertThat(expected.bands()).containsOnlyKeys(Figure.values());
         assertThat(expected.samples()).isGreaterThan(40);
         expected.bands().forEach((figure, band) -> {
-            double allowance = IdleExpectation.readingAllowance(figure, band.expected());
+            double allowance = IdleInWorkshop.readingAllowance(figure, band.expected());
             assertThat(band.expected()).as(figure.name()).isBetween(band.low(), band.high());
             assertThat(band.high() - band.low()).as(figure.name()).isGreaterThanOrEqualTo(allowance);
         });

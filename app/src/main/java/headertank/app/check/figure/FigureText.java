@@ -13,10 +13,9 @@ import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.springframework.context.MessageSource;
 
 /** Figures of a check as one shop reads them. Made once for a page or a sheet by {@link ShopFigures}. */
@@ -26,7 +25,7 @@ public final class FigureText {
     private final MessageSource messages;
     private final CalcWords calcWords;
     private final ModelWords words;
-    private final ZoneId zone;
+    private final Function<Instant, String> when;
     private final Locale locale;
 
     FigureText(
@@ -34,13 +33,13 @@ public final class FigureText {
             MessageSource messages,
             CalcWords calcWords,
             ModelWords words,
-            ZoneId zone,
+            Function<Instant, String> when,
             Locale locale) {
         this.system = system;
         this.messages = messages;
         this.calcWords = calcWords;
         this.words = words;
-        this.zone = zone;
+        this.when = when;
         this.locale = locale;
     }
 
@@ -180,10 +179,9 @@ public final class FigureText {
                 : new FigureWords(messages, system, locale).of(StoredWords.figure(figure));
     }
 
+    /** A day with its time at the shop. */
     public String when(Instant instant) {
-        return DateTimeFormatter.ofPattern(text("date.when"), locale)
-                .withZone(zone)
-                .format(instant);
+        return when.apply(instant);
     }
 
     public String voltage(double volt) {

@@ -9,15 +9,17 @@ import headertank.app.check.stored.WhatIf.Kind;
 import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.SensorPlacement;
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.RunResult;
+import headertank.calc.result.RunResult.Sample;
 import headertank.calc.transients.ControlComparison;
 import headertank.calc.transients.RunFaults;
-import headertank.calc.transients.RunResult;
-import headertank.calc.transients.RunResult.Sample;
 import headertank.calc.transients.RunSettings;
 import headertank.calc.transients.RunSolver;
 import headertank.calc.verdict.DutyOutcome;
@@ -67,7 +69,7 @@ final class WhatIfs {
      * @return all that apply to this car at this duty; none without a schedule
      */
     static List<WhatIf> of(Plant plant, DutyOutcome outcome, Rater rater) {
-        if (outcome.run().isEmpty() || plant.fanDrive() != Plant.FanDrive.ELECTRIC) {
+        if (outcome.run().isEmpty() || plant.fanDrive() != FanDrive.ELECTRIC) {
             return List.of();
         }
         return new WhatIfs(plant, outcome, rater).rows();
@@ -81,10 +83,11 @@ final class WhatIfs {
         }
         controls(isSwitch, isRamp);
         if (isSwitch || isRamp) {
-            boolean inHose = resolved.is(BuildField.FAN_SENSOR, "RADIATOR_HOSE");
+            boolean inHose = resolved.is(BuildField.FAN_SENSOR, SensorPlacement.RADIATOR_HOSE);
             drive(
                     inHose ? Kind.BLOCK_SENSOR : Kind.HOSE_SENSOR,
-                    Plant.of(resolved.with(BuildField.FAN_SENSOR, inHose ? "BLOCK" : "RADIATOR_HOSE")),
+                    Plant.of(resolved.with(
+                            BuildField.FAN_SENSOR, inHose ? SensorPlacement.BLOCK : SensorPlacement.RADIATOR_HOSE)),
                     setK,
                     RunFaults.NONE);
         }

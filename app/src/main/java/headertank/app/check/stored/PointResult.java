@@ -35,8 +35,8 @@ public record PointResult(
     public record WorkingLine(StoredMessage quantity, String symbol, String unit, double value, String source) {}
 
     /**
-     * A steady state with its margins, see {@link headertank.calc.rating.Balance.Steady} and
-     * {@link headertank.calc.rating.Figures}; limiting and boiling ambient are infinite when no day reaches them.
+     * A steady state with its margins, see {@link headertank.calc.result.Balance.Steady} and
+     * {@link headertank.calc.result.Figures}; limiting and boiling ambient are infinite when no day reaches them.
      *
      * @param gaugeK what the car's gauge shows [K]
      */

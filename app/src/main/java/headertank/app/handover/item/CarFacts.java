@@ -2,7 +2,9 @@ package headertank.app.handover.item;
 
 import headertank.app.check.stored.CheckInput;
 import headertank.calc.carspec.BuildField;
-import java.util.List;
+import headertank.calc.choice.FanControlKind;
+import headertank.calc.choice.FanDrive;
+import java.util.Arrays;
 
 /** What a check was made with, defaults included. */
 record CarFacts(CheckInput input) {
@@ -10,8 +12,8 @@ record CarFacts(CheckInput input) {
     /** A pressure that is worth a test with a hand pump [Pa]; modelling choice. */
     private static final double LEAST_CAP_PA = 1e4;
 
-    boolean is(BuildField field, String... tokens) {
-        return List.of(tokens).contains(token(field));
+    boolean is(BuildField field, Enum<?>... options) {
+        return Arrays.stream(options).anyMatch(o -> token(field).equals(field.token(o)));
     }
 
     String token(BuildField field) {
@@ -35,17 +37,17 @@ record CarFacts(CheckInput input) {
     }
 
     boolean electricFans() {
-        return is(BuildField.FAN_DRIVE, "ELECTRIC");
+        return is(BuildField.FAN_DRIVE, FanDrive.ELECTRIC);
     }
 
     /** Whether a temperature decides when the fans start. */
     boolean fansWait() {
-        return electricFans() && !is(BuildField.CONTROL_KIND, "ALWAYS_ON");
+        return electricFans() && !is(BuildField.CONTROL_KIND, FanControlKind.ALWAYS_ON);
     }
 
     /** What the sensor of the fans feels when they start: a ramp begins a band below its set point [K]. */
     double fansStartK() {
-        double band = is(BuildField.CONTROL_KIND, "RAMP") ? value(BuildField.CONTROL_BAND) : 0;
+        double band = is(BuildField.CONTROL_KIND, FanControlKind.RAMP) ? value(BuildField.CONTROL_BAND) : 0;
         return value(BuildField.CONTROL_SET) - band;
     }
 

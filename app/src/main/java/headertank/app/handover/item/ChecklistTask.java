@@ -13,6 +13,13 @@ import static headertank.app.handover.item.WarmUpStage.HOT;
 import static headertank.app.handover.item.WarmUpStage.WARMING;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.AirExit;
+import headertank.calc.choice.Ducting;
+import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.OilCooling;
+import headertank.calc.choice.PumpDrive;
+import headertank.calc.choice.ThermostatFitting;
+import headertank.calc.choice.YesNo;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -32,27 +39,32 @@ enum ChecklistTask {
             COLD,
             null,
             BuildField.PUMP_DRIVE,
-            f -> f.is(BuildField.PUMP_DRIVE, "ENGINE") || f.is(BuildField.FAN_DRIVE, "CLUTCH"),
+            f -> f.is(BuildField.PUMP_DRIVE, PumpDrive.ENGINE) || f.is(BuildField.FAN_DRIVE, FanDrive.CLUTCH),
             BELT),
-    PUMP_ELECTRIC(COLD, null, null, f -> f.is(BuildField.PUMP_DRIVE, "ELECTRIC"), ELECTRIC),
-    FAN_FREE(COLD, null, BuildField.FAN_DRIVE, f -> !f.is(BuildField.FAN_DRIVE, "NONE"), FANS),
+    PUMP_ELECTRIC(COLD, null, null, f -> f.is(BuildField.PUMP_DRIVE, PumpDrive.ELECTRIC), ELECTRIC),
+    FAN_FREE(COLD, null, BuildField.FAN_DRIVE, f -> !f.is(BuildField.FAN_DRIVE, FanDrive.NONE), FANS),
     FAN_DIRECTION(COLD, null, BuildField.FAN_MOUNTING, CarFacts::electricFans, FANS),
-    SHROUD_FLAPS(COLD, null, null, f -> f.electricFans() && f.is(BuildField.FAN_FLAPS, "YES"), FANS),
+    SHROUD_FLAPS(COLD, null, null, f -> f.electricFans() && f.is(BuildField.FAN_FLAPS, YesNo.YES), FANS),
     GAUGE_SENSOR(COLD, null, BuildField.GAUGE_SENSOR, f -> true, BURN),
     FAN_SENSOR(COLD, null, BuildField.FAN_SENSOR, CarFacts::fansWait, FANS, BURN),
-    DUCT(COLD, null, BuildField.AIR_DUCT, f -> f.is(BuildField.AIR_DUCT, "SEALED", "PARTLY")),
-    HOOD_VENT(COLD, null, BuildField.AIR_EXIT, f -> f.is(BuildField.AIR_EXIT, "HOOD_VENT"), BURN),
+    DUCT(COLD, null, BuildField.AIR_DUCT, f -> f.is(BuildField.AIR_DUCT, Ducting.SEALED, Ducting.PARTLY)),
+    HOOD_VENT(COLD, null, BuildField.AIR_EXIT, f -> f.is(BuildField.AIR_EXIT, AirExit.HOOD_VENT), BURN),
     FRONT_COOLERS(
-            COLD, null, null, f -> f.is(BuildField.CHARGE_COOLER, "YES") || f.is(BuildField.CONDENSER, "YES"), FANS),
-    OIL_COOLER_AIR(COLD, null, null, f -> f.is(BuildField.OIL_COOLER, "AIR", "BOTH"), BURN),
-    OIL_COOLER_COOLANT(COLD, null, null, f -> f.is(BuildField.OIL_COOLER, "COOLANT", "BOTH"), HOT_SYSTEM),
-    THERMOSTAT_REMOVED(COLD, null, null, f -> f.is(BuildField.THERMOSTAT, "REMOVED"), HOT_SYSTEM),
+            COLD,
+            null,
+            null,
+            f -> f.is(BuildField.CHARGE_COOLER, YesNo.YES) || f.is(BuildField.CONDENSER, YesNo.YES),
+            FANS),
+    OIL_COOLER_AIR(COLD, null, null, f -> f.is(BuildField.OIL_COOLER, OilCooling.AIR, OilCooling.BOTH), BURN),
+    OIL_COOLER_COOLANT(
+            COLD, null, null, f -> f.is(BuildField.OIL_COOLER, OilCooling.COOLANT, OilCooling.BOTH), HOT_SYSTEM),
+    THERMOSTAT_REMOVED(COLD, null, null, f -> f.is(BuildField.THERMOSTAT, ThermostatFitting.REMOVED), HOT_SYSTEM),
     BLEED(WARMING, null, null, f -> true, HOT_SYSTEM, FANS, FUMES),
     THERMOSTAT_OPENS(
             WARMING,
             MeasuredQuantity.THERMOSTAT_OPENS,
             BuildField.THERMOSTAT_OPENING,
-            f -> f.is(BuildField.THERMOSTAT, "FITTED"),
+            f -> f.is(BuildField.THERMOSTAT, ThermostatFitting.FITTED),
             BURN,
             BELT,
             FUMES),
@@ -67,7 +79,7 @@ enum ChecklistTask {
             CarFacts::electricFans,
             FANS,
             ELECTRIC),
-    FAN_CLUTCH(HOT, null, null, f -> f.is(BuildField.FAN_DRIVE, "CLUTCH"), BELT, BURN),
+    FAN_CLUTCH(HOT, null, null, f -> f.is(BuildField.FAN_DRIVE, FanDrive.CLUTCH), BELT, BURN),
     CORE_DROP(HOT, MeasuredQuantity.CORE_DROP, null, f -> true, BURN, FANS),
     VOLTAGE(HOT, MeasuredQuantity.VOLTAGE, null, f -> true, ELECTRIC, BELT),
     HOT_RUN_FANS(HOT, null, null, CarFacts::fansWait, FANS, BURN, FUMES),

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.MessageSources;
 import headertank.app.unit.UnitSystem;
-import java.time.ZoneOffset;
+import java.time.Instant;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,7 +19,7 @@ public class FigureTextTest {
                 MessageSources.all(),
                 MessageSources.calcWords(),
                 MessageSources.modelWords(),
-                ZoneOffset.UTC,
+                Instant::toString,
                 Locale.ENGLISH);
     }
 

@@ -1,0 +1,64 @@
+package headertank.calc.carspec;
+
+import headertank.calc.quantity.InputException;
+import headertank.calc.quantity.InputProblem;
+import headertank.calc.quantity.Stated;
+import headertank.calc.radiator.CoreClass;
+import java.util.List;
+import java.util.Map;
+
+/** What is known of a car while its gaps are being filled: what was stated, and what was assumed before. */
+final class Known {
+
+    private final Build build;
+    private final Map<String, CoreClass> coreClasses;
+    private final double[] values;
+    private final String[] tokens;
+
+    /**
+     * @param values numbers by ordinal, NaN where unknown; filled by the caller as defaults are taken
+     * @param tokens options by ordinal, empty where unknown; filled by the caller likewise
+     */
+    Known(Build build, Map<String, CoreClass> coreClasses, double[] values, String[] tokens) {
+        this.build = build;
+        this.coreClasses = coreClasses;
+        this.values = values;
+        this.tokens = tokens;
+    }
+
+    CarClass carClass() {
+        return build.carClass();
+    }
+
+    /** @return the class of core that was stated, or the car class's typical one */
+    CoreClass coreClass() {
+        String id = tokens[BuildField.CORE_CLASS.ordinal()];
+        CoreClass found = coreClasses.get(id);
+        if (found == null) {
+            throw new InputException(List.of(new InputProblem(
+                    BuildField.CORE_CLASS.key(),
+                    id,
+                    coreClasses.keySet().stream().sorted().toList().toString(),
+                    InputProblem.Code.NOT_UNDERSTOOD)));
+        }
+        return found;
+    }
+
+    /** @return the number [SI], stated or assumed; NaN when it is not known yet */
+    double value(BuildField f) {
+        return values[f.ordinal()];
+    }
+
+    boolean has(BuildField f) {
+        return !Double.isNaN(value(f));
+    }
+
+    boolean is(BuildField f, Enum<?> option) {
+        return tokens[f.ordinal()].equals(f.token(option));
+    }
+
+    /** @return whether somebody stated the number */
+    boolean isStated(BuildField f) {
+        return build.entries().get(f) instanceof Stated;
+    }
+}
