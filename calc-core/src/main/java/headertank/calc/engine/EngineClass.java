@@ -129,4 +129,12 @@ public enum EngineClass {
         double off = (speedShare - peakTorqueSpeedShare) / (1 - peakTorqueSpeedShare);
         return Math.max(0.3, peakTorqueRatio - (peakTorqueRatio - 1) * off * off);
     }
+
+    /** @return speed over rated speed, at most 1, at which full throttle gives the most power: the curve's maximum, derived [-] */
+    public double strongestSpeedShare() {
+        double width = 1 - peakTorqueSpeedShare;
+        double bend = (peakTorqueRatio - 1) / (width * width);
+        double root = Math.sqrt(peakTorqueSpeedShare * peakTorqueSpeedShare + 3 * peakTorqueRatio / bend);
+        return Math.min(1, (2 * peakTorqueSpeedShare + root) / 3);
+    }
 }

@@ -131,7 +131,7 @@ public final class Plant {
     /** Hose resistance goes with d^-5 at equal length; the default ratio belongs to a hose of 36 mm (modelling choice). */
     private static CircuitSpec circuit(Resolved r, ModelFactors f, PumpSpec pump, ThermostatSpec thermostat) {
         CircuitSpec usual = CircuitSpec.of(pump, thermostat);
-        double usualHose = r.value(BuildField.ENGINE_POWER) > 2e5 ? 0.038 : 0.034;
+        double usualHose = CircuitSpec.usualHoseM(r.value(BuildField.ENGINE_POWER));
         double hose = Math.min(400, usual.hoseRatio() * FastMath.pow(usualHose / r.value(BuildField.HOSE_DIAMETER), 5));
         return new CircuitSpec(
                 pump,

@@ -80,9 +80,7 @@ public record PointLoad(
             heat = engine.at(Math.min(asked, engine.fullLoadPowerW(speed)), speed);
         } else if (point.demand() instanceof Demand.Road d) {
             double wanted = roadPowerW(plant, point, d.slope()) + d.accessoriesW();
-            while (engine.fullLoadPowerW(speed) < wanted && speed < rated) {
-                speed = Math.min(rated, speed * 1.1);
-            }
+            speed = speedForPower(engine, speed, wanted);
             double given = Math.min(wanted, engine.fullLoadPowerW(speed));
             if (given < wanted) {
                 notes = List.of(new Note(
@@ -109,6 +107,25 @@ public record PointLoad(
                 plant.pump().speedShare(speed / rated, 1.0),
                 upstreamW(plant, point, heat),
                 notes);
+    }
+
+    /**
+     * The slowest engine speed from one on at which full throttle gives the power wanted; where none does, that of the most
+     * power. A gearbox has steps and nobody states them: the speed follows the power smoothly, so that a little more weight
+     * is never a whole gear (modelling choice).
+     */
+    private static double speedForPower(EngineHeat engine, double fromPerS, double wantedW) {
+        double strongestPerS = engine.spec().engineClass().strongestSpeedShare()
+                * engine.spec().ratedSpeedPerS();
+        double lacking = engine.fullLoadPowerW(fromPerS) - wantedW;
+        if (lacking >= 0 || fromPerS >= strongestPerS) {
+            return fromPerS;
+        }
+        double left = engine.fullLoadPowerW(strongestPerS) - wantedW;
+        return left <= 0
+                ? strongestPerS
+                : RisingRoot.enclosed(
+                        n -> engine.fullLoadPowerW(n) - wantedW, strongestPerS, left, fromPerS, lacking, 1e-6, 1e-12);
     }
 
     private static double roadPowerW(Plant plant, OperatingPoint point, double slope) {

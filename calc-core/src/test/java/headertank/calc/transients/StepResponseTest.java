@@ -87,7 +87,7 @@ class StepResponseTest {
     }
 
     private LumpedCar car(Masses masses) {
-        Fans none = new Fans(plant, new FanControlSpec.None(), true);
+        Fans none = new Fans(plant, new FanControlSpec.Switch(FanControlSpec.SET.max(), 5), true);
         LumpedCar car = new LumpedCar(plant, masses, none, true);
         car.enter(place, -1e9);
         return car;
