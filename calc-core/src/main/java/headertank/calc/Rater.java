@@ -78,7 +78,7 @@ public final class Rater {
     public static final int SAMPLES = 256;
 
     private static final int MOST_IMPROVEMENTS = 6;
-    private static final int IDLE_SAMPLES = 48;
+    private static final int IDLE_SAMPLES = 96;
     private static final RunSettings TRACED = RunSettings.STANDARD.at(1);
 
     private final List<RiskRule> rules;

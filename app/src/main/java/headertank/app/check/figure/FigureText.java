@@ -1,5 +1,8 @@
 package headertank.app.check.figure;
 
+import headertank.app.chart.CurveChart.Tick;
+import headertank.app.chart.Scale;
+import headertank.app.chart.Ticks;
 import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.StoredMessage;
@@ -70,11 +73,6 @@ public final class FigureText {
     /** The coolant margin of a whole duty: without a balance there is none. */
     public String margin(double kelvin) {
         return Double.isInfinite(kelvin) && kelvin < 0 ? text("check.no-balance.short") : difference(kelvin);
-    }
-
-    /** The number of a difference, without unit. */
-    public String differenceNumber(double kelvin) {
-        return signed(Units.number(kelvin, Dimension.TEMPERATURE_DIFFERENCE, system), kelvin > 0 ? "+" : "");
     }
 
     /** From 5 to 95 %. */
@@ -214,13 +212,9 @@ public final class FigureText {
         return messages.getMessage("check.chart.point." + id, null, id, locale);
     }
 
-    /** Round road speeds from zero, round in the shop's unit [m/s]. */
-    public List<Double> speedSteps(double toMPerS) {
-        return Scale.steps(0, toMPerS, Units.parse("20", Dimension.SPEED, system), 3);
-    }
-
-    public String speedNumber(double mPerS) {
-        return Units.number(mPerS, Dimension.SPEED, system);
+    /** Marks of a scale of road speeds. */
+    public List<Tick> speedTicks(Scale mPerS) {
+        return Ticks.of(mPerS, Dimension.SPEED, system, 20, 3);
     }
 
     /** Symbol of the shop's unit of speed. */
@@ -237,18 +231,18 @@ public final class FigureText {
         return Math.round(Units.value(kelvin, Dimension.TEMPERATURE, system));
     }
 
-    /** Round temperatures between two bounds, round in the shop's unit [K]. */
-    public List<Double> temperatureSteps(double fromK, double toK) {
-        double offset = system == UnitSystem.US ? 459.67 * 5 / 9 : 273.15;
-        double unit = system == UnitSystem.US ? 50.0 / 9 : 5;
-        return Scale.steps(fromK - offset, toK - offset, unit).stream()
-                .map(t -> t + offset)
-                .toList();
+    /** Marks of a scale of temperatures. */
+    public List<Tick> temperatureTicks(Scale kelvin) {
+        return Ticks.of(kelvin, Dimension.TEMPERATURE, system, leastDegrees(), 7);
     }
 
-    /** The least step of a scale of differences [K]. */
-    public double differenceStep() {
-        return system == UnitSystem.US ? 50.0 / 9 : 5;
+    /** Marks of a scale of differences of temperatures, with their signs. */
+    public List<Tick> differenceTicks(Scale kelvin) {
+        return Ticks.signed(Ticks.of(kelvin, Dimension.TEMPERATURE_DIFFERENCE, system, leastDegrees(), 7));
+    }
+
+    private double leastDegrees() {
+        return system == UnitSystem.US ? 10 : 5;
     }
 
     /** Symbol of the shop's unit of temperature. */
