@@ -86,6 +86,15 @@ class ArchitectureTest {
     static final ArchRule ENTITIES_STAY_IN_THEIR_FEATURE =
             classes().that().areAnnotatedWith(Entity.class).should().bePackagePrivate();
 
+    /** What is stored is read for ever, whatever becomes of the physics. */
+    @ArchTest
+    static final ArchRule STORED_RECORDS_ARE_OUR_OWN = noClasses()
+            .that()
+            .resideInAPackage("headertank.app.check.stored..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("headertank.calc..");
+
     /** Who adds rows that are kept does so in a store; whoever else asks the database can only read. */
     @ArchTest
     static final ArchRule SQL_IN_STORES_OR_TO_READ = noClasses()
