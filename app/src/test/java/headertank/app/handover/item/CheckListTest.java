@@ -12,7 +12,6 @@ import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.quantity.Stated;
-import headertank.calc.risk.Flag;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -107,6 +106,26 @@ class CheckListTest {
     }
 
     @Test
+    void twoStepsStartAtTheLowOneAndATableAtItsFirstDuty() {
+        Build.Builder build = Specs.easy()
+                .seen(BuildField.FAN_DRIVE, "ELECTRIC")
+                .set(BuildField.CONTROL_SET, Stated.measured(363.15));
+        Build.Builder steps = build.build()
+                .change()
+                .seen(BuildField.CONTROL_KIND, "TWO_STEP")
+                .set(BuildField.CONTROL_LOW_SET, Stated.measured(355.15));
+        assertThat(item(steps, "fans-start").value()).isEqualTo(355.15);
+        Build.Builder table = build.build()
+                .change()
+                .seen(BuildField.CONTROL_KIND, "TABLE")
+                .set(BuildField.CONTROL_ROW_1_K, Stated.measured(351.15))
+                .set(BuildField.CONTROL_ROW_1_DUTY, Stated.measured(0))
+                .set(BuildField.CONTROL_ROW_2_K, Stated.measured(369.15))
+                .set(BuildField.CONTROL_ROW_2_DUTY, Stated.measured(1));
+        assertThat(item(table, "fans-start").value()).isEqualTo(351.15);
+    }
+
+    @Test
     void thePressureTestGoesUpToTheRatingAsItWasStated() {
         CheckItem test = item(Specs.easy().set(BuildField.CAP_PRESSURE, Stated.advertised(1.1e5)), "pressure-test");
         assertThat(test.value()).isEqualTo(1.1e5);
@@ -121,7 +140,7 @@ class CheckListTest {
         Rating rating = rate(Specs.easy().seen(BuildField.THERMOSTAT, "REMOVED").build());
         CheckResult result = Snapshot.result(rating, RATER);
         List<String> expected = result.flags().stream()
-                .filter(f -> f.weight() != Flag.Weight.REMARK)
+                .filter(f -> f.weight() != CheckResult.Weight.REMARK)
                 .map(f -> "flag-" + f.rule())
                 .toList();
         assertThat(expected).isNotEmpty();
