@@ -9,12 +9,12 @@ import headertank.calc.duty.Duty;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.Stated;
+import headertank.calc.quantity.TubeRegime;
 import headertank.calc.radiator.FinKind;
 import headertank.calc.radiator.LouveredFins;
 import headertank.calc.radiator.PlainFins;
-import headertank.calc.radiator.TubeRegime;
+import headertank.calc.result.Distribution;
 import headertank.calc.result.PointRating;
-import headertank.calc.uncertainty.Distribution;
 import headertank.calc.verdict.DutyOutcome;
 import java.util.List;
 import java.util.function.Supplier;
@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 /** What a correlation says of itself reaches the verdict: its stated spread moves the band of the margin. */
 class StatedSpreadTest {
 
-    private static final int SAMPLES = 64;
+    private static final int SAMPLES = 1024;
 
     @Test
     void louvredFinsHeatTransfer() {

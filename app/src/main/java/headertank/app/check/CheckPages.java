@@ -84,7 +84,7 @@ class CheckPages {
             RedirectAttributes redirect) {
         StoredCheck check = checks.byId(id);
         if (!checks.isSent(id, form, key)) {
-            SignOffRules.faults(check, form, figures.current()::said)
+            SignOffRules.faults(check, form, figures.current())
                     .forEach(f -> faults.rejectValue(f.field(), f.key(), new Object[] {f.argument()}, f.key()));
             if (!faults.hasErrors()) {
                 checks.refusal(check, form).ifPresent(why -> faults.rejectValue("decision", why));

@@ -4,6 +4,7 @@ import headertank.app.audit.AuditTrail;
 import headertank.app.car.CarSearch;
 import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
+import headertank.app.check.figure.ShopFigures;
 import headertank.app.check.snapshot.Snapshot;
 import headertank.app.check.stored.CheckFormat;
 import headertank.app.check.stored.CheckInput;
@@ -15,7 +16,6 @@ import headertank.app.duty.Duties;
 import headertank.app.form.FormKeys;
 import headertank.app.gate.Gate;
 import headertank.app.gate.Step;
-import headertank.app.language.CalcWords;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.CurrentUser;
 import headertank.app.stored.Sha256;
@@ -46,7 +46,7 @@ public class Checks {
     private final AuditTrail audit;
     private final JdbcClient jdbc;
     private final ApplicationEventPublisher events;
-    private final CalcWords calcWords;
+    private final ShopFigures figures;
     private final FormKeys forms;
     private final Gate gate;
 
@@ -60,7 +60,7 @@ public class Checks {
             AuditTrail audit,
             JdbcClient jdbc,
             ApplicationEventPublisher events,
-            CalcWords calcWords,
+            ShopFigures figures,
             FormKeys forms,
             Gate gate) {
         this.revisions = revisions;
@@ -72,7 +72,7 @@ public class Checks {
         this.audit = audit;
         this.jdbc = jdbc;
         this.events = events;
-        this.calcWords = calcWords;
+        this.figures = figures;
         this.forms = forms;
         this.gate = gate;
     }
@@ -210,7 +210,7 @@ public class Checks {
         refusal(check, form).ifPresent(why -> {
             throw new ConflictException(why);
         });
-        if (!SignOffRules.faults(check, form, calcWords::of).isEmpty()) {
+        if (!SignOffRules.faults(check, form, figures.current()).isEmpty()) {
             throw new ConflictException("check.sign.not-allowed");
         }
         List<String> accepted = check.result().conditions().stream()

@@ -5,6 +5,7 @@ import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.YesNo;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.engine.ColdEngine;
 import headertank.calc.engine.EngineHeat;
 import headertank.calc.engine.EngineMode;
 import headertank.calc.engine.HeatSplit;
@@ -59,10 +60,19 @@ public record PointLoad(
     /** Share of the charge cooler's heat that meets the radiator's air [-]; guessed. */
     private static final double CHARGE_COOLER_OVERLAP = 0.5;
 
-    private static final HeatSplit NO_HEAT = new HeatSplit(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, List.of());
+    private static final HeatSplit NO_HEAT = new HeatSplit(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, List.of());
 
-    /** @return what the point asks of the car */
+    /** @return what the point asks of the warm car */
     public static PointLoad of(Plant plant, OperatingPoint point) {
+        return of(plant, point, ColdEngine.WARM_K, ColdEngine.WARM_K);
+    }
+
+    /**
+     * @param blockK coolant in the block: colder than {@link ColdEngine#WARM_K} an engine idles faster and its walls take more [K]
+     * @param oilK oil likewise: it rubs more [K]
+     * @return what the point asks of the car
+     */
+    public static PointLoad of(Plant plant, OperatingPoint point, double blockK, double oilK) {
         if (point.demand() instanceof Demand.EngineOff d) {
             return new PointLoad(NO_HEAT, 0, 0, 0, plant.pump().speedShare(0, d.pumpRunOnShare()), 0, List.of());
         }
@@ -72,12 +82,13 @@ public record PointLoad(
         double idle = engine.spec().idleSpeedPerS();
         double share = point.demand().engineSpeedShare();
         double speed = share > 0 ? share * rated : idle;
+        double rubs = ColdEngine.friction(oilK);
         List<Note> notes = List.of();
         HeatSplit heat;
         if (point.demand() instanceof Demand.Idle d) {
-            speed = Math.max(speed, idle);
+            speed = Math.max(speed, idle * ColdEngine.idleSpeed(blockK));
             double asked = d.accessoriesW() + (r.is(BuildField.CONDENSER, YesNo.YES) ? d.airConditioningW() : 0);
-            heat = engine.at(Math.min(asked, engine.fullLoadPowerW(speed)), speed);
+            heat = engine.at(Math.min(asked, engine.fullLoadPowerW(speed)), speed, rubs);
         } else if (point.demand() instanceof Demand.Road d) {
             double wanted = roadPowerW(plant, point, d.slope()) + d.accessoriesW();
             speed = speedForPower(engine, speed, wanted);
@@ -91,7 +102,7 @@ public record PointLoad(
                         1,
                         "The engine cannot hold this speed on this slope; rated at the power that it has."));
             }
-            heat = engine.at(given, speed);
+            heat = engine.at(given, speed, rubs);
         } else {
             Demand.Mix d = (Demand.Mix) point.demand();
             heat = engine.meanOver(d.modes().stream()
@@ -101,7 +112,7 @@ public record PointLoad(
         double deviate = FastMath.exp(point.loadSigma() * plant.factors().demand());
         return new PointLoad(
                 heat,
-                heat.coolantW() * deviate,
+                heat.coolantW() * deviate * ColdEngine.wallHeat(blockK),
                 heat.oilW() * deviate,
                 speed,
                 plant.pump().speedShare(speed / rated, 1.0),
