@@ -124,10 +124,15 @@ final class ClassDefaults {
                     FAN_COUNT,
                     c -> c.is(FAN_DRIVE, FanDrive.CLUTCH)
                             ? 1
-                            : byClass(1, c.value(ENGINE_POWER) > TWO_FANS_W ? 2 : 1, 2, 2).from(c),
+                            : byClass(1, c.value(ENGINE_POWER) > TWO_FANS_W ? 2 : 1, 2, 2)
+                                    .from(c),
                     EXACT,
                     "from the power, typical of the class"),
-            number(FAN_DIAMETER, ClassDefaults::fanDiameter, relative(0.08), "from the height of the core, typical of the class"),
+            number(
+                    FAN_DIAMETER,
+                    ClassDefaults::fanDiameter,
+                    relative(0.08),
+                    "from the height of the core, typical of the class"),
             choice(FAN_MOUNTING, c -> FanMounting.PULLING, "most fans pull"),
             number(FAN_FLOW, ClassDefaults::fanFlow, relative(0.15), "")
                     .why(c -> fanCurrentIsKnown(c)
@@ -160,7 +165,11 @@ final class ClassDefaults {
                             ? EXACT
                             : absolute(byClass(0.07, 0.07, 0.10, 0.10).from(c)))
                     .why(c -> c.is(COOLANT_BASE, CoolantBase.WATER) ? "plain water" : OF_CLASS),
-            number(COOLANT_VOLUME, perKilowatt(5e-3, 7e-5, 3.5e-3, 3e-5, 5e-3, 1.4e-5, 5e-3, 1.2e-5), relative(0.15), FROM_POWER),
+            number(
+                    COOLANT_VOLUME,
+                    perKilowatt(5e-3, 7e-5, 3.5e-3, 3e-5, 5e-3, 1.4e-5, 5e-3, 1.2e-5),
+                    relative(0.15),
+                    FROM_POWER),
             number(CAP_PRESSURE, byClass(70e3, 110e3, 130e3, 130e3), relative(0.12), OF_CLASS),
             choice(THERMOSTAT, c -> ThermostatFitting.FITTED, AS_BUILT),
             number(THERMOSTAT_OPENING, celsius(82, 88, 78, 78), absolute(2), OF_CLASS),
@@ -180,7 +189,15 @@ final class ClassDefaults {
             choice(FAN_SENSOR, c -> SensorPlacement.BLOCK, AS_BUILT),
             choice(OIL_COOLER, pick(OilCooling.NONE, OilCooling.COOLANT, OilCooling.BOTH, OilCooling.BOTH), OF_CLASS),
             number(OIL_COOLER_CONDUCTANCE, byClass(200, 200, 280, 380), relative(0.25), OF_CLASS),
-            choice(OIL_COOLER_PLACE, pick(OilCoolerPlace.BEFORE_CORE, OilCoolerPlace.BEFORE_CORE, OilCoolerPlace.ELSEWHERE, OilCoolerPlace.BEFORE_CORE), OF_CLASS).onlyIf(ClassDefaults::hasOilAirCooler),
+            choice(
+                            OIL_COOLER_PLACE,
+                            pick(
+                                    OilCoolerPlace.BEFORE_CORE,
+                                    OilCoolerPlace.BEFORE_CORE,
+                                    OilCoolerPlace.ELSEWHERE,
+                                    OilCoolerPlace.BEFORE_CORE),
+                            OF_CLASS)
+                    .onlyIf(ClassDefaults::hasOilAirCooler),
             choice(OIL_THERMOSTAT, c -> OilThermostatFitting.FITTED, "common with an air cooler")
                     .onlyIf(ClassDefaults::hasOilAirCooler),
             number(OIL_THERMOSTAT_OPENING, always(OilThermostat.USUAL_OPENING_K), absolute(2), "common")
@@ -277,7 +294,13 @@ final class ClassDefaults {
      * modern street cars have cores of 0.17 m2 at 55 kW to 0.36 at 280, 5 to 12 l of coolant and 1.1 to 2 t with driver.
      */
     private static Default.Amount perKilowatt(
-            double old, double oldSlope, double modern, double modernSlope, double track, double trackSlope, double drift,
+            double old,
+            double oldSlope,
+            double modern,
+            double modernSlope,
+            double track,
+            double trackSlope,
+            double drift,
             double driftSlope) {
         Default.Amount offset = byClass(old, modern, track, drift);
         Default.Amount slope = byClass(oldSlope, modernSlope, trackSlope, driftSlope);
@@ -334,7 +357,8 @@ final class ClassDefaults {
     }
 
     private static double faceArea(Known c) {
-        return perKilowatt(0.13, 1.2e-3, 0.13, 0.85e-3, 0.18, 0.4e-3, 0.20, 0.3e-3).from(c);
+        return perKilowatt(0.13, 1.2e-3, 0.13, 0.85e-3, 0.18, 0.4e-3, 0.20, 0.3e-3)
+                .from(c);
     }
 
     private static double coreWidth(Known c) {

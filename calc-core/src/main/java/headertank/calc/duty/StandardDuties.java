@@ -34,13 +34,7 @@ public final class StandardDuties implements DutySource {
                             new Demand.Idle(1500, 2500, IDLE_SPEED_SHARE),
                             0.10),
                     new OperatingPoint(
-                            "standstill",
-                            "Standing still on a hot day",
-                            0,
-                            0,
-                            0,
-                            new Demand.Idle(1000, 2500, 0),
-                            0.10),
+                            "standstill", "Standing still on a hot day", 0, 0, 0, new Demand.Idle(1000, 2500, 0), 0.10),
                     new OperatingPoint("hill", "Hill at low speed", 11, 0, 0, new Demand.Road(0.08, 3000, 0.45), 0.10),
                     new OperatingPoint("motorway", "Motorway", 36, 0, 0, new Demand.Road(0.01, 3000, 0.50), 0.10)),
             Optional.of(new Schedule(

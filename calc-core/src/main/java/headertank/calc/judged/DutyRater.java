@@ -129,16 +129,14 @@ public final class DutyRater {
     public static DutyOutcome sampled(Resolved car, DutyOutcome nominal, Sampling cars) {
         Map<String, ModelSpread> spreads = new HashMap<>();
         nominal.points().forEach(p -> spreads.put(p.point().id(), ModelSpread.of(car, p)));
-        List<double[]> margins = cars
-                .each(
-                        sampled ->
-                                margins(id -> sampled.at(spreads.get(id)), nominal.decidingPointId(), nominal.duty()),
-                        FAILED);
+        List<double[]> margins = cars.each(
+                sampled -> margins(id -> sampled.at(spreads.get(id)), nominal.decidingPointId(), nominal.duty()),
+                FAILED);
         double[] coolant = margins.stream().mapToDouble(m -> m[0]).toArray();
         double[] boiling = margins.stream().mapToDouble(m -> m[1]).toArray();
         Distribution margin = Distribution.of(coolant);
-        DutyOutcome outcome = nominal.sampled(
-                margin, Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0));
+        DutyOutcome outcome =
+                nominal.sampled(margin, Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0));
         double more = margin.median() - nominal.coolantMarginK();
         return cars.informed() && more > 0 && Double.isFinite(more) ? outcome.expecting(more) : outcome;
     }

@@ -128,10 +128,7 @@ final class AirLoop {
         }
         OilSpec oil = oil();
         double oilK = OilBalance.temperatureK(oil, load.oilW(), hotK, ambientK);
-        return OIL_COOLER_OVERLAP
-                * oil.toAirWPerK()
-                * oil.thermostat().openShare(oilK)
-                * Math.max(0, oilK - ambientK);
+        return OIL_COOLER_OVERLAP * oil.toAirWPerK() * oil.thermostat().openShare(oilK) * Math.max(0, oilK - ambientK);
     }
 
     /** @return the air flow */
@@ -283,8 +280,7 @@ final class AirLoop {
         if (capacity <= 1e-9) {
             return ambientK;
         }
-        double upstream =
-                Math.min(load.upstreamW() + oilAheadW(hotK, ambientK), HOTTEST_PREHEAT_K * capacity);
+        double upstream = Math.min(load.upstreamW() + oilAheadW(hotK, ambientK), HOTTEST_PREHEAT_K * capacity);
         double difference = hotK - clampAir(airInK);
         double perKelvin = difference > 1e-6 ? Math.max(0, radiatorPoint.heatW() / difference) : 0;
         double inlet =

@@ -15,7 +15,6 @@ import headertank.calc.radiator.RadiatorPoint;
 import headertank.calc.result.Balance;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
-import org.hipparchus.util.FastMath;
 
 /**
  * The temperature at which a car's heat, air, coolant and current balance at one operating point.

@@ -15,9 +15,9 @@ import headertank.calc.duty.StandardDuties;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Stated;
 import headertank.calc.result.Balance;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.api.Test;
 
 class OilCoolersTest {
 
@@ -39,15 +39,18 @@ class OilCoolersTest {
                 .seen(BuildField.ENGINE_CLASS, engine)
                 .seen(BuildField.OIL_COOLER, cooler)
                 .build();
-        assertThat(Physics.celsius(steady(build, StandardDuties.STREET.point("motorway")).oilK()))
+        assertThat(Physics.celsius(
+                        steady(build, StandardDuties.STREET.point("motorway")).oilK()))
                 .isBetween(93.0, 122.0);
     }
 
     /** Without a cooler a strong stock engine is too hot for laps, by tens of degrees and not by hundreds. */
     @Test
     void aStockEightCylinderOnTrackNeedsACooler() {
-        Build build = stock(300, 5.7).seen(BuildField.OIL_COOLER, OilCooling.NONE).build();
-        assertThat(Physics.celsius(steady(build, StandardDuties.TRACK.point("laps")).oilK()))
+        Build build =
+                stock(300, 5.7).seen(BuildField.OIL_COOLER, OilCooling.NONE).build();
+        assertThat(Physics.celsius(
+                        steady(build, StandardDuties.TRACK.point("laps")).oilK()))
                 .isBetween(125.0, 175.0);
     }
 
@@ -57,7 +60,8 @@ class OilCoolersTest {
         OilCoolers wing = coolers(OilCoolerPlace.ELSEWHERE);
         double sump = coolers(OilCoolerPlace.BEFORE_CORE).at(50, 0, 0).toAirWPerK() - 0.02 * 380;
         assertThat(wing.at(50, 0, 3).toAirWPerK()).isCloseTo(0.02 * 380 + sump, within(1e-9));
-        assertThat(front.at(50, 0, 3).toAirWPerK()).isGreaterThan(10 * wing.at(50, 0, 3).toAirWPerK());
+        assertThat(front.at(50, 0, 3).toAirWPerK())
+                .isGreaterThan(10 * wing.at(50, 0, 3).toAirWPerK());
         assertThat(wing.at(50, 30, 0).toAirWPerK()).isGreaterThan(380);
         assertThat(front.at(50, 30, 0).toAirWPerK()).isLessThan(100);
     }
