@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class CarParkTest {
 
-    private static final int CARS = Integer.getInteger("headertank.cars", 24);
-    private static final int SAMPLES = Integer.getInteger("headertank.samples", 64);
+    private static final int CARS = Integer.getInteger("headertank.cars", 10);
+    private static final int SAMPLES = Integer.getInteger("headertank.samples", 48);
     private static final Rater RATER = Rater.standard();
 
     private static Map<Verdict, Integer> verdicts(Group group) {
