@@ -18,10 +18,12 @@ public class Navigation {
             new Entry("nav.intake", "/intake"),
             new Entry("nav.cars", "/cars"),
             new Entry("nav.customers", "/customers"),
+            new Entry("nav.incidents", "/incidents"),
             new Entry("nav.parts", "/parts"),
             new Entry("nav.duties", "/duties"),
             new Entry("nav.settings", "/settings"),
-            new Entry("nav.accounts", "/accounts"));
+            new Entry("nav.accounts", "/accounts"),
+            new Entry("nav.audit", "/audit"));
 
     private final CurrentUser user;
     private final HttpServletRequest request;
