@@ -46,6 +46,7 @@ public final class RouteRights {
             open(GET, "/first-owner"),
             open(POST, "/first-owner"),
             open(POST, "/language"),
+            open(GET, "/offline"),
             row(GET, "/", EVERY_MEMBER),
             // accounts
             row(GET, "/accounts", OWNER),

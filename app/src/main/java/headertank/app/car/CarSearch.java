@@ -48,14 +48,14 @@ public class CarSearch {
     }
 
     /**
-     * Cars whose plate or phone contains the text, or whose plate, make, model, year and owner hold all its words, by plate; at
+     * Cars whose plate or phone contains the text, or whose plate, make, model and owner hold all its words, by plate; at
      * most {@link #PAGE} + 1.
      */
     public List<CarLine> cars(String text, String afterPlate, long afterId) {
         Terms terms = Terms.of(text);
         return jdbc.sql(CAR + """
                          and (:text = '' or c.plate_key like :plate
-                              or fits(:text, concat_ws(' ', c.plate, c.make, c.model, c.model_year, u.name))
+                              or fits(:text, concat_ws(' ', c.plate, c.make, c.model, u.name))
                               or (:digits <> '' and u.phone_digits like '%' || :digits || '%'))
                          and (c.plate, c.id) > (:afterPlate, :afterId)
                         order by c.plate, c.id limit :limit""")

@@ -53,7 +53,7 @@ class StartFrom {
                  join car me on me.id = :me and me.shop_id = c.shop_id
             where c.shop_id = :shop and c.id <> me.id
               and (:text = '' or c.plate_key like :plate
-                   or fits(:text, concat_ws(' ', c.plate, c.make, c.model, c.model_year, r.spec ->> 'carClass')))
+                   or fits(:text, concat_ws(' ', c.plate, c.make, c.model, r.spec ->> 'carClass')))
             order by me.make <> '' and lower(c.make) = lower(me.make) and lower(c.model) = lower(me.model) desc,
                      me.make <> '' and lower(c.make) = lower(me.make) desc,
                      r.spec ->> 'carClass' = coalesce((select m.spec ->> 'carClass' from revision m where m.car_id = me.id

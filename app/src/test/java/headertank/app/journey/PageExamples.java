@@ -42,6 +42,7 @@ final class PageExamples {
     private static final Map<String, String> ADDRESSES = Map.ofEntries(
             same("/"),
             same("/login"),
+            same("/offline"),
             same("/accounts"),
             same("/first-steps"),
             Map.entry("/audit", "/audit?action=car.added"),
