@@ -8,6 +8,8 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
+import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -24,6 +26,7 @@ import java.util.TreeSet;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.data.repository.Repository;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
 
 /** How the app hangs together. */
 @AnalyzeClasses(packages = "headertank.app", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -81,6 +84,50 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule ENTITIES_STAY_IN_THEIR_FEATURE =
             classes().that().areAnnotatedWith(Entity.class).should().bePackagePrivate();
+
+    /** Who adds rows that are kept does so in a store; whoever else asks the database can only read. */
+    @ArchTest
+    static final ArchRule SQL_IN_STORES_OR_TO_READ = noClasses()
+            .that()
+            .haveSimpleNameNotEndingWith("Store")
+            .and(describe("may write", ArchitectureTest::mayWrite))
+            .and()
+            .doNotHaveFullyQualifiedName("headertank.app.demo.DemoPast")
+            .and()
+            .doNotHaveFullyQualifiedName("headertank.app.check.Checks")
+            .and()
+            .doNotHaveFullyQualifiedName("headertank.app.job.Jobs")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.springframework.jdbc.core..", "java.sql..");
+
+    private static boolean mayWrite(JavaClass type) {
+        return !type.tryGetAnnotationOfType(Transactional.class)
+                .map(Transactional::readOnly)
+                .orElse(false);
+    }
+
+    /** Days and times are those of the shop, whatever the machine is set to. */
+    @ArchTest
+    static final ArchRule NOBODY_ASKS_THE_MACHINE_FOR_ITS_ZONE =
+            noClasses().should().accessTargetWhere(describe("takes the machine's zone", ArchitectureTest::takesZone));
+
+    private static boolean takesZone(JavaAccess<?> access) {
+        String owner = access.getTargetOwner().getName();
+        String name = access.getTarget().getName();
+        boolean now = owner.startsWith("java.time.")
+                && name.equals("now")
+                && !owner.equals("java.time.Instant")
+                && access.getTarget() instanceof CodeUnitAccessTarget target
+                && target.getRawParameterTypes().isEmpty();
+        return now
+                || name.equals("systemDefault")
+                || name.equals("systemDefaultZone")
+                || owner.equals("java.util.TimeZone") && name.equals("getDefault")
+                || owner.equals("java.util.Calendar") && name.equals("getInstance")
+                || owner.equals("java.sql.Timestamp") && (name.equals("toLocalDateTime") || name.equals("valueOf"))
+                || owner.equals("java.text.SimpleDateFormat");
+    }
 
     @ArchTest
     static final ArchRule NO_FIELD_INJECTION = noFields().should().beAnnotatedWith(Autowired.class);

@@ -111,7 +111,7 @@ public class CorrelationBenchmark {
 
     @Benchmark
     public double finEfficiency() {
-        return FinEfficiency.ofFin(next(30, 200), 200, 8e-5, 8e-3, 0.03);
+        return FinEfficiency.ofProduct(next(0.2, 2));
     }
 
     @Benchmark

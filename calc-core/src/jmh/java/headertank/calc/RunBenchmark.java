@@ -7,7 +7,7 @@ import headertank.calc.duty.Schedule;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.quantity.Physics;
 import headertank.calc.rating.Plant;
-import headertank.calc.transients.RunResult;
+import headertank.calc.result.RunResult;
 import headertank.calc.transients.RunSettings;
 import headertank.calc.transients.RunSolver;
 import java.util.ArrayList;

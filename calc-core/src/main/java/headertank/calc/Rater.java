@@ -1,8 +1,7 @@
 package headertank.calc;
 
 import headertank.calc.advice.Advice;
-import headertank.calc.advice.Improvement;
-import headertank.calc.attribution.Attribution;
+import headertank.calc.attribution.Shares;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
@@ -18,9 +17,12 @@ import headertank.calc.radiator.CoreClass;
 import headertank.calc.radiator.CoreClassSource;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRater;
-import headertank.calc.rating.PointRating;
 import headertank.calc.rating.PointWorking;
 import headertank.calc.rating.SlowCoolant;
+import headertank.calc.result.Attribution;
+import headertank.calc.result.IdleExpectation;
+import headertank.calc.result.Improvement;
+import headertank.calc.result.PointRating;
 import headertank.calc.risk.CarUnderReview;
 import headertank.calc.risk.Flag;
 import headertank.calc.risk.RiskContext;
@@ -30,7 +32,7 @@ import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.Finding;
 import headertank.calc.verdict.Verdict;
 import headertank.calc.verdict.VerdictPolicy;
-import headertank.calc.workshop.IdleExpectation;
+import headertank.calc.workshop.IdleInWorkshop;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -373,7 +375,7 @@ public final class Rater {
 
     /** @return how many degrees of margin each difference of the two builds cost or gained for the duty */
     public Attribution compare(Build before, Build after, Duty duty) {
-        return Attribution.between(before, after, b -> marginK(b, duty));
+        return Shares.between(before, after, b -> marginK(b, duty));
     }
 
     /**
@@ -388,7 +390,7 @@ public final class Rater {
         Map<BuildField, Entry> entries = new LinkedHashMap<>(build.entries());
         entries.put(BuildField.AMBIENT, Stated.measured(ambientK));
         Resolved here = resolve(new Build(build.carClass(), entries));
-        return IdleExpectation.of(here, IDLE_SAMPLES, seedOf(here));
+        return IdleInWorkshop.of(here, IDLE_SAMPLES, seedOf(here));
     }
 
     /** The same values give the same seed: FNV-1a over the bits of every value and option. */

@@ -1,10 +1,10 @@
 package headertank.calc;
 
-import headertank.calc.advice.Improvement;
 import headertank.calc.carspec.Assumption;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.quantity.Note;
+import headertank.calc.result.Improvement;
 import headertank.calc.risk.Flag;
 import headertank.calc.verdict.DutyVerdict;
 import java.util.List;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import headertank.calc.carspec.Build;
 import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Physics;
-import headertank.calc.workshop.IdleExpectation;
+import headertank.calc.result.IdleExpectation;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ForkJoinPool;

@@ -18,6 +18,7 @@ import headertank.calc.risk.Flag;
 import headertank.calc.risk.PushingFan;
 import headertank.calc.risk.RiskContext;
 import headertank.calc.risk.RiskRule;
+import headertank.calc.uncertainty.Distribution;
 import headertank.calc.verdict.DutyOutcome;
 import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.Finding;
@@ -165,7 +166,8 @@ class RaterTest {
     }
 
     private static double width(Rating r) {
-        return r.duty("track").outcome().marginSpread().orElseThrow().halfWidth();
+        Distribution spread = r.duty("track").outcome().marginSpread().orElseThrow();
+        return 0.5 * (spread.high() - spread.low());
     }
 
     /** A rule with a fault. */

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import headertank.calc.carspec.Build;
 import headertank.calc.duty.StandardDuties;
-import headertank.calc.rating.Balance;
-import headertank.calc.rating.Figures;
 import headertank.calc.rating.Plant;
-import headertank.calc.rating.PointRating;
-import headertank.calc.transients.RunResult;
+import headertank.calc.result.Balance;
+import headertank.calc.result.Figures;
+import headertank.calc.result.PointRating;
+import headertank.calc.result.RunResult;
 import headertank.calc.transients.RunSolver;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -13,7 +13,7 @@ import headertank.calc.radiator.FinKind;
 import headertank.calc.radiator.LouveredFins;
 import headertank.calc.radiator.PlainFins;
 import headertank.calc.radiator.TubeRegime;
-import headertank.calc.rating.PointRating;
+import headertank.calc.result.PointRating;
 import headertank.calc.uncertainty.Distribution;
 import headertank.calc.verdict.DutyOutcome;
 import java.util.List;
@@ -107,7 +107,7 @@ class StatedSpreadTest {
                     .duty(duty.id())
                     .outcome();
             Distribution band = o.marginSpread().orElseThrow();
-            return new double[] {o.coolantMarginK(), band.halfWidth()};
+            return new double[] {o.coolantMarginK(), 0.5 * (band.high() - band.low())};
         }
     }
 

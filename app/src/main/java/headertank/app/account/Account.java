@@ -34,9 +34,12 @@ class Account {
     private String passwordHash;
     private boolean active = true;
 
-    /** Written by a statement of its own: signing in is no change of the account. */
+    /** Written by statements of their own: signing in or choosing a language is no change of the account. */
     @Column(insertable = false, updatable = false)
     private Instant lastSignInAt;
+
+    @Column(insertable = false, updatable = false)
+    private String language;
 
     @ElementCollection(fetch = FetchType.EAGER)
     @CollectionTable(name = "account_role", joinColumns = @JoinColumn(name = "account_id"))
@@ -88,6 +91,11 @@ class Account {
 
     Optional<Instant> lastSignInAt() {
         return Optional.ofNullable(lastSignInAt);
+    }
+
+    /** Of pages; empty for the shop's. */
+    Optional<String> language() {
+        return Optional.ofNullable(language);
     }
 
     Set<Role> roles() {

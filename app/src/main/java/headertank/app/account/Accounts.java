@@ -6,15 +6,14 @@ import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Role;
 import headertank.app.shop.Shops;
-import java.time.LocalDateTime;
-import java.time.ZoneId;
+import java.time.Instant;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.context.event.EventListener;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.authentication.event.InteractiveAuthenticationSuccessEvent;
 import org.springframework.security.core.userdetails.UserDetails;
 import org.springframework.security.core.userdetails.UserDetailsService;
@@ -22,6 +21,7 @@ import org.springframework.security.core.userdetails.UsernameNotFoundException;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.session.FindByIndexNameSessionRepository;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /** Everything that is done with accounts. */
@@ -31,9 +31,9 @@ public class Accounts implements UserDetailsService {
     /**
      * What pages show of an account.
      *
-     * @param lastSignIn on the clock of this place; null when the person has never signed in
+     * @param lastSignIn null when the person has never signed in
      */
-    public record Line(long id, String login, String name, Set<Role> roles, boolean active, LocalDateTime lastSignIn) {}
+    public record Line(long id, String login, String name, Set<Role> roles, boolean active, Instant lastSignIn) {}
 
     private final AccountRepository accounts;
     private final Shops shops;
@@ -41,7 +41,6 @@ public class Accounts implements UserDetailsService {
     private final AuditTrail audit;
     private final PasswordEncoder passwords;
     private final FindByIndexNameSessionRepository<?> sessions;
-    private final JdbcClient jdbc;
 
     Accounts(
             AccountRepository accounts,
@@ -49,15 +48,13 @@ public class Accounts implements UserDetailsService {
             CurrentUser user,
             AuditTrail audit,
             PasswordEncoder passwords,
-            FindByIndexNameSessionRepository<?> sessions,
-            JdbcClient jdbc) {
+            FindByIndexNameSessionRepository<?> sessions) {
         this.accounts = accounts;
         this.shops = shops;
         this.user = user;
         this.audit = audit;
         this.passwords = passwords;
         this.sessions = sessions;
-        this.jdbc = jdbc;
     }
 
     @Override
@@ -68,6 +65,25 @@ public class Accounts implements UserDetailsService {
                 .orElseThrow(() -> new UsernameNotFoundException("no such account"));
     }
 
+    /** The language that the account of whoever has signed in asks for: its own, else the shop's. */
+    @Transactional(readOnly = true)
+    public Optional<String> language() {
+        return accounts.findByIdAndShopId(user.accountId(), user.shopId())
+                .map(a -> a.language().orElseGet(() -> shops.current().language()));
+    }
+
+    /** Remembers the language that whoever has signed in reads pages in. */
+    @Transactional
+    public void choose(String language) {
+        accounts.choose(user.accountId(), language);
+    }
+
+    /** For whoever founds a shop: until the end of the transaction nobody else does. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void foundOneAtATime() {
+        accounts.foundOneAtATime();
+    }
+
     /** False only before the very first account. */
     @Transactional(readOnly = true)
     public boolean any() {
@@ -76,14 +92,13 @@ public class Accounts implements UserDetailsService {
 
     /** Founds the shop and its owner's account; possible once. */
     @Transactional
-    public void createFirstOwner(String shopName, String login, String name, String password, Set<Role> alsoHolds) {
-        jdbc.sql("select pg_advisory_xact_lock(hashtext('headertank.first-owner'))")
-                .query()
-                .listOfRows();
+    public void createFirstOwner(
+            String shopName, String timeZone, String login, String name, String password, Set<Role> alsoHolds) {
+        accounts.foundOneAtATime();
         if (accounts.count() > 0) {
             throw new ConflictException("account.first-owner.exists");
         }
-        long shop = shops.found(shopName.strip(), false);
+        long shop = shops.found(shopName.strip(), timeZone, false);
         var roles = EnumSet.of(Role.OWNER);
         roles.addAll(alsoHolds);
         Account owner = accounts.save(new Account(shop, login, name, passwords.encode(password), roles));
@@ -158,9 +173,7 @@ public class Accounts implements UserDetailsService {
     @Transactional
     public void remember(InteractiveAuthenticationSuccessEvent signIn) {
         if (signIn.getAuthentication().getPrincipal() instanceof SignedIn person) {
-            jdbc.sql("update account set last_sign_in_at = now() where id = :id")
-                    .param("id", person.accountId())
-                    .update();
+            accounts.signedIn(person.accountId(), Instant.now());
         }
     }
 
@@ -173,9 +186,7 @@ public class Accounts implements UserDetailsService {
                         a.name(),
                         a.roles(),
                         a.active(),
-                        a.lastSignInAt()
-                                .map(t -> LocalDateTime.ofInstant(t, ZoneId.systemDefault()))
-                                .orElse(null)))
+                        a.lastSignInAt().orElse(null)))
                 .toList();
     }
 
@@ -192,10 +203,7 @@ public class Accounts implements UserDetailsService {
 
     /** Holds the shop's row so that two owners cannot switch each other off at the same moment. */
     private void keepAnOwner(Account without) {
-        jdbc.sql("select id from shop where id = :id for update")
-                .param("id", user.shopId())
-                .query()
-                .listOfRows();
+        shops.oneAtATime(user.shopId());
         boolean another = accounts.findByShopIdOrderByName(user.shopId()).stream()
                 .anyMatch(a -> a.active() && a.roles().contains(Role.OWNER) && !a.id().equals(without.id()));
         if (!another) {

@@ -1,6 +1,7 @@
 package headertank.app.account;
 
 import headertank.app.shop.Role;
+import headertank.app.shop.TimeZones;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
@@ -10,6 +11,8 @@ import java.util.Set;
 record FirstOwnerForm(
         @NotBlank(message = "{account.shop.missing}") @Size(max = 100, message = "{account.name.long}")
         String shop,
+
+        String timeZone,
 
         @NotBlank(message = "{account.name.missing}") @Size(max = 100, message = "{account.name.long}")
         String name,
@@ -21,10 +24,11 @@ record FirstOwnerForm(
         Set<Role> alsoHolds) {
 
     FirstOwnerForm {
+        timeZone = timeZone == null || timeZone.isBlank() ? TimeZones.USUAL : timeZone.strip();
         alsoHolds = alsoHolds == null ? Set.of() : Set.copyOf(alsoHolds);
     }
 
     static FirstOwnerForm empty() {
-        return new FirstOwnerForm("", "", "", "", Set.of(Role.FRONT_DESK, Role.TECHNICIAN));
+        return new FirstOwnerForm("", TimeZones.USUAL, "", "", "", Set.of(Role.FRONT_DESK, Role.TECHNICIAN));
     }
 }

@@ -1,7 +1,9 @@
 package headertank.app.account;
 
+import headertank.app.shop.TimeZones;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
+import java.util.List;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -38,7 +40,13 @@ class SignInPages {
             return "redirect:/login";
         }
         model.addAttribute("form", FirstOwnerForm.empty());
+        model.addAttribute("guess", true);
         return "account/first-owner";
+    }
+
+    @ModelAttribute("zones")
+    List<String> zones() {
+        return TimeZones.names();
     }
 
     @PostMapping("/first-owner")
@@ -50,11 +58,15 @@ class SignInPages {
         if (accounts.any()) {
             return "redirect:/login";
         }
+        if (!TimeZones.known(form.timeZone())) {
+            faults.rejectValue("timeZone", "account.zone.unknown", new Object[] {form.timeZone()}, "");
+        }
         if (faults.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return "account/first-owner";
         }
-        accounts.createFirstOwner(form.shop(), form.login(), form.name(), form.password(), form.alsoHolds());
+        accounts.createFirstOwner(
+                form.shop(), form.timeZone(), form.login(), form.name(), form.password(), form.alsoHolds());
         redirect.addFlashAttribute("done", "account.first-owner.done");
         return "redirect:/login";
     }

@@ -2,8 +2,8 @@ package headertank.app.audit;
 
 import headertank.app.csv.Csv;
 import headertank.app.csv.CsvDownload;
+import headertank.app.shop.ShopTime;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
@@ -28,11 +28,13 @@ class AuditPages {
     private final AuditLog log;
     private final AuditTrail trail;
     private final MessageSource messages;
+    private final ShopTime time;
 
-    AuditPages(AuditLog log, AuditTrail trail, MessageSource messages) {
+    AuditPages(AuditLog log, AuditTrail trail, MessageSource messages, ShopTime time) {
         this.log = log;
         this.trail = trail;
         this.messages = messages;
+        this.time = time;
     }
 
     @GetMapping("/audit")
@@ -44,7 +46,7 @@ class AuditPages {
             @RequestParam(defaultValue = "" + Long.MAX_VALUE) long before,
             Model model) {
         AuditFilter filter = new AuditFilter(account, action, from, until);
-        List<AuditEntry> found = log.page(filter, before, ZoneId.systemDefault());
+        List<AuditEntry> found = log.page(filter, before, time.zone());
         boolean more = found.size() > AuditLog.PAGE;
         List<AuditEntry> shown = more ? found.subList(0, AuditLog.PAGE) : found;
         model.addAttribute("filter", filter);
@@ -72,7 +74,7 @@ class AuditPages {
         StringBuilder out = new StringBuilder(Csv.write(HEADER));
         log.each(
                 new AuditFilter(account, action, from, until),
-                ZoneId.systemDefault(),
+                time.zone(),
                 e -> out.append(Csv.write(List.of(
                         Long.toString(e.id()),
                         e.at().toString(),

@@ -2,7 +2,6 @@ package headertank.app.audit;
 
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Member;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -14,11 +13,11 @@ import org.springframework.transaction.annotation.Transactional;
 @Component
 public class AuditTrail {
 
-    private final JdbcClient jdbc;
+    private final AuditStore store;
     private final CurrentUser user;
 
-    AuditTrail(JdbcClient jdbc, CurrentUser user) {
-        this.jdbc = jdbc;
+    AuditTrail(AuditStore store, CurrentUser user) {
+        this.store = store;
         this.user = user;
     }
 
@@ -32,25 +31,12 @@ public class AuditTrail {
     @Transactional(propagation = Propagation.MANDATORY)
     public void record(String action, String subjectType, Long subjectId, String detail) {
         Member member = user.require();
-        insert(member.shopId(), member.accountId(), action, subjectType, subjectId, detail);
+        store.add(member.shopId(), member.accountId(), action, subjectType, subjectId, detail);
     }
 
     /** Notes what the program does by itself, or what is done before anybody can sign in. */
     @Transactional(propagation = Propagation.MANDATORY)
     public void recordByProgram(long shopId, String action, String subjectType, Long subjectId, String detail) {
-        insert(shopId, null, action, subjectType, subjectId, detail);
-    }
-
-    private void insert(long shop, Long account, String action, String subjectType, Long subjectId, String detail) {
-        jdbc.sql("""
-                        insert into audit_entry (shop_id, account_id, action, subject_type, subject_id, detail)
-                        values (:shop, :account, :action, :subjectType, :subjectId, :detail)""")
-                .param("shop", shop)
-                .param("account", account, java.sql.Types.BIGINT)
-                .param("action", action)
-                .param("subjectType", subjectType)
-                .param("subjectId", subjectId, java.sql.Types.BIGINT)
-                .param("detail", detail)
-                .update();
+        store.add(shopId, null, action, subjectType, subjectId, detail);
     }
 }

@@ -32,6 +32,20 @@ public class Cars {
         return added.id();
     }
 
+    /** The same in the name of the program, for data that it brings along. */
+    public long addCustomerFor(long shopId, CustomerForm form) {
+        Customer added = customers.save(new Customer(shopId, form));
+        audit.recordByProgram(shopId, "customer.added", "customer", added.id(), "");
+        return added.id();
+    }
+
+    /** The same in the name of the program, for a customer who is there. */
+    public long addCarFor(long shopId, CarForm form) {
+        Car added = cars.save(new Car(shopId, form));
+        audit.recordByProgram(shopId, "car.added", "car", added.id(), "");
+        return added.id();
+    }
+
     /** @throws ObjectOptimisticLockingFailureException when somebody else saved since the form was filled */
     public void changeCar(long id, CarForm form) {
         Car car = findCar(id);

@@ -1,11 +1,11 @@
 package headertank.app.carspec;
 
 import headertank.app.field.FieldText;
-import headertank.calc.attribution.Change;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildDifference;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
+import headertank.calc.carspec.Change;
 import headertank.calc.carspec.FieldChange;
 import headertank.calc.quantity.Entry;
 import java.util.ArrayList;

@@ -1,8 +1,6 @@
 package headertank.app.carspec;
 
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZonedDateTime;
 
 /**
  * A saved spec. It never changes.
@@ -22,10 +20,4 @@ public record Revision(
         long authorId,
         String authorName,
         String reason,
-        Instant savedAt) {
-
-    /** When it was saved, on the clock of this machine. */
-    public ZonedDateTime savedHere() {
-        return savedAt.atZone(ZoneId.systemDefault());
-    }
-}
+        Instant savedAt) {}

@@ -2,15 +2,15 @@ package headertank.app.carspec;
 
 import headertank.app.field.FieldText;
 import headertank.calc.Rater;
-import headertank.calc.attribution.Attribution;
-import headertank.calc.attribution.Change;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildDifference;
+import headertank.calc.carspec.Change;
 import headertank.calc.carspec.FieldChange;
 import headertank.calc.duty.Duty;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Provenance;
+import headertank.calc.result.Attribution;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -51,12 +51,7 @@ public class RevisionComparison {
             double afterK,
             List<Effect> effects,
             List<String> withoutEffect,
-            List<String> cautions) {
-
-        public double differenceK() {
-            return afterK - beforeK;
-        }
-    }
+            List<String> cautions) {}
 
     /**
      * One change, as a line of the table and a bar of the chart.

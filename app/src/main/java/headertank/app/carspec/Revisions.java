@@ -1,57 +1,35 @@
 package headertank.app.carspec;
 
 import headertank.app.audit.AuditTrail;
-import headertank.app.field.FieldFormat;
 import headertank.app.part.FittedParts;
-import headertank.app.part.PartKind;
-import headertank.app.part.PartRef;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
-import headertank.app.stored.Sha256;
 import headertank.calc.carspec.BuildDifference;
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.sql.Types;
-import java.time.OffsetDateTime;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.context.ApplicationEventPublisher;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** The revisions of the current shop's cars. Rows are only ever added. */
+/** The revisions of the current shop's cars. */
 @Service("revisions")
 @Transactional(readOnly = true)
 public class Revisions {
 
-    private static final String SELECT = """
-            select r.id, r.car_id, r.number, r.parent_number, r.spec_text, r.author_id, a.name as author, r.reason, r.saved_at,
-                   (select string_agg(f.slot || '=' || f.part_id || ':' || encode(f.values_sha256, 'hex'), ',')
-                    from fitted_part f where f.revision_id = r.id) as parts
-            from revision r join account a on a.id = r.author_id
-            where r.shop_id = :shop
-            """;
-
-    private final JdbcClient jdbc;
-    private final SpecFormat format;
+    private final RevisionStore store;
     private final FittedParts parts;
     private final CurrentUser user;
     private final AuditTrail audit;
     private final ApplicationEventPublisher events;
 
     Revisions(
-            JdbcClient jdbc,
-            SpecFormat format,
+            RevisionStore store,
             FittedParts parts,
             CurrentUser user,
             AuditTrail audit,
             ApplicationEventPublisher events) {
-        this.jdbc = jdbc;
-        this.format = format;
+        this.store = store;
         this.parts = parts;
         this.user = user;
         this.audit = audit;
@@ -60,45 +38,23 @@ public class Revisions {
 
     /** The car's newest revision; empty for a car without any, and for a car of another shop. */
     public Optional<Revision> latest(long carId) {
-        return latest(user.shopId(), carId);
-    }
-
-    private Optional<Revision> latest(long shopId, long carId) {
-        return jdbc.sql(SELECT + " and r.car_id = :car order by r.number desc limit 1")
-                .param("shop", shopId)
-                .param("car", carId)
-                .query(this::revision)
-                .optional();
+        return store.latest(user.shopId(), carId);
     }
 
     /** @throws NotFoundException when the car has no such revision */
     public Revision of(long carId, int number) {
-        return jdbc.sql(SELECT + " and r.car_id = :car and r.number = :number")
-                .param("shop", user.shopId())
-                .param("car", carId)
-                .param("number", number)
-                .query(this::revision)
-                .optional()
+        return store.of(user.shopId(), carId, number)
                 .orElseThrow(() -> new NotFoundException("revision of car " + carId, number));
     }
 
     /** @throws NotFoundException when the shop has no such revision */
     public Revision byId(long revisionId) {
-        return jdbc.sql(SELECT + " and r.id = :id")
-                .param("shop", user.shopId())
-                .param("id", revisionId)
-                .query(this::revision)
-                .optional()
-                .orElseThrow(() -> new NotFoundException("revision", revisionId));
+        return store.byId(user.shopId(), revisionId).orElseThrow(() -> new NotFoundException("revision", revisionId));
     }
 
     /** All revisions of a car, newest first. */
     public List<Revision> all(long carId) {
-        return jdbc.sql(SELECT + " and r.car_id = :car order by r.number desc")
-                .param("shop", user.shopId())
-                .param("car", carId)
-                .query(this::revision)
-                .list();
+        return store.all(user.shopId(), carId);
     }
 
     /**
@@ -124,18 +80,12 @@ public class Revisions {
 
     private Revision save(
             long shopId, long authorId, long carId, Integer parentNumber, Spec spec, String reason, UUID formKey) {
-        oneAtATime(shopId, carId);
-        Optional<Revision> sentBefore = jdbc.sql(SELECT + " and r.car_id = :car and r.form_key = :key")
-                .param("shop", shopId)
-                .param("car", carId)
-                .param("key", formKey)
-                .query(this::revision)
-                .optional()
-                .filter(r -> same(r.spec(), spec));
+        store.oneAtATime(shopId, carId);
+        Optional<Revision> sentBefore = store.ofForm(shopId, carId, formKey).filter(r -> same(r.spec(), spec));
         if (sentBefore.isPresent()) {
             return sentBefore.get();
         }
-        Optional<Revision> parent = latest(shopId, carId);
+        Optional<Revision> parent = store.latest(shopId, carId);
         Integer newest = parent.map(Revision::number).orElse(null);
         if (newest == null ? parentNumber != null : !newest.equals(parentNumber)) {
             throw new OvertakenException();
@@ -146,37 +96,10 @@ public class Revisions {
         return insert(shopId, authorId, carId, newest, spec, reason, formKey);
     }
 
-    /** Savers of one car queue for the moment of saving; nobody waits while somebody types. */
-    private void oneAtATime(long shopId, long carId) {
-        jdbc.sql("select id from car where id = :car and shop_id = :shop for no key update")
-                .param("car", carId)
-                .param("shop", shopId)
-                .query(Long.class)
-                .optional()
-                .orElseThrow(() -> new NotFoundException("car", carId));
-    }
-
     private Revision insert(
             long shopId, long authorId, long carId, Integer parent, Spec spec, String reason, UUID formKey) {
         int number = parent == null ? 1 : parent + 1;
-        String text = format.write(spec);
-        long id = jdbc.sql("""
-                        insert into revision (shop_id, car_id, number, parent_number, spec_format, spec_text, spec_sha256,
-                                              author_id, reason, form_key)
-                        values (:shop, :car, :number, :parent, :format, :text, :hash, :author, :reason, :key)
-                        returning id""")
-                .param("shop", shopId)
-                .param("car", carId)
-                .param("number", number)
-                .param("parent", parent, Types.INTEGER)
-                .param("format", FieldFormat.FORMAT)
-                .param("text", text)
-                .param("hash", Sha256.of(text))
-                .param("author", authorId)
-                .param("reason", reason)
-                .param("key", formKey)
-                .query(Long.class)
-                .single();
+        long id = store.add(shopId, authorId, carId, number, parent, spec, reason, formKey);
         parts.store(shopId, id, spec.parts(), spec.build().entries());
         String detail = "car " + carId + " revision " + number;
         if (user.member().isPresent()) {
@@ -185,11 +108,7 @@ public class Revisions {
             audit.recordByProgram(shopId, "revision.saved", "revision", id, detail);
         }
         events.publishEvent(new RevisionSaved(carId, number, id));
-        return jdbc.sql(SELECT + " and r.id = :id")
-                .param("shop", shopId)
-                .param("id", id)
-                .query(this::revision)
-                .single();
+        return store.byId(shopId, id).orElseThrow();
     }
 
     /** Whether two specs say the same; how a number was typed does not matter. */
@@ -198,33 +117,5 @@ public class Revisions {
                 && a.dutyIds().equals(b.dutyIds())
                 && a.parts().equals(b.parts())
                 && BuildDifference.between(a.build(), b.build()).isEmpty();
-    }
-
-    private static Map<PartKind, PartRef> parts(String joined) {
-        Map<PartKind, PartRef> parts = new EnumMap<>(PartKind.class);
-        if (joined != null) {
-            for (String slot : joined.split(",")) {
-                int split = slot.indexOf('=');
-                parts.put(
-                        PartKind.valueOf(slot.substring(0, split)),
-                        PartRef.of(slot.substring(split + 1)).orElseThrow());
-            }
-        }
-        return parts;
-    }
-
-    private Revision revision(ResultSet row, int n) throws SQLException {
-        String text = row.getString("spec_text");
-        return new Revision(
-                row.getLong("id"),
-                row.getLong("car_id"),
-                row.getInt("number"),
-                row.getObject("parent_number", Integer.class),
-                format.read(text).withParts(parts(row.getString("parts"))),
-                text,
-                row.getLong("author_id"),
-                row.getString("author"),
-                row.getString("reason"),
-                row.getObject("saved_at", OffsetDateTime.class).toInstant());
     }
 }

@@ -5,8 +5,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.time.ZoneId;
-import java.time.ZonedDateTime;
 import java.util.Arrays;
 import java.util.List;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -43,11 +41,6 @@ public class Timeline {
             String text,
             List<String> duties,
             List<String> outOfDate) {
-
-        /** When, on the clock of this machine. */
-        public ZonedDateTime here() {
-            return at.atZone(ZoneId.systemDefault());
-        }
 
         /** Address of the page that tells more. */
         public String path(long carId) {

@@ -3,7 +3,6 @@ package headertank.app.database;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.context.event.ApplicationStartedEvent;
 import org.springframework.context.event.EventListener;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
 /** The version of calc-core in this program, and the note of it in the database from which checks are found out of date. */
@@ -11,11 +10,11 @@ import org.springframework.stereotype.Component;
 public class CalcCoreRelease {
 
     private final String version;
-    private final JdbcClient jdbc;
+    private final ReleaseStore store;
 
-    CalcCoreRelease(@Value("${headertank.version}") String version, JdbcClient jdbc) {
+    CalcCoreRelease(@Value("${headertank.version}") String version, ReleaseStore store) {
         this.version = version;
-        this.jdbc = jdbc;
+        this.store = store;
     }
 
     /** For example {@code 0.1.0}. */
@@ -26,9 +25,6 @@ public class CalcCoreRelease {
     /** Raises the note, never lowers it: an older instance may run beside a newer one for a while. */
     @EventListener(ApplicationStartedEvent.class)
     public void raise() {
-        jdbc.sql("""
-                        insert into calc_core_release (version) values (:version)
-                        on conflict (only_row) do update set version = excluded.version
-                        where major_minor(excluded.version) > major_minor(calc_core_release.version)""").param("version", version).update();
+        store.raise(version);
     }
 }

@@ -9,7 +9,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -18,23 +17,19 @@ import org.springframework.transaction.annotation.Transactional;
 @ConditionalOnProperty("headertank.demo")
 class DemoCatalogue {
 
-    private final JdbcClient jdbc;
+    private final DemoSight there;
     private final Parts parts;
     private final FittedParts fitted;
 
-    DemoCatalogue(JdbcClient jdbc, Parts parts, FittedParts fitted) {
-        this.jdbc = jdbc;
+    DemoCatalogue(DemoSight there, Parts parts, FittedParts fitted) {
+        this.there = there;
         this.parts = parts;
         this.fitted = fitted;
     }
 
     @Transactional
     public void ensure() {
-        List<Long> bare = jdbc.sql("select id from shop s where invented and not exists "
-                        + "(select 1 from part p where p.shop_id = s.id)")
-                .query(Long.class)
-                .list();
-        bare.forEach(shop -> DemoParts.ALL.forEach(part -> parts.addFor(shop, part)));
+        there.shopsWithoutParts().forEach(shop -> DemoParts.ALL.forEach(part -> parts.addFor(shop, part)));
     }
 
     /** The parts with these names, as far as the shop has them. */

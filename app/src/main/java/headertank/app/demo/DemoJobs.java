@@ -1,11 +1,11 @@
 package headertank.app.demo;
 
 import headertank.app.job.Jobs;
+import headertank.app.shop.TimeZones;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -24,35 +24,23 @@ class DemoJobs {
             new DemoJob("DEMO 06", 5, "Thermostat back in, and say whether the clutch fan is enough."),
             new DemoJob("DEMO 04", 9, "First visit: write down what is fitted, then rate it for the street."));
 
-    private final JdbcClient jdbc;
+    private final DemoSight there;
     private final Jobs jobs;
 
-    DemoJobs(JdbcClient jdbc, Jobs jobs) {
-        this.jdbc = jdbc;
+    DemoJobs(DemoSight there, Jobs jobs) {
+        this.there = there;
         this.jobs = jobs;
     }
 
     @Transactional
     public void ensure() {
-        boolean some = jdbc.sql("select exists (select 1 from job)")
-                .query(Boolean.class)
-                .single();
-        if (!some) {
+        if (!there.anyJob()) {
             ALL.forEach(this::add);
         }
     }
 
     private void add(DemoJob job) {
-        LocalDate promised = LocalDate.now(ZoneId.systemDefault()).plusDays(job.daysFromNow());
-        jdbc.sql("""
-                        select c.shop_id, a.id as account, c.id as car
-                        from car c join shop s on s.id = c.shop_id and s.invented
-                             join account a on a.shop_id = s.id and a.login = :login
-                        where c.plate = :plate order by c.id limit 1""")
-                .param("login", DemoShop.LOGINS.get(0).login())
-                .param("plate", job.plate())
-                .query((row, n) -> jobs.openFor(
-                        row.getLong("shop_id"), row.getLong("account"), row.getLong("car"), job.asked(), promised))
-                .optional();
+        LocalDate promised = LocalDate.now(ZoneId.of(TimeZones.USUAL)).plusDays(job.daysFromNow());
+        there.car(job.plate()).ifPresent(c -> jobs.openFor(c.shop(), c.desk(), c.car(), job.asked(), promised));
     }
 }

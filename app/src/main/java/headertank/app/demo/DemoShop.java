@@ -1,14 +1,17 @@
 package headertank.app.demo;
 
 import headertank.app.account.Accounts;
+import headertank.app.car.CarForm;
+import headertank.app.car.Cars;
+import headertank.app.car.CustomerForm;
 import headertank.app.shop.Role;
 import headertank.app.shop.Shops;
+import headertank.app.shop.TimeZones;
 import java.util.List;
 import java.util.Set;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -30,30 +33,26 @@ class DemoShop {
 
     private final Accounts accounts;
     private final Shops shops;
-    private final JdbcClient jdbc;
+    private final Cars cars;
 
-    DemoShop(Accounts accounts, Shops shops, JdbcClient jdbc) {
+    DemoShop(Accounts accounts, Shops shops, Cars cars) {
         this.accounts = accounts;
         this.shops = shops;
-        this.jdbc = jdbc;
+        this.cars = cars;
     }
 
     /** True when the database holds the demo shop afterwards. */
     @Transactional
     public boolean ensure() {
-        jdbc.sql("select pg_advisory_xact_lock(hashtext('headertank.first-owner'))")
-                .query()
-                .listOfRows();
+        accounts.foundOneAtATime();
         if (accounts.any()) {
-            boolean invented = jdbc.sql("select bool_and(invented) from shop")
-                    .query(Boolean.class)
-                    .single();
+            boolean invented = shops.allInvented();
             if (!invented) {
                 LOG.warn("This database holds a real shop: no demo data is added.");
             }
             return invented;
         }
-        long shop = shops.found(NAME, true);
+        long shop = shops.found(NAME, TimeZones.USUAL, true);
         for (Login login : LOGINS) {
             accounts.createIn(shop, login.login(), login.name(), login.password(), Set.of(login.role()));
         }
@@ -62,25 +61,12 @@ class DemoShop {
     }
 
     private void add(long shop, DemoCars.Owner owner) {
-        long customer = jdbc.sql("insert into customer (shop_id, name, phone, email) "
-                        + "values (:shop, :name, :phone, :email) returning id")
-                .param("shop", shop)
-                .param("name", owner.name())
-                .param("phone", owner.phone())
-                .param("email", owner.email())
-                .query(Long.class)
-                .single();
+        long customer =
+                cars.addCustomerFor(shop, new CustomerForm(owner.name(), owner.phone(), owner.email(), "", null));
         for (DemoCars.DemoCar car : owner.cars()) {
-            jdbc.sql("insert into car (shop_id, customer_id, plate, make, model, model_year, note) "
-                            + "values (:shop, :customer, :plate, :make, :model, :year, :note)")
-                    .param("shop", shop)
-                    .param("customer", customer)
-                    .param("plate", car.plate())
-                    .param("make", car.make())
-                    .param("model", car.model())
-                    .param("year", car.year())
-                    .param("note", car.note())
-                    .update();
+            String year = Integer.toString(car.year());
+            cars.addCarFor(
+                    shop, new CarForm(customer, "", "", car.plate(), car.make(), car.model(), year, car.note(), null));
         }
     }
 }

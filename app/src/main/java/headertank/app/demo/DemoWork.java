@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.security.core.context.SecurityContext;
 import org.springframework.security.core.context.SecurityContextHolder;
@@ -35,24 +34,22 @@ class DemoWork {
     private final Accounts accounts;
     private final Checks checks;
     private final Handovers handovers;
-    private final JdbcClient jdbc;
+    private final DemoSight there;
 
-    DemoWork(Accounts accounts, Checks checks, Handovers handovers, JdbcClient jdbc) {
+    DemoWork(Accounts accounts, Checks checks, Handovers handovers, DemoSight there) {
         this.accounts = accounts;
         this.checks = checks;
         this.handovers = handovers;
-        this.jdbc = jdbc;
+        this.there = there;
     }
 
     /** Begins the check list of a car that nobody has rated yet. */
     @Transactional
     public void ensure() {
-        jdbc.sql("""
-                        select c.id from car c join shop s on s.id = c.shop_id and s.invented
-                        where c.plate = :plate and exists (select 1 from revision r where r.car_id = c.id)
-                          and not exists (select 1 from check_run k join revision r on r.id = k.revision_id
-                                          where r.car_id = c.id)
-                        order by c.id limit 1""").param("plate", HANDED_OVER).query(Long.class).optional().ifPresent(this::begin);
+        there.car(HANDED_OVER)
+                .map(DemoSight.Place::car)
+                .filter(c -> there.hasSpec(c) && !there.isRated(c))
+                .ifPresent(this::begin);
     }
 
     private void begin(long car) {
@@ -67,15 +64,6 @@ class DemoWork {
 
     private static EntryForm done(String item) {
         return new EntryForm(UUID.randomUUID(), item, ItemOutcome.DONE, "", "");
-    }
-
-    /** What follows in this transaction was written so many days ago; 0 for now. */
-    @Transactional(propagation = Propagation.MANDATORY)
-    public void daysAgo(int days) {
-        String when = days == 0 ? "''" : "(now() - make_interval(days => " + days + "))::text";
-        jdbc.sql("select set_config('headertank.now', " + when + ", true)")
-                .query(String.class)
-                .single();
     }
 
     /** Rates a revision and signs that the car may leave; returns the check's id. */

@@ -4,9 +4,9 @@ import headertank.app.drawing.CurveChart.Curve;
 import headertank.app.drawing.CurveChart.Tick;
 import headertank.app.unit.DecimalSign;
 import headertank.app.unit.Dimension;
-import headertank.calc.air.AirCurvePoint;
-import headertank.calc.rating.CoolingCurves;
-import headertank.calc.rating.CoolingCurves.HeatPoint;
+import headertank.calc.result.CoolingCurves;
+import headertank.calc.result.CoolingCurves.AirPoint;
+import headertank.calc.result.CoolingCurves.HeatPoint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -29,25 +29,16 @@ final class CurveCharts {
         double most = c.air().get(c.air().size() - 1).flowM3PerS();
         double highest = Math.max(
                 1.9 * c.at().corePa(),
-                c.air().stream().mapToDouble(AirCurvePoint::fanPa).max().orElse(0));
+                c.air().stream().mapToDouble(AirPoint::fanPa).max().orElse(0));
         Axes axes =
                 new Axes(words, most, Dimension.AIR_FLOW, Math.max(20, 1.1 * highest), Dimension.PRESSURE_DIFFERENCE);
         List<Curve> curves = new ArrayList<>();
+        curves.add(curve("air.core", "#1d5a6b", 2.6, "", axes.line(c.air(), AirPoint::flowM3PerS, AirPoint::corePa)));
         curves.add(curve(
-                "air.core", "#1d5a6b", 2.6, "", axes.line(c.air(), AirCurvePoint::flowM3PerS, AirCurvePoint::corePa)));
-        curves.add(curve(
-                "air.offered",
-                "#7a4b00",
-                2.4,
-                LONG,
-                axes.line(c.air(), AirCurvePoint::flowM3PerS, AirCurvePoint::offeredPa)));
+                "air.offered", "#7a4b00", 2.4, LONG, axes.line(c.air(), AirPoint::flowM3PerS, AirPoint::offeredPa)));
         if (c.air().stream().anyMatch(p -> p.fanPa() > 0)) {
-            curves.add(curve(
-                    "air.fan",
-                    "#4f5a60",
-                    1.8,
-                    SHORT,
-                    axes.line(c.air(), AirCurvePoint::flowM3PerS, AirCurvePoint::fanPa)));
+            curves.add(
+                    curve("air.fan", "#4f5a60", 1.8, SHORT, axes.line(c.air(), AirPoint::flowM3PerS, AirPoint::fanPa)));
         }
         String flow = words.show(c.at().flowM3PerS(), Dimension.AIR_FLOW);
         String pressure = words.show(c.at().corePa(), Dimension.PRESSURE_DIFFERENCE);

@@ -24,9 +24,4 @@ public record DrawingLabel(String part, double x, double y, String text, double 
     public double bottom() {
         return y + 0.24 * size;
     }
-
-    /** Whether the two texts touch. */
-    public boolean touches(DrawingLabel other) {
-        return x < other.x + other.width() && other.x < x + width() && top() < other.bottom() && other.top() < bottom();
-    }
 }

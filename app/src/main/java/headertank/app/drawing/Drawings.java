@@ -10,8 +10,9 @@ import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Shops;
 import headertank.calc.Rater;
 import headertank.calc.Version;
-import headertank.calc.rating.CoolingCurves;
+import headertank.calc.rating.CurvesAround;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.CoolingCurves;
 import java.util.Comparator;
 import java.util.Optional;
 import org.springframework.context.MessageSource;
@@ -84,7 +85,7 @@ public class Drawings {
         boolean samePhysics = input.calcCoreVersion().equals(Version.CALC_CORE);
         CurveCharts charts = new CurveCharts(words);
         Optional<CoolingCurves> curves = samePhysics
-                ? state.state().map(s -> CoolingCurves.of(Plant.of(car.resolved(rater)), s))
+                ? state.state().map(s -> CurvesAround.of(Plant.of(car.resolved(rater)), s))
                 : Optional.empty();
         return new CheckDrawing(
                 checkId,

@@ -1,7 +1,7 @@
 package headertank.app.drawing;
 
 import headertank.app.check.stored.PointResult;
-import headertank.calc.rating.CoolingCurves;
+import headertank.calc.result.CoolingCurves;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 

@@ -1,9 +1,9 @@
 package headertank.app.handover;
 
 import headertank.app.handover.item.WorkshopDay;
-import headertank.calc.transients.IdleWarmUp.Figure;
-import headertank.calc.workshop.IdleExpectation;
-import headertank.calc.workshop.IdleExpectation.Band;
+import headertank.calc.result.IdleExpectation;
+import headertank.calc.result.IdleExpectation.Band;
+import headertank.calc.result.IdleExpectation.Figure;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;

@@ -5,6 +5,7 @@ import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
 import headertank.app.check.figure.ShopFigures;
 import headertank.app.problem.ConflictException;
+import headertank.app.shop.ShopTime;
 import headertank.app.shop.Shops;
 import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;
@@ -12,8 +13,6 @@ import headertank.calc.choice.SensorPlacement;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.time.Instant;
-import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +39,7 @@ class IncidentPages {
     private final Supplier<Rater> rater;
     private final Shops shops;
     private final ShopFigures figures;
+    private final ShopTime time;
 
     IncidentPages(
             Incidents incidents,
@@ -48,7 +48,8 @@ class IncidentPages {
             CarSearch cars,
             Supplier<Rater> rater,
             Shops shops,
-            ShopFigures figures) {
+            ShopFigures figures,
+            ShopTime time) {
         this.incidents = incidents;
         this.sinceLastGood = sinceLastGood;
         this.revisions = revisions;
@@ -56,6 +57,7 @@ class IncidentPages {
         this.rater = rater;
         this.shops = shops;
         this.figures = figures;
+        this.time = time;
     }
 
     @GetMapping("/cars/{id}/incidents/new")
@@ -66,9 +68,7 @@ class IncidentPages {
                         rater.get().resolve(r.spec().build()).option(BuildField.GAUGE_SENSOR, SensorPlacement.class))
                 .orElse(null);
         IncidentForm form = new IncidentForm(
-                LocalDateTime.now(ZoneId.systemDefault())
-                        .truncatedTo(ChronoUnit.MINUTES)
-                        .toString(),
+                time.now().truncatedTo(ChronoUnit.MINUTES).toString(),
                 "",
                 "",
                 "",
@@ -96,7 +96,7 @@ class IncidentPages {
             faults.rejectValue("duty", "incident.duty.unknown");
         }
         Optional<IncidentEntry> entry =
-                IncidentEntry.read(form, shops.current().unitSystem(), Instant.now(), ZoneId.systemDefault(), faults);
+                IncidentEntry.read(form, shops.current().unitSystem(), Instant.now(), time.zone(), faults);
         if (entry.isEmpty()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return form(id, model);

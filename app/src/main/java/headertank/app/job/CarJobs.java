@@ -1,5 +1,6 @@
 package headertank.app.job;
 
+import headertank.app.shop.ShopTime;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
@@ -11,8 +12,10 @@ public class CarJobs {
     private static final int SHOWN = 5;
 
     private final Queue queue;
+    private final ShopTime time;
 
-    CarJobs(Queue queue) {
+    CarJobs(Queue queue, ShopTime time) {
+        this.time = time;
         this.queue = queue;
     }
 
@@ -28,6 +31,6 @@ public class CarJobs {
 
     /** How dates are shown. */
     public Days days() {
-        return Days.now();
+        return Days.at(time);
     }
 }

@@ -1,13 +1,13 @@
 package headertank.app.job;
 
+import headertank.app.shop.ShopTime;
 import java.time.LocalDate;
-import java.time.ZoneId;
 
-/** Today, and what a promise may name seen from it. */
+/** Today at the shop, and what a promise may name seen from it. */
 public record Days(LocalDate today) {
 
-    static Days now() {
-        return new Days(LocalDate.now(ZoneId.systemDefault()));
+    static Days at(ShopTime time) {
+        return new Days(time.today());
     }
 
     /** The last day a promise may name. */

@@ -4,6 +4,7 @@ import headertank.app.car.CarSearch;
 import headertank.app.check.figure.ShopFigures;
 import headertank.app.language.Dates;
 import headertank.app.problem.ConflictException;
+import headertank.app.shop.ShopTime;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.time.LocalDate;
@@ -27,8 +28,10 @@ class JobPages {
     private final CarSearch cars;
     private final ShopFigures figures;
     private final Dates dates;
+    private final ShopTime time;
 
-    JobPages(Jobs jobs, CarSearch cars, ShopFigures figures, Dates dates) {
+    JobPages(Jobs jobs, CarSearch cars, ShopFigures figures, Dates dates, ShopTime time) {
+        this.time = time;
         this.jobs = jobs;
         this.cars = cars;
         this.figures = figures;
@@ -49,7 +52,7 @@ class JobPages {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        Optional<LocalDate> promised = promised(form, null, Days.now(), faults);
+        Optional<LocalDate> promised = promised(form, null, Days.at(time), faults);
         if (faults.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return newForm(id, model);
@@ -82,7 +85,7 @@ class JobPages {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         Job job = jobs.byId(id);
-        Optional<LocalDate> promised = promised(form, job.line().promisedOn(), Days.now(), faults);
+        Optional<LocalDate> promised = promised(form, job.line().promisedOn(), Days.at(time), faults);
         if (faults.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return editForm(job, model);
@@ -156,7 +159,7 @@ class JobPages {
 
     private String newForm(long carId, Model model) {
         model.addAttribute("car", cars.car(carId));
-        model.addAttribute("days", Days.now());
+        model.addAttribute("days", Days.at(time));
         return "job/form";
     }
 
@@ -168,7 +171,7 @@ class JobPages {
     private String page(Job job, Model model) {
         model.addAttribute("job", job);
         model.addAttribute("car", cars.car(job.line().carId()));
-        model.addAttribute("days", Days.now());
+        model.addAttribute("days", Days.at(time));
         model.addAttribute("shown", figures.current());
         model.addAttribute("hows", StopForm.How.values());
         return "job/job";

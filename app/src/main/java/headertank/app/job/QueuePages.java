@@ -4,6 +4,7 @@ import headertank.app.audit.AuditTrail;
 import headertank.app.check.figure.ShopFigures;
 import headertank.app.csv.Csv;
 import headertank.app.csv.CsvDownload;
+import headertank.app.shop.ShopTime;
 import java.time.Instant;
 import java.util.List;
 import org.springframework.format.annotation.DateTimeFormat;
@@ -26,8 +27,10 @@ class QueuePages {
     private final AuditTrail audit;
     private final Unfinished unfinished;
     private final ShopFigures figures;
+    private final ShopTime time;
 
-    QueuePages(JobSearch search, AuditTrail audit, Unfinished unfinished, ShopFigures figures) {
+    QueuePages(JobSearch search, AuditTrail audit, Unfinished unfinished, ShopFigures figures, ShopTime time) {
+        this.time = time;
         this.search = search;
         this.audit = audit;
         this.unfinished = unfinished;
@@ -42,7 +45,7 @@ class QueuePages {
             @RequestParam(defaultValue = "") String sort,
             @RequestParam(defaultValue = "0") int page,
             Model model) {
-        Days days = Days.now();
+        Days days = Days.at(time);
         JobSearch.Wanted wanted = wanted(show, q, sort, days);
         int at = Math.max(0, Math.min(page, MOST_PAGES));
         model.addAttribute("days", days);
@@ -66,7 +69,7 @@ class QueuePages {
             @RequestParam(defaultValue = "") String sort) {
         StringBuilder out = new StringBuilder(
                 Csv.write(List.of("job", "plate", "car", "customer", "asked", "promised_on", "stage")));
-        for (JobLine job : search.find(wanted(show, q, sort, Days.now()), 0, MOST_IN_A_FILE)) {
+        for (JobLine job : search.find(wanted(show, q, sort, Days.at(time)), 0, MOST_IN_A_FILE)) {
             out.append(Csv.write(List.of(
                     Long.toString(job.id()),
                     job.plate(),

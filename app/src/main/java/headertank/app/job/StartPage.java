@@ -4,6 +4,7 @@ import headertank.app.check.figure.ShopFigures;
 import headertank.app.language.Dates;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Role;
+import headertank.app.shop.ShopTime;
 import java.time.Instant;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -22,6 +23,7 @@ class StartPage {
     private final CurrentUser user;
     private final ShopFigures figures;
     private final Dates dates;
+    private final ShopTime time;
 
     StartPage(
             Queue queue,
@@ -29,7 +31,9 @@ class StartPage {
             FirstSteps firstSteps,
             CurrentUser user,
             ShopFigures figures,
-            Dates dates) {
+            Dates dates,
+            ShopTime time) {
+        this.time = time;
         this.queue = queue;
         this.unfinished = unfinished;
         this.firstSteps = firstSteps;
@@ -46,7 +50,7 @@ class StartPage {
 
     @GetMapping("/")
     String start(Model model) {
-        Days days = Days.now();
+        Days days = Days.at(time);
         model.addAttribute("days", days);
         model.addAttribute("today", dates.weekday(days.today()));
         model.addAttribute("shown", figures.current());

@@ -1,8 +1,8 @@
 package headertank.app.language;
 
+import headertank.app.shop.ShopTime;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
@@ -15,12 +15,14 @@ import org.springframework.stereotype.Component;
 public final class Dates {
 
     private final MessageSource messages;
+    private final ShopTime time;
 
-    Dates(MessageSource messages) {
+    Dates(MessageSource messages, ShopTime time) {
         this.messages = messages;
+        this.time = time;
     }
 
-    /** A day with its time, an instant in the zone of the machine. */
+    /** A day with its time, an instant in the zone of the shop. */
     public String when(TemporalAccessor moment) {
         return show("date.when", moment);
     }
@@ -38,6 +40,6 @@ public final class Dates {
     private String show(String key, TemporalAccessor moment) {
         Locale locale = LocaleContextHolder.getLocale();
         return DateTimeFormatter.ofPattern(messages.getMessage(key, null, locale), locale)
-                .format(moment instanceof Instant i ? i.atZone(ZoneId.systemDefault()) : moment);
+                .format(moment instanceof Instant i ? time.at(i) : moment);
     }
 }

@@ -1,14 +1,13 @@
 package headertank.app.language;
 
+import headertank.app.account.Accounts;
 import headertank.app.shop.CurrentUser;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.servlet.http.HttpSession;
 import java.util.Locale;
 import java.util.Optional;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
-import org.springframework.transaction.annotation.Transactional;
 import org.springframework.web.servlet.LocaleResolver;
 
 /**
@@ -21,11 +20,11 @@ public class PageLanguage implements LocaleResolver {
     private static final String CHOSEN = "headertank.language";
 
     private final CurrentUser user;
-    private final JdbcClient jdbc;
+    private final Accounts accounts;
 
-    PageLanguage(CurrentUser user, JdbcClient jdbc) {
+    PageLanguage(CurrentUser user, Accounts accounts) {
         this.user = user;
-        this.jdbc = jdbc;
+        this.accounts = accounts;
     }
 
     @Override
@@ -42,12 +41,7 @@ public class PageLanguage implements LocaleResolver {
         if (user.member().isEmpty()) {
             return Optional.empty();
         }
-        Optional<Language> found = jdbc.sql("""
-                        select coalesce(a.language, s.language) from account a join shop s on s.id = a.shop_id where a.id = :id""")
-                .param("id", user.accountId())
-                .query(String.class)
-                .optional()
-                .flatMap(Language::ofCode);
+        Optional<Language> found = accounts.language().flatMap(Language::ofCode);
         if (session != null) {
             found.ifPresent(l -> session.setAttribute(CHOSEN, l.code()));
         }
@@ -55,13 +49,9 @@ public class PageLanguage implements LocaleResolver {
     }
 
     /** Sets the language of this session, and of the account when somebody has signed in. */
-    @Transactional
     public void choose(Language language, HttpServletRequest request) {
         request.getSession().setAttribute(CHOSEN, language.code());
-        user.member().ifPresent(m -> jdbc.sql("update account set language = :language where id = :id")
-                .param("language", language.code())
-                .param("id", m.accountId())
-                .update());
+        user.member().ifPresent(m -> accounts.choose(language.code()));
     }
 
     @Override

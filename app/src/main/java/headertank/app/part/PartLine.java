@@ -1,8 +1,6 @@
 package headertank.app.part;
 
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZonedDateTime;
 
 /**
  * A part of the catalogue, to read.
@@ -23,10 +21,6 @@ public record PartLine(
 
     public String price() {
         return content.price().map(Price::shown).orElse("");
-    }
-
-    public ZonedDateTime changedHere() {
-        return changedAt.atZone(ZoneId.systemDefault());
     }
 
     public PartRef ref() {

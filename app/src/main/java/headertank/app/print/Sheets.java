@@ -14,11 +14,9 @@ import headertank.app.check.stored.StoredCheck;
 import headertank.app.drawing.Drawings;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Shops;
-import headertank.app.stored.Sha256;
 import java.time.Clock;
 import java.util.Map;
 import org.springframework.context.i18n.LocaleContextHolder;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.thymeleaf.context.Context;
@@ -42,7 +40,7 @@ public class Sheets {
     private final PublicAddress address;
     private final CurrentUser user;
     private final AuditTrail audit;
-    private final JdbcClient jdbc;
+    private final SheetStore store;
 
     Sheets(
             Checks checks,
@@ -56,7 +54,7 @@ public class Sheets {
             PublicAddress address,
             CurrentUser user,
             AuditTrail audit,
-            JdbcClient jdbc) {
+            SheetStore store) {
         this.checks = checks;
         this.revisions = revisions;
         this.cars = cars;
@@ -68,7 +66,7 @@ public class Sheets {
         this.address = address;
         this.user = user;
         this.audit = audit;
-        this.jdbc = jdbc;
+        this.store = store;
     }
 
     /** Prints a check and notes that it was printed. */
@@ -76,13 +74,7 @@ public class Sheets {
     public Sheet print(long checkId, PageSize paper) {
         StoredCheck check = checks.byId(checkId);
         byte[] sheet = pdf.of(xhtml(check), paper);
-        jdbc.sql("insert into printed_sheet (shop_id, check_run_id, printed_by_id, sheet_sha256) "
-                        + "values (:shop, :check, :person, :hash)")
-                .param("shop", user.shopId())
-                .param("check", checkId)
-                .param("person", user.accountId())
-                .param("hash", Sha256.of(sheet))
-                .update();
+        store.add(user.shopId(), checkId, user.accountId(), sheet);
         audit.record("check.sheet-printed", "check_run", checkId, "");
         return new Sheet("check-" + checkId + ".pdf", sheet);
     }

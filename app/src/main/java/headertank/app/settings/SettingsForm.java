@@ -11,6 +11,7 @@ record SettingsForm(
         String unitSystem,
         String language,
         String paper,
+        String timeZone,
         String recheckDays,
         String coolantLimit,
         String oilLimit,
@@ -28,6 +29,7 @@ record SettingsForm(
         unitSystem = text(unitSystem);
         language = text(language);
         paper = text(paper);
+        timeZone = text(timeZone);
         recheckDays = text(recheckDays);
         coolantLimit = text(coolantLimit);
         oilLimit = text(oilLimit);
@@ -53,6 +55,7 @@ record SettingsForm(
                 u.name(),
                 shop.language(),
                 shop.paper().name(),
+                shop.timeZone(),
                 String.valueOf(shop.recheckDays()),
                 figure(shop, BuildField.COOLANT_LIMIT),
                 figure(shop, BuildField.OIL_LIMIT),

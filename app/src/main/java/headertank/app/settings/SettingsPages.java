@@ -5,13 +5,16 @@ import headertank.app.problem.ConflictException;
 import headertank.app.shop.Paper;
 import headertank.app.shop.Shop;
 import headertank.app.shop.Shops;
+import headertank.app.shop.TimeZones;
 import headertank.app.unit.UnitSystem;
 import headertank.calc.verdict.Threshold;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.http.HttpStatus;
@@ -74,9 +77,18 @@ class SettingsPages {
         model.addAttribute("hints", hints(shop.unitSystem()));
         model.addAttribute("systems", UnitSystem.values());
         model.addAttribute("papers", Paper.values());
+        model.addAttribute("zones", zones(shop.timeZone()));
         model.addAttribute("languages", new String[] {"en", "de"});
         model.addAttribute("version", shop.settingsVersion());
         return "settings/form";
+    }
+
+    /** Every zone to choose from, and the shop's own even if its name has gone out of use. */
+    private static List<String> zones(String own) {
+        List<String> zones = TimeZones.names();
+        return zones.contains(own)
+                ? zones
+                : Stream.concat(Stream.of(own), zones.stream()).toList();
     }
 
     /** What is usual, what is allowed and what that rests on, for each number. */

@@ -2,6 +2,7 @@ package headertank.app.settings;
 
 import headertank.app.shop.Paper;
 import headertank.app.shop.Shop;
+import headertank.app.shop.TimeZones;
 import headertank.app.unit.UnitException;
 import headertank.app.unit.UnitSystem;
 import headertank.calc.carspec.BuildField;
@@ -46,6 +47,9 @@ final class SettingsReader {
         if (!form.language().equals("en") && !form.language().equals("de")) {
             faults.rejectValue("language", "settings.choice");
         }
+        if (!form.timeZone().equals(now.timeZone()) && !TimeZones.known(form.timeZone())) {
+            faults.rejectValue("timeZone", "settings.choice");
+        }
         int days = days();
         Map<Threshold, Double> moved = new EnumMap<>(Threshold.class);
         Map<BuildField, Double> figures = new TreeMap<>();
@@ -65,6 +69,7 @@ final class SettingsReader {
                         now.invented(),
                         form.language(),
                         paper,
+                        form.timeZone(),
                         days,
                         thresholds,
                         text(figures),

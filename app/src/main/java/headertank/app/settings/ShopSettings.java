@@ -6,7 +6,7 @@ import headertank.app.shop.Shop;
 import headertank.app.shop.Shops;
 import java.util.Map;
 import java.util.TreeMap;
-import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -14,12 +14,10 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 class ShopSettings {
 
-    private final JdbcClient jdbc;
     private final Shops shops;
     private final AuditTrail audit;
 
-    ShopSettings(JdbcClient jdbc, Shops shops, AuditTrail audit) {
-        this.jdbc = jdbc;
+    ShopSettings(Shops shops, AuditTrail audit) {
         this.shops = shops;
         this.audit = audit;
     }
@@ -31,22 +29,9 @@ class ShopSettings {
     @Transactional
     void change(Shop then) {
         Shop now = shops.current();
-        int rows = jdbc.sql("""
-                        update shop set name = :name, unit_system = :units, language = :language, paper = :paper,
-                          recheck_days = :days, thresholds = :thresholds, figures = :figures,
-                          settings_version = settings_version + 1
-                        where id = :id and settings_version = :version""")
-                .param("name", then.name())
-                .param("units", then.unitSystem().name())
-                .param("language", then.language())
-                .param("paper", then.paper().name())
-                .param("days", then.recheckDays())
-                .param("thresholds", then.thresholdsText())
-                .param("figures", then.figuresText())
-                .param("id", now.id())
-                .param("version", then.settingsVersion())
-                .update();
-        if (rows == 0) {
+        try {
+            shops.change(then);
+        } catch (ObjectOptimisticLockingFailureException e) {
             throw new ConflictException("settings.overtaken");
         }
         Map<String, String> after = told(then);
@@ -67,6 +52,7 @@ class ShopSettings {
         told.put("units", shop.unitSystem().name());
         told.put("language", shop.language());
         told.put("paper", shop.paper().name());
+        told.put("timeZone", shop.timeZone());
         told.put("recheckDays", String.valueOf(shop.recheckDays()));
         told.put("thresholds", shop.thresholdsText().isEmpty() ? "usual" : shop.thresholdsText());
         told.put("figures", shop.figuresText().isEmpty() ? "none" : shop.figuresText());

@@ -1,19 +1,22 @@
 package headertank.app.shop;
 
-import headertank.app.unit.UnitSystem;
+import headertank.app.problem.NotFoundException;
 import java.util.Optional;
-import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
 
-/** Finds and founds shops. */
+/** Finds, founds and changes shops. */
 @Component
+@Transactional(readOnly = true)
 public class Shops {
 
-    private final JdbcClient jdbc;
+    private final ShopRepository shops;
     private final CurrentUser user;
 
-    Shops(JdbcClient jdbc, CurrentUser user) {
-        this.jdbc = jdbc;
+    Shops(ShopRepository shops, CurrentUser user) {
+        this.shops = shops;
         this.user = user;
     }
 
@@ -28,29 +31,47 @@ public class Shops {
     }
 
     public Shop byId(long id) {
-        return jdbc.sql("select id, name, unit_system, invented, language, paper, recheck_days, thresholds, figures, "
-                        + "settings_version from shop where id = :id")
-                .param("id", id)
-                .query((row, n) -> new Shop(
-                        row.getLong("id"),
-                        row.getString("name"),
-                        UnitSystem.valueOf(row.getString("unit_system")),
-                        row.getBoolean("invented"),
-                        row.getString("language"),
-                        Paper.valueOf(row.getString("paper")),
-                        row.getInt("recheck_days"),
-                        row.getString("thresholds"),
-                        row.getString("figures"),
-                        row.getInt("settings_version")))
-                .single();
+        return find(id).view();
     }
 
-    /** Founds a shop; returns its id. */
-    public long found(String name, boolean invented) {
-        return jdbc.sql("insert into shop (name, invented) values (:name, :invented) returning id")
-                .param("name", name)
-                .param("invented", invented)
-                .query(Long.class)
-                .single();
+    /** Whether every shop in this database is an invented one. */
+    public boolean allInvented() {
+        return !shops.existsByInventedFalse();
+    }
+
+    /**
+     * Founds a shop; returns its id.
+     *
+     * @param timeZone name of the IANA time zone database
+     */
+    @Transactional
+    public long found(String name, String timeZone, boolean invented) {
+        return shops.saveAndFlush(new ShopRow(name, timeZone, invented)).id();
+    }
+
+    /**
+     * Changes the shop of whoever has signed in.
+     *
+     * @param then what is to hold from now on; its version is that of the form it was typed in
+     * @throws ObjectOptimisticLockingFailureException when somebody else has changed it meanwhile
+     */
+    @Transactional
+    public void change(Shop then) {
+        ShopRow now = find(user.shopId());
+        if (now.version() != then.settingsVersion()) {
+            throw new ObjectOptimisticLockingFailureException(Shop.class, now.id());
+        }
+        now.take(then);
+        shops.saveAndFlush(now);
+    }
+
+    /** Until the end of the transaction, whoever else asks for this waits: what only one may do at a time in a shop. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void oneAtATime(long id) {
+        shops.hold(id).orElseThrow(() -> new NotFoundException("shop", id));
+    }
+
+    private ShopRow find(long id) {
+        return shops.findById(id).orElseThrow(() -> new NotFoundException("shop", id));
     }
 }

@@ -25,11 +25,6 @@ public final class Units {
     private static final Pattern PLAIN = Pattern.compile("(\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d{1,3})?");
     private static final Pattern THOUSANDS_OR_DECIMAL = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
 
-    /** Reads a text for a metric shop. */
-    public static double parse(String text, Dimension dimension) {
-        return parse(text, dimension, UnitSystem.METRIC);
-    }
-
     /**
      * Reads a text such as {@code 2500 cfm}, {@code 1,3 bar}, {@code −5 °C}; a bare number is taken in the shop's unit. A
      * comma before three digits is refused as ambiguous unless the reader's language writes decimals with a comma.

@@ -1,11 +1,13 @@
 package headertank.app.account;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestBuilders.formLogin;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.security.test.web.servlet.response.SecurityMockMvcResultMatchers.authenticated;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
@@ -36,8 +38,17 @@ class FirstOwnerIT {
         mvc.perform(found("first", "short")).andExpect(status().isUnprocessableContent());
         assertThat(accounts()).isZero();
 
-        mvc.perform(found("first", "long-enough-1")).andExpect(redirectedUrl("/login"));
+        mvc.perform(found("first", "long-enough-1").param("timeZone", "Middle/Nowhere"))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("No time zone Middle/Nowhere is known here.")));
+        assertThat(accounts()).isZero();
+
+        mvc.perform(found("first", "long-enough-1").param("timeZone", "Europe/Helsinki"))
+                .andExpect(redirectedUrl("/login"));
         assertThat(accounts()).isOne();
+
+        assertThat(jdbc.sql("select time_zone from shop").query(String.class).list())
+                .containsExactly("Europe/Helsinki");
 
         mvc.perform(found("second", "long-enough-2")).andExpect(redirectedUrl("/login"));
         mvc.perform(get("/first-owner")).andExpect(redirectedUrl("/login"));

@@ -29,7 +29,7 @@ public class People {
     }
 
     public long aShop() {
-        return shops.found("Test shop " + COUNT.incrementAndGet(), false);
+        return shops.found("Test shop " + COUNT.incrementAndGet(), "UTC", false);
     }
 
     /** Adds an account; returns its login. */

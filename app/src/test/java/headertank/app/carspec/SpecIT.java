@@ -4,6 +4,7 @@ import static headertank.calc.quantity.Provenance.DATASHEET;
 import static headertank.calc.quantity.Provenance.MEASURED;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
@@ -22,6 +23,8 @@ import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -39,6 +42,8 @@ import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /** Logging and changing a car's cooling spec, on the real database. */
 @DatabaseTest
@@ -58,6 +63,9 @@ class SpecIT {
 
     @Autowired
     JdbcClient jdbc;
+
+    @Autowired
+    PlatformTransactionManager transactions;
 
     long shop;
     long car;
@@ -138,6 +146,28 @@ class SpecIT {
         assertThat(save(1, wider("65 cm")).number())
                 .as("the same width in another unit")
                 .isEqualTo(1);
+    }
+
+    @Test
+    void noSettingOfASessionMovesTheMomentOfSaving() {
+        TransactionTemplate inOne = new TransactionTemplate(transactions);
+        Revision saved = inOne.execute(t -> {
+            jdbc.sql("select set_config('headertank.now', '2001-01-01', true)")
+                    .query(String.class)
+                    .single();
+            return save(null, first);
+        });
+        assertThat(saved.savedAt()).isCloseTo(Instant.now(), within(10, ChronoUnit.MINUTES));
+        assertThat(jdbc.sql("""
+                                select count(*) from information_schema.columns
+                                where table_schema = current_schema and column_default like '%current_setting%'""").query(Long.class).single())
+                .as("defaults that a session could set")
+                .isZero();
+        assertThat(jdbc.sql("""
+                                select count(*) from pg_proc p join pg_namespace n on n.oid = p.pronamespace
+                                where n.nspname = current_schema and p.prosrc like '%current_setting%'""").query(Long.class).single())
+                .as("functions that a session could steer")
+                .isZero();
     }
 
     @Test

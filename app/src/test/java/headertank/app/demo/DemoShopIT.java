@@ -104,4 +104,19 @@ class DemoShopIT {
     private long count(String table) {
         return jdbc.sql("select count(*) from " + table).query(Long.class).single();
     }
+
+    @Test
+    void afterThePastTheClockTellsAgainWhenARowWasWritten() {
+        demo.ensure();
+        revisions.ensure();
+        assertThat(jdbc.sql("""
+                                select column_default from information_schema.columns
+                                where table_schema = current_schema
+                                  and (table_name, column_name) in
+                                      (('revision', 'saved_at'), ('check_run', 'created_at'), ('sign_off', 'signed_at'))""").query(String.class).list()).hasSize(3).containsOnly("now()");
+        assertThat(jdbc.sql("select count(*) from revision where saved_at < now() - interval '30 days'")
+                        .query(Long.class)
+                        .single())
+                .isPositive();
+    }
 }

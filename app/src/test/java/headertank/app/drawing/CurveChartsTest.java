@@ -14,8 +14,9 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.quantity.Stated;
-import headertank.calc.rating.CoolingCurves;
+import headertank.calc.rating.CurvesAround;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.CoolingCurves;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -53,7 +54,7 @@ class CurveChartsTest {
         assertThat(points).hasSizeGreaterThan(4);
         for (PointResult p : points) {
             StateFigures state = new StateFigures(p);
-            CoolingCurves c = CoolingCurves.of(plant, state.state().orElseThrow());
+            CoolingCurves c = CurvesAround.of(plant, state.state().orElseThrow());
             assertThat(c.at().corePa()).as(p.id()).isCloseTo(c.at().offeredPa(), within(1e-3));
             assertThat(c.heatAt().airMassKgPerS()).as(p.id()).isCloseTo(state.airKgPerS(), within(1e-6));
             assertThat(c.heatAt().heatW()).as(p.id()).isCloseTo(state.radiatorW(), within(1e-4 * state.radiatorW()));

@@ -11,6 +11,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import headertank.app.account.People;
+import headertank.app.carspec.Revision;
 import headertank.app.check.Checks;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.StoredCheck;
@@ -23,9 +24,13 @@ import headertank.app.unit.UnitSystem;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Physics;
 import headertank.calc.verdict.Threshold;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.TimeZone;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -72,6 +77,7 @@ class SettingsIT {
         form.put("unitSystem", "METRIC");
         form.put("language", "en");
         form.put("paper", "A4");
+        form.put("timeZone", "UTC");
         form.put("recheckDays", "30");
         form.put("version", "0");
     }
@@ -121,6 +127,38 @@ class SettingsIT {
     }
 
     @Test
+    void daysAndTimesAreThoseOfTheShopWhateverTheMachineIsSetTo() throws Exception {
+        people.actAs(shop, Role.FRONT_DESK);
+        Revision saved = specs.save(specs.aCar(), Specs.easy().build(), "street");
+        String page = "/cars/" + saved.carId() + "/revisions/" + saved.number();
+        TimeZone machine = TimeZone.getDefault();
+        try {
+            TimeZone.setDefault(TimeZone.getTimeZone("Asia/Tokyo"));
+            int version = 0;
+            for (String zone : List.of("Pacific/Kiritimati", "Pacific/Honolulu", "UTC")) {
+                form.put("timeZone", zone);
+                form.put("version", String.valueOf(version++));
+                send().andExpect(status().is3xxRedirection());
+                String there = DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.ENGLISH)
+                        .format(saved.savedAt().atZone(ZoneId.of(zone)));
+                mvc.perform(get(page).with(people.in(shop, Role.FRONT_DESK)))
+                        .andExpect(content().string(containsString(there)));
+            }
+        } finally {
+            TimeZone.setDefault(machine);
+        }
+        assertThat(audit()).contains("timeZone: UTC -> Pacific/Kiritimati");
+    }
+
+    @Test
+    void aZoneThatNobodyKnowsIsRefusedBesideItsField() throws Exception {
+        form.put("timeZone", "Middle/Nowhere");
+        send().andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("Choose one of these.")));
+        assertThat(shops.byId(shop).timeZone()).isEqualTo("UTC");
+    }
+
+    @Test
     void whatIsSentBackAsItWasShownChangesNothingInEitherSystem() throws Exception {
         form.put("unitSystem", "US");
         form.put("goMargin", "12.3");
@@ -163,6 +201,7 @@ class SettingsIT {
         form.put("coolantLimit", "");
         form.put("goDeficit", "");
         form.put("paper", "A4");
+        form.put("timeZone", "UTC");
         send().andExpect(status().isUnprocessableContent())
                 .andExpect(content().string(containsString("“15 K” is not accepted. Allowed: 5.0 K to 12.0 K.")));
         assertThat(audit()).isEmpty();

@@ -19,7 +19,7 @@ class DecimalSignTest {
     void aCommaOfAGermanIsAPointForAnEnglishReader() {
         LocaleContextHolder.setLocale(Locale.ENGLISH);
         assertThat(DecimalSign.inTyped("1,270 mm")).isEqualTo("1.270 mm");
-        assertThat(Units.parse(DecimalSign.inTyped("1,270 mm"), Dimension.LENGTH))
+        assertThat(Units.parse(DecimalSign.inTyped("1,270 mm"), Dimension.LENGTH, UnitSystem.METRIC))
                 .isEqualTo(0.00127);
     }
 

@@ -83,7 +83,7 @@ class UnitsTest {
             1.5e2 A       | CURRENT                | 150
             """)
     void readsWhatPeopleType(String text, Dimension dimension, double si) {
-        assertThat(Units.parse(text, dimension)).isCloseTo(si, within(Math.abs(si) * 1e-12));
+        assertThat(metric(text, dimension)).isCloseTo(si, within(Math.abs(si) * 1e-12));
     }
 
     @ParameterizedTest
@@ -116,7 +116,7 @@ class UnitsTest {
             -300 C        | TEMPERATURE | BELOW_ABSOLUTE_ZERO
             """)
     void refusesWhatItCannotReadForSure(String text, Dimension dimension, Code code) {
-        UnitException refused = catchThrowableOfType(UnitException.class, () -> Units.parse(text, dimension));
+        UnitException refused = catchThrowableOfType(UnitException.class, () -> metric(text, dimension));
         assertThat(refused).isNotNull();
         assertThat(refused.code()).isEqualTo(code);
         assertThat(refused.accepted()).isNotEmpty();
@@ -124,14 +124,14 @@ class UnitsTest {
 
     @Test
     void theRefusalNamesWhatIsAccepted() {
-        assertThatThrownBy(() -> Units.parse("3 furlongs", Dimension.LENGTH))
+        assertThatThrownBy(() -> metric("3 furlongs", Dimension.LENGTH))
                 .isInstanceOfSatisfying(
                         UnitException.class, e -> assertThat(e.accepted()).contains("mm", "cm", "m", "in"));
     }
 
     @Test
     void nothingAtAllIsRefusedToo() {
-        assertThatThrownBy(() -> Units.parse(null, Dimension.LENGTH)).isInstanceOf(UnitException.class);
+        assertThatThrownBy(() -> metric(null, Dimension.LENGTH)).isInstanceOf(UnitException.class);
     }
 
     @ParameterizedTest
@@ -160,12 +160,10 @@ class UnitsTest {
     @EnumSource(Dimension.class)
     void everyUnitReadsBackItsOwnSymbol(Dimension dimension) {
         for (Unit unit : dimension.units()) {
-            double si = Units.parse("300 " + unit.symbol(), dimension);
+            double si = metric("300 " + unit.symbol(), dimension);
             assertThat(unit.fromSi(si)).as(unit.symbol()).isCloseTo(300, within(1e-9));
             for (String spelling : unit.spellings()) {
-                assertThat(Units.parse("300 " + spelling, dimension))
-                        .as(spelling)
-                        .isEqualTo(si);
+                assertThat(metric("300 " + spelling, dimension)).as(spelling).isEqualTo(si);
             }
         }
     }
@@ -206,11 +204,15 @@ class UnitsTest {
     void noSentenceOfAFaultHasAHole(Dimension dimension) {
         var messages = MessageSources.all();
         for (String text : new String[] {"", "two", "2 furlongs"}) {
-            UnitException e = catchThrowableOfType(UnitException.class, () -> Units.parse(text, dimension));
+            UnitException e = catchThrowableOfType(UnitException.class, () -> metric(text, dimension));
             for (Locale locale : new Locale[] {Locale.ENGLISH, Locale.GERMAN}) {
                 String said = messages.getMessage(e.messageKey(), e.messageArguments(), locale);
                 assertThat(said).doesNotContain(" .", ", ,", "  ").doesNotEndWith("von .");
             }
         }
+    }
+
+    private static double metric(String text, Dimension dimension) {
+        return Units.parse(text, dimension, UnitSystem.METRIC);
     }
 }

@@ -1,6 +1,7 @@
 package headertank.calc.advice;
 
 import headertank.calc.carspec.Resolved;
+import headertank.calc.result.Improvement;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -42,12 +42,6 @@ public record AirConditions(
         OutOfRangeException.require("densityFactor", densityFactor, MOIST);
     }
 
-    /** Dry air that enters the core at ambient temperature. */
-    public static AirConditions dry(
-            double speedMPerS, double yawRad, double pressurePa, double ambientK, double airOutK) {
-        return new AirConditions(speedMPerS, yawRad, pressurePa, ambientK, ambientK, airOutK, 1);
-    }
-
     /** @return density at a temperature in kelvin [kg/m3] */
     double densityKgPerM3(double temperatureK) {
         return densityFactor * pressurePa / (GAS_CONSTANT_J_PER_KG_K * temperatureK);

@@ -32,11 +32,6 @@ public final class AirPath {
     private final double tiltTerm;
     private final double exitTerm;
 
-    /** The air path as specified. */
-    public AirPath(AirPathSpec spec) {
-        this(spec, AirFactors.NOMINAL);
-    }
-
     /**
      * @param spec the air path
      * @param factors factors on what is uncertain
@@ -55,22 +50,6 @@ public final class AirPath {
     /** @return the specification that this path was made for */
     public AirPathSpec spec() {
         return spec;
-    }
-
-    /**
-     * Solves the balance.
-     *
-     * @param at the air around and inside the car
-     * @param core the core's pressure drop
-     * @param fan the fans, or {@code null} for none
-     * @param fanSpeedFactor fan speed over reference speed [-], 0 to 3; see {@link Fan#speedFactor}
-     * @return the flow; never NaN
-     */
-    public AirFlow solve(AirConditions at, CoreDropCurve core, Fan fan, double fanSpeedFactor) {
-        AirBalance balance = balance(core, fan);
-        balance.around(at);
-        balance.solve(at.airInK(), at.airOutK(), fanSpeedFactor);
-        return balance.flow();
     }
 
     /**

@@ -6,8 +6,8 @@ import headertank.calc.quantity.Range;
 /**
  * A fan on the engine behind a viscous clutch. Its speed is {@code SR ratio n}, n engine speed, ratio the pulleys', SR the
  * clutch's speed ratio: {@code slipCold} until the air that leaves the core reaches {@code engageK}, rising linearly to
- * {@code slipHot} at {@code fullK}. It feels air, not coolant, so a gap to the core delays it. Defaults 0.25, 0.80 and 10
- * K: modelling choices. A rigid fan has slipCold = slipHot = 1.
+ * {@code slipHot} at {@code fullK}. It feels air, not coolant, so a gap to the core delays it. A usual clutch: 0.25, 0.80 and 10
+ * K between them (modelling choices). A rigid fan has slipCold = slipHot = 1.
  *
  * @param fan the blades at {@code referenceSpeedPerS}
  * @param referenceSpeedPerS blade speed of the fan's figures [rev/s], 1 to 200
@@ -92,26 +92,11 @@ public record ClutchFan(
     }
 
     /**
-     * @param engineSpeedPerS crankshaft speed [rev/s], 0 to 400
-     * @param airOffCoreK temperature of the air at the clutch [K]
-     * @return blade speed [rev/s]
-     */
-    public double bladeSpeedPerS(double engineSpeedPerS, double airOffCoreK) {
-        OutOfRangeException.require("engineSpeedPerS", engineSpeedPerS, Range.of(0, 400));
-        return Math.min(speedMaxPerS, engineSpeedPerS * pulleyRatio * slip(airOffCoreK));
-    }
-
-    /**
      * @param engineSpeedPerS crankshaft speed [rev/s]
      * @param slip SR, blade speed over pulley speed [-]
      * @return blade speed over reference speed [-], for {@link AirPath#solve}
      */
     public double speedFactorAtSlip(double engineSpeedPerS, double slip) {
         return Math.min(speedMaxPerS, engineSpeedPerS * pulleyRatio * slip) / referenceSpeedPerS;
-    }
-
-    /** @return blade speed over reference speed [-], for {@link AirPath#solve} */
-    public double speedFactor(double engineSpeedPerS, double airOffCoreK) {
-        return bladeSpeedPerS(engineSpeedPerS, airOffCoreK) / referenceSpeedPerS;
     }
 }

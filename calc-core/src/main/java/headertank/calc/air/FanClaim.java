@@ -55,11 +55,6 @@ public record FanClaim(double kineticW, double electricW, Verdict verdict, doubl
         return new FanClaim(kinetic, electric, verdict, corrected);
     }
 
-    /** @return kinetic over electric power [-] */
-    public double ratio() {
-        return kineticW / electricW;
-    }
-
     static double flowAtShareM3PerS(double share, double electricW, double annulusM2) {
         return FastMath.cbrt(2 * share * electricW * annulusM2 * annulusM2 / FanCurve.STATED_DENSITY);
     }

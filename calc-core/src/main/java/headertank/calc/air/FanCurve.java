@@ -1,7 +1,7 @@
 package headertank.calc.air;
 
 /**
- * Pressure rise of one fan against its flow, and the flow against the rise.
+ * Pressure rise of one fan against its flow.
  *
  * <p>Up to free delivery {@code p/p0 = 1 - s u - (1 - s) u^2}, u = q/q0. Fan laws: q0 goes with speed N, p0 with rho N^2.
  * Beyond free delivery {@code p = -k rho/2 (q^2 - q0^2)/A^2} with {@code k = max(1.5, (1 - s/2) p0/(rho/2 (q0/A)^2))},
@@ -28,9 +28,9 @@ final class FanCurve {
     private final double slowLoss;
     private final double speedFactor;
 
-    FanCurve(FanSpec spec, boolean locked) {
+    FanCurve(FanSpec spec) {
         this.spec = spec;
-        this.offLoss = locked ? spec.lockedLoss() : spec.windmillingLoss();
+        this.offLoss = spec.windmillingLoss();
         this.inverseAreaSquared = 1 / (spec.annulusM2() * spec.annulusM2());
         this.overrunLoss = Math.max(
                 1.5,
@@ -38,11 +38,7 @@ final class FanCurve {
                         * spec.shutOffPa()
                         / (0.5 * STATED_DENSITY * spec.freeFlowM3PerS() * spec.freeFlowM3PerS() * inverseAreaSquared));
         this.slowLoss = Math.max(0, offLoss - overrunLoss);
-        this.speedFactor = locked ? 0 : spec.pushing() ? PUSHER_SPEED : 1;
-    }
-
-    FanSpec spec() {
-        return spec;
+        this.speedFactor = spec.pushing() ? PUSHER_SPEED : 1;
     }
 
     /** @return rise [Pa] at flow q of one fan [m3/s] in air of density rho, at a share of the reference speed */
@@ -64,35 +60,5 @@ final class FanCurve {
         }
         double over = Math.max(0, q - KNEE * q0);
         return Math.max(off, -dynamic * (overrunLoss * (q * q - q0 * q0) + slowLoss * over * over));
-    }
-
-    /** @return flow of one fan [m3/s] at rise p [Pa]; the inverse of {@link #risePa} */
-    double flowM3PerS(double p, double rho, double speedShare) {
-        double n = speedShare * speedFactor;
-        double dynamic = 0.5 * rho * inverseAreaSquared;
-        double p0 = n <= 0 ? 0 : spec.shutOffPa() * n * n * rho / STATED_DENSITY;
-        double q0 = n <= 0 ? 0 : spec.freeFlowM3PerS() * n;
-        if (p >= p0) {
-            return -Math.sqrt((p - p0) / (Math.max(offLoss, 1e-9) * dynamic));
-        }
-        if (p >= 0) {
-            double s = spec.shape();
-            double c = 1 - p / p0;
-            return q0 * 2 * c / (s + Math.sqrt(s * s + 4 * (1 - s) * c));
-        }
-        double off = Math.sqrt(-p / (Math.max(offLoss, 1e-9) * dynamic));
-        if (n <= 0) {
-            return off;
-        }
-        double early = Math.sqrt(q0 * q0 - p / (overrunLoss * dynamic));
-        return Math.max(off, early <= KNEE * q0 || slowLoss == 0 ? early : beyondKnee(-p / dynamic, q0));
-    }
-
-    /** Solves k (q^2 - q0^2) + (k_off - k) (q - 2 q0)^2 = loss for q. */
-    private double beyondKnee(double loss, double q0) {
-        double a = overrunLoss + slowLoss;
-        double b = slowLoss * KNEE * q0;
-        double c = (slowLoss * KNEE * KNEE - overrunLoss) * q0 * q0 - loss;
-        return (b + Math.sqrt(Math.max(0, b * b - a * c))) / a;
     }
 }

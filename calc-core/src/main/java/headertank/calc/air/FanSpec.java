@@ -16,7 +16,6 @@ import headertank.calc.quantity.Range;
  * @param pushing whether it stands before the core and sees cold air; its speed counts 0.75 (common practice, no source:
  *     a pusher moves 20 to 30 % less)
  * @param windmillingLoss loss coefficient on the blade annulus without power [-], 0 to 30; 5 when unknown, guessed, 40 %
- * @param lockedLoss the same with locked blades [-], not below {@code windmillingLoss}, to 60; 9 when unknown, guessed
  */
 public record FanSpec(
         int count,
@@ -26,8 +25,7 @@ public record FanSpec(
         double hubDiameterM,
         double shape,
         boolean pushing,
-        double windmillingLoss,
-        double lockedLoss) {
+        double windmillingLoss) {
 
     /** Hub over blade diameter when nobody measured it [-]; guessed. */
     public static final double USUAL_HUB_SHARE = 0.35;
@@ -38,14 +36,8 @@ public record FanSpec(
     /** Loss coefficient of unpowered blades when nobody measured it [-]; guessed, 40 %. */
     public static final double USUAL_WINDMILLING_LOSS = 5;
 
-    /** Loss of locked blades over that of unpowered ones when nobody measured it [-]; guessed. */
-    public static final double LOCKED_TO_WINDMILLING = 1.8;
-
     /** Loss coefficients of unpowered blades that are accepted [-]. */
     public static final Range WINDMILLING_LOSS = Range.of(0, 30);
-
-    /** Largest loss coefficient of locked blades that is accepted [-]. */
-    public static final double LOCKED_LOSS_MAX = 60;
 
     public FanSpec {
         OutOfRangeException.require("count", count, Range.of(1, 8));
@@ -55,42 +47,18 @@ public record FanSpec(
         OutOfRangeException.require("hubDiameterM", hubDiameterM, Range.of(0, 0.8 * diameterM));
         OutOfRangeException.require("shape", shape, Range.of(0.2, 0.9));
         OutOfRangeException.require("windmillingLoss", windmillingLoss, WINDMILLING_LOSS);
-        OutOfRangeException.require("lockedLoss", lockedLoss, Range.of(windmillingLoss, LOCKED_LOSS_MAX));
     }
 
     /** Pulling fans with the usual shape and losses. */
     public static FanSpec of(
             int count, double freeFlowM3PerS, double shutOffPa, double diameterM, double hubDiameterM) {
         return new FanSpec(
-                count,
-                freeFlowM3PerS,
-                shutOffPa,
-                diameterM,
-                hubDiameterM,
-                USUAL_SHAPE,
-                false,
-                USUAL_WINDMILLING_LOSS,
-                LOCKED_TO_WINDMILLING * USUAL_WINDMILLING_LOSS);
-    }
-
-    /** @return the same fans before the core, pushing */
-    public FanSpec asPusher() {
-        return new FanSpec(
-                count, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, shape, true, windmillingLoss, lockedLoss);
+                count, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, USUAL_SHAPE, false, USUAL_WINDMILLING_LOSS);
     }
 
     /** @return the same fans, another number of them */
     public FanSpec times(int number) {
-        return new FanSpec(
-                number,
-                freeFlowM3PerS,
-                shutOffPa,
-                diameterM,
-                hubDiameterM,
-                shape,
-                pushing,
-                windmillingLoss,
-                lockedLoss);
+        return new FanSpec(number, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, shape, pushing, windmillingLoss);
     }
 
     /** @return area between hub and blade tips of one fan [m2] */

@@ -47,19 +47,6 @@ public record CircuitSpec(
         return new CircuitSpec(pump, thermostat, 1.1, 0.25, 0.35, 6.0, 0.0, 0.25);
     }
 
-    /** @return the same with a plate in the empty housing that resists as much as an open thermostat */
-    public CircuitSpec withRestrictorPlate() {
-        return new CircuitSpec(
-                pump,
-                thermostat,
-                blockRatio,
-                hoseRatio,
-                thermostatRatio,
-                bypassRatio,
-                thermostatRatio,
-                restrictedAreaShare);
-    }
-
     /**
      * Resistance of thermostat or empty housing over c: ratio / s^2.
      *

@@ -35,11 +35,6 @@ public record ExpansionVolume(double coolantM3, double expansionShare, double li
         return new ExpansionVolume(coolantM3, share, liquid, liquid * (1 + GAS_SPACE));
     }
 
-    /** @return whether this much free volume in the cold tank is enough [m3] */
-    public boolean fitsInto(double freeTankM3) {
-        return freeTankM3 >= neededM3;
-    }
-
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         return List.of(

@@ -23,16 +23,6 @@ public record PumpSpec(double headAtRatedPa, double maxFlowM3PerS, boolean elect
         OutOfRangeException.require("pump.maxFlowM3PerS", maxFlowM3PerS, FLOW);
     }
 
-    /** @return a belt-driven pump with these ends of its curve [Pa], [m3/s] */
-    public static PumpSpec belt(double headAtRatedPa, double maxFlowM3PerS) {
-        return new PumpSpec(headAtRatedPa, maxFlowM3PerS, false);
-    }
-
-    /** @return an electric pump with these ends of its curve at full speed [Pa], [m3/s] */
-    public static PumpSpec electric(double headAtRatedPa, double maxFlowM3PerS) {
-        return new PumpSpec(headAtRatedPa, maxFlowM3PerS, true);
-    }
-
     /**
      * The pump's speed as a share of its rated speed: the engine's for a belt pump, the motor's for an electric one.
      *

@@ -85,15 +85,6 @@ public final class LoggedLap {
         return new Duty(id, label, points, Optional.of(new Schedule(startCoolantK, phases)), source);
     }
 
-    /** @return time mean of the power share of a log [-] */
-    public static double meanPowerShare(List<Sample> log) {
-        double sum = 0;
-        for (int i = 0; i + 1 < log.size(); i++) {
-            sum += (log.get(i + 1).timeS() - log.get(i).timeS()) * log.get(i).powerShare();
-        }
-        return sum / (log.get(log.size() - 1).timeS() - log.get(0).timeS());
-    }
-
     /** A new stretch begins where the kind changes, but not before the one under way is long enough to be one. */
     private static List<LogStretch> stretches(List<Sample> log) {
         List<LogStretch> all = new ArrayList<>();

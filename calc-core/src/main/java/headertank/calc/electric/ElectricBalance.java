@@ -97,16 +97,6 @@ public record ElectricBalance(
         return FastMath.sqrt(forFansA / fansAtChargingA);
     }
 
-    /** @return charge taken from the battery over a time in seconds, in ampere hours (the battery's own unit) [A h] */
-    public double batteryAh(double durationS) {
-        return deficitA * durationS / 3600;
-    }
-
-    /** @return whether starting the fans asks more than the alternator delivers */
-    public boolean startExceedsAlternator() {
-        return startA > supplyA;
-    }
-
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         return List.of(

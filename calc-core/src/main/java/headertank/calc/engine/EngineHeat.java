@@ -46,11 +46,6 @@ public final class EngineHeat {
     private final double wallShare;
     private final List<Note> specNotes;
 
-    /** The engine as its class has it. */
-    public EngineHeat(EngineSpec spec) {
-        this(spec, EngineFactors.NOMINAL);
-    }
-
     /**
      * @param spec the engine
      * @param factors factors on the uncertain shares
@@ -86,11 +81,6 @@ public final class EngineHeat {
     /** @return the engine that this balance was made for */
     public EngineSpec spec() {
         return spec;
-    }
-
-    /** @return gross indicated efficiency in use, eta_g [-] */
-    public double grossEfficiency() {
-        return grossEfficiency;
     }
 
     /**

@@ -72,19 +72,6 @@ public record EngineSpec(
                 OptionalDouble.empty());
     }
 
-    /** @return the same engine on another fuel, at the same power */
-    public EngineSpec withFuel(Fuel other) {
-        return new EngineSpec(
-                engineClass,
-                displacementM3,
-                cylinders,
-                ratedPowerW,
-                ratedSpeedPerS,
-                idleSpeedPerS,
-                other,
-                measuredBrakeEfficiency);
-    }
-
     /** @return bore of one cylinder when bore and stroke are equal [m]: {@code (4 V/(pi N))^(1/3)}; modelling choice */
     public double squareBoreM() {
         return FastMath.cbrt(4 * displacementM3 / (Math.PI * cylinders));

@@ -17,7 +17,7 @@ import org.hipparchus.util.FastMath;
  * (viscosity) and 1.5 % (conductivity). Pressure plays no part: between 0.1 and 0.3 MPa it changes the density by
  * 1e-4.
  *
- * <p>Outside the ranges every function throws {@link OutOfRangeException}; {@link Coolant} clamps and notes instead.
+ * <p>{@link WaterCoolant} is the liquid; it clamps to these ranges and notes it.
  */
 public final class WaterProperties {
 
@@ -48,16 +48,6 @@ public final class WaterProperties {
 
     private WaterProperties() {}
 
-    /**
-     * Saturation pressure; IF97 equation 30.
-     *
-     * @param temperatureK temperature, 273.15 to 647.096 K
-     * @return saturation pressure [Pa]
-     */
-    public static double saturationPressurePa(double temperatureK) {
-        return saturationPressureUnchecked(OutOfRangeException.require("temperatureK", temperatureK, SATURATION_K));
-    }
-
     /** Equation 30 without a range check; goes on smoothly some 40 K below 0 C (supercooled water). */
     static double saturationPressureUnchecked(double temperatureK) {
         double theta = temperatureK + N9 / (temperatureK - N10);
@@ -85,41 +75,5 @@ public final class WaterProperties {
         double d = 2 * g / (-f - FastMath.sqrt(f * f - 4 * e * g));
         double s = N10 + d;
         return (s - FastMath.sqrt(s * s - 4 * (N9 + N10 * d))) / 2;
-    }
-
-    /**
-     * @param temperatureK temperature, 274.15 to 423.15 K
-     * @return density of the liquid [kg/m3]
-     */
-    public static double densityKgPerM3(double temperatureK) {
-        return Polynomial.at(DENSITY, z(temperatureK));
-    }
-
-    /**
-     * @param temperatureK temperature, 274.15 to 423.15 K
-     * @return specific heat capacity of the liquid at constant pressure [J/kgK]
-     */
-    public static double heatCapacityJPerKgK(double temperatureK) {
-        return Polynomial.at(HEAT_CAPACITY, z(temperatureK));
-    }
-
-    /**
-     * @param temperatureK temperature, 274.15 to 423.15 K
-     * @return dynamic viscosity of the liquid [Pa s]
-     */
-    public static double viscosityPaS(double temperatureK) {
-        return FastMath.exp(Polynomial.at(LN_VISCOSITY, z(temperatureK)));
-    }
-
-    /**
-     * @param temperatureK temperature, 274.15 to 423.15 K
-     * @return thermal conductivity of the liquid [W/mK]
-     */
-    public static double conductivityWPerMK(double temperatureK) {
-        return Polynomial.at(CONDUCTIVITY, z(temperatureK));
-    }
-
-    private static double z(double temperatureK) {
-        return (OutOfRangeException.require("temperatureK", temperatureK, LIQUID_K) - 348.15) / 75.0;
     }
 }

@@ -97,22 +97,6 @@ public record HoodPanel(
         return EMISSIVITY * Physics.STEFAN_BOLTZMANN * (firstK * firstK + secondK * secondK) * (firstK + secondK);
     }
 
-    /** @return share of the whole resistance that the material is [-] */
-    public double materialShare() {
-        return panelM2KPerW / (1 / insideWPerM2K + panelM2KPerW + 1 / outsideWPerM2K);
-    }
-
-    /**
-     * Warming of the air that leaves under the hood by heat that the panel keeps in: dT = q / C_a.
-     *
-     * @param heatW heat kept in, for instance between two materials [W]
-     * @param airCapacityWPerK m cp of the air through the engine bay, above 0 [W/K]
-     * @return rise of the air's temperature [K]
-     */
-    public static double airRiseK(double heatW, double airCapacityWPerK) {
-        return heatW / OutOfRangeException.require("airCapacityWPerK", airCapacityWPerK, Range.of(1e-3, 1e6));
-    }
-
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         String film = "flat plate, from memory (Incropera and DeWitt), and radiation";

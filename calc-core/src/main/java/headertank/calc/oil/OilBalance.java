@@ -95,21 +95,6 @@ public record OilBalance(double oilK, double toCoolantW, double toAirW, double t
         return spec.toAirAt30MPerSWPerK() * airFactor(speedMPerS);
     }
 
-    /**
-     * Conductance to air at 30 m/s that an oil-to-air cooler and sump need for a wanted oil temperature.
-     *
-     * @param spec the build, of which only the way to the coolant is used
-     * @param wantedOilK wanted T_o, above ambient, else typed error [K]
-     * @return UA_30, 0 when the coolant alone does it [W/K]; other parameters as in {@link #of}
-     */
-    public static double neededToAirAt30WPerK(
-            OilSpec spec, double heatW, double coolantK, double ambientK, double speedMPerS, double wantedOilK) {
-        OutOfRangeException.require("oil.heatW", heatW, HEAT);
-        OutOfRangeException.require("wantedOilK", wantedOilK, Range.of(ambientK + 0.1, 600));
-        double left = heatW - spec.coolerToCoolantWPerK() * (wantedOilK - coolantK);
-        return Math.max(0, left / ((wantedOilK - ambientK) * airFactor(speedMPerS)));
-    }
-
     /** @return what an oil temperature in K means; no number is a no-go */
     public static Standing standing(double oilK) {
         if (oilK < CAUTION_K) {

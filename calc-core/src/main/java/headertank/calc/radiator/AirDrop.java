@@ -6,13 +6,4 @@ package headertank.calc.radiator;
  * @param linearPaSPerM a [Pa s/m]
  * @param quadraticPaS2PerM2 b [Pa s2/m2]
  */
-public record AirDrop(double linearPaSPerM, double quadraticPaS2PerM2) {
-
-    /**
-     * @param faceVelocityMPerS velocity before the face at inlet density, negative for backflow [m/s]
-     * @return pressure drop [Pa]
-     */
-    public double dropPa(double faceVelocityMPerS) {
-        return faceVelocityMPerS * (linearPaSPerM + quadraticPaS2PerM2 * Math.abs(faceVelocityMPerS));
-    }
-}
+public record AirDrop(double linearPaSPerM, double quadraticPaS2PerM2) {}

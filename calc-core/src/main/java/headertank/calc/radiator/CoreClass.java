@@ -47,11 +47,6 @@ public record CoreClass(
         return figures.get(figure).si();
     }
 
-    /** @return the typical core with this face */
-    public CoreGeometry geometry(double widthM, double heightM) {
-        return geometry(widthM, heightM, Map.of());
-    }
-
     /**
      * @param widthM width of the finned face [m]
      * @param heightM height of the finned face [m]

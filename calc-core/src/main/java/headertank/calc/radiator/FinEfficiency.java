@@ -21,25 +21,6 @@ public final class FinEfficiency {
         return (1 - e) / ((1 + e) * x);
     }
 
-    /**
-     * @param coefficientWPerM2K air-side coefficient h [W/m2K]
-     * @param finConductivityWPerMK k_f [W/mK]
-     * @param finThicknessM d [m]
-     * @param finHeightM F_l [m]
-     * @param depthM T_d [m]
-     * @return efficiency of the fin [-]
-     */
-    public static double ofFin(
-            double coefficientWPerM2K,
-            double finConductivityWPerMK,
-            double finThicknessM,
-            double finHeightM,
-            double depthM) {
-        double m = FastMath.sqrt(
-                2 * coefficientWPerM2K / (finConductivityWPerMK * finThicknessM) * (1 + finThicknessM / depthM));
-        return ofProduct(m * (finHeightM / 2 - finThicknessM));
-    }
-
     /** @return efficiency of the surface when a share of it is fin [-] */
     public static double ofSurface(double finShare, double finEfficiency) {
         return 1 - finShare * (1 - finEfficiency);

@@ -1,7 +1,5 @@
 package headertank.calc.radiator;
 
-import org.hipparchus.util.FastMath;
-
 /**
  * Passes side by side in one face: division plates in the tanks send the coolant through one part of the tubes after the
  * other. Each of N passes meets 1/N of the air at its inlet temperature with UA/N, and the coolant is mixed in the tank
@@ -34,12 +32,5 @@ public final class Passes {
             product *= left;
         }
         return coolantCapacityWPerK * (1 - product);
-    }
-
-    /** @return the limit for many passes, coolant mixed over the depth: C_c (1 - exp(-(C_a/C_c)(1 - exp(-UA/C_a)))) [W/K] */
-    public static double heatPerKelvinOfMany(
-            double conductanceWPerK, double airCapacityWPerK, double coolantCapacityWPerK) {
-        double single = -FastMath.expm1(-conductanceWPerK / airCapacityWPerK);
-        return -coolantCapacityWPerK * FastMath.expm1(-airCapacityWPerK / coolantCapacityWPerK * single);
     }
 }

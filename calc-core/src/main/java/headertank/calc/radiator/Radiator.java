@@ -3,7 +3,6 @@ package headertank.calc.radiator;
 import headertank.calc.fluid.Air;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.quantity.Note;
-import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.WorkingLine;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,7 +27,6 @@ public final class Radiator {
     /** What a real, dented, dusty core adds to the spread of the fins' correlations [-]; modelling choice. */
     private static final double REAL_CORE = 0.06;
 
-    private static final double FIT_FILM_K = 333.15;
     private static final double[] FIT_SPEEDS = {1, 2, 3, 5, 8, 12};
 
     private final RadiatorSpec spec;
@@ -45,7 +43,6 @@ public final class Radiator {
     private final double passFlowArea;
     private final double diameter;
     private final double lengthOverDiameter;
-    private final AirDrop seaLevelDrop;
 
     /** A radiator by the correlations as published. */
     public Radiator(RadiatorSpec spec) {
@@ -76,7 +73,6 @@ public final class Radiator {
         this.areaRatio = areas.airAreaM2() / areas.freeAreaM2();
         this.passFlowArea = areas.tubeFlowAreaM2() / spec.passes();
         this.heat = new CoreHeat(spec, factors, areas, fins, tubes);
-        this.seaLevelDrop = airDrop(FIT_FILM_K, FIT_FILM_K, Physics.STANDARD_PRESSURE_PA);
     }
 
     private static AirSide fins(CoreGeometry g, CoreAreas a) {
@@ -113,15 +109,6 @@ public final class Radiator {
     /** @return the whole finned face, blocked share included [m2] */
     public double faceAreaM2() {
         return faceArea;
-    }
-
-    /**
-     * @return the core's drop as a curve of face velocity for air of 60 C throughout at sea level; face velocity at the
-     *     density of that air, so multiply a velocity before the core by 333 K over the air's temperature there, or ask for
-     *     {@link #airDrop(double, double, double)}
-     */
-    public AirDrop airDrop() {
-        return seaLevelDrop;
     }
 
     /**

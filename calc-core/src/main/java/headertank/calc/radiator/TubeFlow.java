@@ -51,11 +51,6 @@ public final class TubeFlow {
         return 7.541 * (1 + a * (-2.610 + a * (4.970 + a * (-5.119 + a * (2.702 - 0.548 * a)))));
     }
 
-    /** @return Nusselt number of fully developed laminar flow at uniform heat flux along the tube [-] */
-    public static double laminarNusseltUniformFlux(double a) {
-        return 8.235 * (1 + a * (-2.0421 + a * (3.0853 + a * (-2.4765 + a * (1.0578 - 0.1861 * a)))));
-    }
-
     /** @return Fanning friction factor times Re of fully developed laminar flow [-] */
     public static double laminarFRe(double a) {
         return 24 * (1 + a * (-1.3553 + a * (1.9467 + a * (-1.7012 + a * (0.9564 - 0.2537 * a)))));

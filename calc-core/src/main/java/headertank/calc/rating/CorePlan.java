@@ -159,8 +159,7 @@ final class CorePlan {
                 FanSpec.USUAL_HUB_SHARE * diameter,
                 FanSpec.USUAL_SHAPE,
                 r.is(BuildField.FAN_MOUNTING, FanMounting.PUSHING),
-                windmilling,
-                Math.min(FanSpec.LOCKED_LOSS_MAX, FanSpec.LOCKED_TO_WINDMILLING * windmilling));
+                windmilling);
     }
 
     /** @return the viscous clutch of an engine-driven fan */

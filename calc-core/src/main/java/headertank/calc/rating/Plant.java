@@ -291,16 +291,6 @@ public final class Plant {
         return control.softStartS() > 0 ? FanStart.SOFT : FanStart.ABRUPT;
     }
 
-    /** @return current of all electric fans in the moment they start [A] */
-    public double fanStartA() {
-        if (fanDrive != FanDrive.ELECTRIC) {
-            return 0;
-        }
-        double each = resolved.value(BuildField.FAN_START_CURRENT);
-        return resolved.value(BuildField.FAN_COUNT)
-                * (fanStart() == FanStart.SOFT ? resolved.value(BuildField.FAN_CURRENT) : each);
-    }
-
     /** @return where the sensor that switches the fans sits */
     public SensorPlacement fanSensor() {
         return resolved.option(BuildField.FAN_SENSOR, SensorPlacement.class);

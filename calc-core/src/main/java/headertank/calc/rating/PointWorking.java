@@ -14,6 +14,8 @@ import headertank.calc.fluid.Coolant;
 import headertank.calc.oil.OilBalance;
 import headertank.calc.quantity.WorkingLine;
 import headertank.calc.quantity.WorkingSection;
+import headertank.calc.result.Balance;
+import headertank.calc.result.Figures;
 import headertank.calc.sensor.SensorMount;
 import headertank.calc.sensor.SensorReading;
 import java.util.ArrayList;

@@ -12,6 +12,7 @@ import headertank.calc.duty.OperatingPoint;
 import headertank.calc.radiator.FlowPoint;
 import headertank.calc.radiator.RadiatorPoint;
 import headertank.calc.radiator.TubeRegime;
+import headertank.calc.result.Balance;
 import java.util.ArrayList;
 import java.util.List;
 

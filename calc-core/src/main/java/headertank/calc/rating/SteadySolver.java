@@ -11,6 +11,7 @@ import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.ElectricBalance;
 import headertank.calc.oil.OilBalance;
 import headertank.calc.radiator.RadiatorPoint;
+import headertank.calc.result.Balance;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.util.FastMath;

@@ -9,7 +9,7 @@ import headertank.calc.judged.DutyRater;
 import headertank.calc.radiator.CoreClass;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRater;
-import headertank.calc.rating.PointRating;
+import headertank.calc.result.PointRating;
 import headertank.calc.verdict.DutyVerdict;
 import java.util.HashMap;
 import java.util.List;

@@ -1,7 +1,7 @@
 package headertank.calc.risk;
 
 import headertank.calc.oil.OilBalance;
-import headertank.calc.rating.Balance;
+import headertank.calc.result.Balance;
 import headertank.calc.verdict.DutyVerdict;
 import java.util.ArrayList;
 import java.util.List;

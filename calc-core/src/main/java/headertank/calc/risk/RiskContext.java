@@ -4,7 +4,7 @@ import headertank.calc.carspec.Build;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
-import headertank.calc.rating.PointRating;
+import headertank.calc.result.PointRating;
 import headertank.calc.verdict.DutyVerdict;
 import java.util.ArrayList;
 import java.util.List;

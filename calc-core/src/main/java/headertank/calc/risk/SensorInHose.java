@@ -3,7 +3,7 @@ package headertank.calc.risk;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.SensorPlacement;
 import headertank.calc.duty.OperatingPoint;
-import headertank.calc.rating.Balance;
+import headertank.calc.result.Balance;
 import headertank.calc.sensor.SensorMount;
 import headertank.calc.sensor.SensorReading;
 import headertank.calc.verdict.DutyVerdict;

@@ -7,7 +7,7 @@ import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.Physics;
-import headertank.calc.rating.Balance;
+import headertank.calc.result.Balance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -5,6 +5,7 @@ import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.RunResult;
 import java.util.List;
 import java.util.Optional;
 
@@ -51,25 +52,5 @@ public record ControlComparison(RunResult first, RunResult second, RunResult fir
         Schedule held = new Schedule(
                 duty.schedule().orElseThrow().startCoolantK(), List.of(new Schedule.Phase(at.id(), STAY_S)));
         return new Duty(duty.id(), duty.label(), duty.points(), Optional.of(held), duty.source());
-    }
-
-    /** @return swing of the coolant on the first control less that on the second, while the car stands [K] */
-    public double lessSwingK() {
-        return firstHeld.settled().swingK() - secondHeld.settled().swingK();
-    }
-
-    /** @return peak fan current of the first control less that of the second, in the run [A] */
-    public double lessPeakA() {
-        return first.current().peakFanA() - second.current().peakFanA();
-    }
-
-    /** @return peak of the coolant on the first control less that on the second, in the run [K] */
-    public double lowerPeakK() {
-        return first.peakCoolantK() - second.peakCoolantK();
-    }
-
-    /** @return charge that the second control's fans take beyond those of the first, in the run [Ah] */
-    public double moreAmpereHours() {
-        return second.fanAmpereHours() - first.fanAmpereHours();
     }
 }

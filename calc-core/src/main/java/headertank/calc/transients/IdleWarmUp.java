@@ -8,6 +8,8 @@ import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.IdleExpectation.Figure;
+import headertank.calc.result.RunResult;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -29,24 +31,6 @@ import java.util.stream.IntStream;
  * @param figures what happens within an hour; a figure that the car does not have, or does not reach, is absent
  */
 public record IdleWarmUp(Map<Figure, Double> figures) {
-
-    /** What can be read. */
-    public enum Figure {
-        /** Time from the cold start until the thermostat opens [s]. */
-        THERMOSTAT_OPENS_S,
-        /** Time from the cold start until the electric fans start by themselves [s]. */
-        FANS_START_S,
-        /** What the gauge shows at that moment [K]. */
-        GAUGE_AT_FAN_START_K,
-        /** Current of all electric fans at their start [A]. */
-        FAN_START_A,
-        /** Current of all electric fans once they turn steadily [A]. */
-        FAN_RUNNING_A,
-        /** Coolant into the radiator less coolant out of it, hot, with the fans turning [K]. */
-        CORE_DROP_K,
-        /** Voltage at the battery, hot, with the fans turning [V]. */
-        VOLTAGE_V
-    }
 
     /** Longest time looked at [s]; modelling choice. */
     public static final double HORIZON_S = 3600;

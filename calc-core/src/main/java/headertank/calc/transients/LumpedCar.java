@@ -79,11 +79,6 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
     private final int lastSensor;
     private int evaluations;
 
-    /** With every place's sensor. */
-    LumpedCar(Plant plant, Masses masses, Fans fans) {
-        this(plant, masses, fans, true);
-    }
-
     /** @param allSensors whether every place's sensor is followed, or only that of the fans, the others standing still */
     LumpedCar(Plant plant, Masses masses, Fans fans, boolean allSensors) {
         this.firstSensor = allSensors ? 0 : plant.fanSensor().ordinal();

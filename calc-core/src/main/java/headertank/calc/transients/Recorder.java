@@ -6,6 +6,7 @@ import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.Battery;
 import headertank.calc.electric.ElectricBalance;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.RunResult;
 import headertank.calc.sensor.SensorReading;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,7 @@
 package headertank.calc.transients;
 
 import headertank.calc.choice.SensorPlacement;
+import headertank.calc.result.RunResult;
 
 /** Compares one place's sensor with the truth, step by step. */
 final class SensorWatch {

@@ -5,6 +5,7 @@ import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.RunResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -41,11 +41,6 @@ public record Distribution(double low, double median, double high, int samples) 
         return sorted[below] * (1 - weight) + sorted[above] * weight;
     }
 
-    /** @return half the width between 5 % and 95 %, the figure shown behind a plus-minus sign */
-    public double halfWidth() {
-        return 0.5 * (high - low);
-    }
-
     /** @return the share of outcomes for which a margin is below zero */
     public static double shareBelow(double[] margins, double bound) {
         return (double) Arrays.stream(margins).filter(m -> m < bound).count() / margins.length;

@@ -12,7 +12,7 @@ import headertank.calc.radiator.CoreSpread;
 import headertank.calc.radiator.RadiatorSpread;
 import headertank.calc.rating.CoolantOf;
 import headertank.calc.rating.ModelFactors;
-import headertank.calc.rating.PointRating;
+import headertank.calc.result.PointRating;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Predicate;

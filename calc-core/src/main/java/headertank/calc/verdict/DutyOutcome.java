@@ -1,8 +1,8 @@
 package headertank.calc.verdict;
 
 import headertank.calc.duty.Duty;
-import headertank.calc.rating.PointRating;
-import headertank.calc.transients.RunResult;
+import headertank.calc.result.PointRating;
+import headertank.calc.result.RunResult;
 import headertank.calc.uncertainty.Distribution;
 import java.util.List;
 import java.util.Optional;

@@ -2,8 +2,8 @@ package headertank.calc.verdict;
 
 import headertank.calc.coolant.BoilingMargin;
 import headertank.calc.quantity.Note;
-import headertank.calc.rating.Balance;
-import headertank.calc.rating.PointRating;
+import headertank.calc.result.Balance;
+import headertank.calc.result.PointRating;
 import headertank.calc.verdict.Finding.Code;
 import java.util.ArrayList;
 import java.util.List;

@@ -11,6 +11,7 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.AirExit;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.quantity.Stated;
+import headertank.calc.result.Improvement;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

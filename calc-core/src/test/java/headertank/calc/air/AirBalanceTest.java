@@ -29,7 +29,7 @@ class AirBalanceTest {
                 AirConditions at = new AirConditions(speed, 0.3 * random.nextDouble(), 101_325, 300, in, out, 1);
                 kept.around(at);
                 kept.solve(in, out, fans);
-                AirFlow fresh = plant.airPath().solve(at, plant.coreDrop(), plant.fan(), fans);
+                AirFlow fresh = AirCases.solve(plant.airPath(), at, plant.coreDrop(), plant.fan(), fans);
                 String who = "seed " + SEED + " case " + i;
                 assertThat(kept.massKgPerS())
                         .as(who)

@@ -24,7 +24,37 @@ final class AirCases {
     }
 
     static AirConditions at(double speedMPerS) {
-        return AirConditions.dry(speedMPerS, 0, Physics.STANDARD_PRESSURE_PA, Physics.kelvin(30), Physics.kelvin(70));
+        return dry(speedMPerS, 0, Physics.STANDARD_PRESSURE_PA, Physics.kelvin(30), Physics.kelvin(70));
+    }
+
+    /** Dry air that enters the core at ambient temperature. */
+    static AirConditions dry(double speedMPerS, double yawRad, double pressurePa, double ambientK, double airOutK) {
+        return new AirConditions(speedMPerS, yawRad, pressurePa, ambientK, ambientK, airOutK, 1);
+    }
+
+    /** The flow at stated temperatures. */
+    static AirFlow solve(AirPath path, AirConditions at, CoreDropCurve core, Fan fan, double fanSpeedFactor) {
+        AirBalance balance = path.balance(core, fan);
+        balance.around(at);
+        balance.solve(at.airInK(), at.airOutK(), fanSpeedFactor);
+        return balance.flow();
+    }
+
+    static AirPath path(AirPathSpec spec) {
+        return new AirPath(spec, AirFactors.NOMINAL);
+    }
+
+    /** The same fans before the core. */
+    static FanSpec pushing(FanSpec fan) {
+        return new FanSpec(
+                fan.count(),
+                fan.freeFlowM3PerS(),
+                fan.shutOffPa(),
+                fan.diameterM(),
+                fan.hubDiameterM(),
+                fan.shape(),
+                true,
+                fan.windmillingLoss());
     }
 
     static FanSpec fan(Random r) {
@@ -37,8 +67,7 @@ final class AirCases {
                 d * (0.2 + 0.4 * r.nextDouble()),
                 0.2 + 0.7 * r.nextDouble(),
                 false,
-                1 + 8 * r.nextDouble(),
-                9 + 5 * r.nextDouble());
+                1 + 8 * r.nextDouble());
     }
 
     static AirPathSpec path(Random r) {

@@ -26,9 +26,7 @@ class AirPathPropertyTest {
             Fan fan =
                     switch (r.nextInt(6)) {
                         case 0 -> null;
-                        case 1 -> Fan.sideBySide(List.of(AirCases.fan(r), AirCases.fan(r)));
-                        case 2 -> Fan.of(AirCases.fan(r).asPusher());
-                        case 3 -> Fan.stacked(Fan.of(AirCases.fan(r).asPusher()), Fan.of(AirCases.fan(r)));
+                        case 1, 2 -> Fan.of(AirCases.pushing(AirCases.fan(r)));
                         default -> Fan.of(AirCases.fan(r));
                     };
             double n = r.nextInt(4) == 0 ? 0 : 1.1 * r.nextDouble();
@@ -40,7 +38,7 @@ class AirPathPropertyTest {
         }
 
         AirFlow solve(AirFactors factors) {
-            return new AirPath(spec, factors).solve(at, core, fan, speedFactor);
+            return AirCases.solve(new AirPath(spec, factors), at, core, fan, speedFactor);
         }
     }
 
@@ -114,7 +112,7 @@ class AirPathPropertyTest {
     void airRisesWithSpeedAndDuty() {
         for (int i = 0; i < CASES; i++) {
             Case c = Case.of(SEED + 2, i);
-            AirPath path = new AirPath(c.spec());
+            AirPath path = AirCases.path(c.spec());
             AirConditions at = c.at();
             double cosine = Math.cos(at.yawRad());
             double pressure = c.spec().inletPressureCoefficient() * cosine * cosine
@@ -128,10 +126,10 @@ class AirPathPropertyTest {
                     at.airOutK(),
                     at.densityFactor());
             double now = net(c.solve());
-            double fast = net(path.solve(faster, c.core(), c.fan(), c.speedFactor()));
+            double fast = net(AirCases.solve(path, faster, c.core(), c.fan(), c.speedFactor()));
             assertThat(Math.signum(fast - now)).as(c.which()).isEqualTo(Math.signum(pressure));
             if (c.fan() != null) {
-                double harder = net(path.solve(at, c.core(), c.fan(), c.speedFactor() + 0.1));
+                double harder = net(AirCases.solve(path, at, c.core(), c.fan(), c.speedFactor() + 0.1));
                 assertThat(harder).as(c.which()).isGreaterThan(now - 1e-9);
             }
         }
@@ -151,7 +149,8 @@ class AirPathPropertyTest {
                     with(s, s.inletLoss(), s.exitLoss() * 1.3, s.sealing(), s.tiltRad()),
                     with(s, s.inletLoss(), s.exitLoss(), s.sealing() * 0.9, s.tiltRad()),
                     with(s, s.inletLoss(), s.exitLoss(), s.sealing(), s.tiltRad() + 0.1))) {
-                double then = Math.abs(net(new AirPath(worse).solve(c.at(), c.core(), c.fan(), c.speedFactor())));
+                double then =
+                        Math.abs(net(AirCases.solve(AirCases.path(worse), c.at(), c.core(), c.fan(), c.speedFactor())));
                 assertThat(then).as(c.which()).isLessThan(now);
             }
             assertThat(Math.abs(net(c.solve(new AirFactors(1.2, 1, 1)))))
@@ -164,8 +163,10 @@ class AirPathPropertyTest {
     void aFullShroudIsTheLimitOfAPartialOne() {
         for (int i = 0; i < 2000; i++) {
             Case c = Case.of(SEED + 4, i);
-            AirFlow full = new AirPath(cover(c.spec(), 1)).solve(c.at(), c.core(), c.fan(), c.speedFactor());
-            AirFlow nearly = new AirPath(cover(c.spec(), 1 - 1e-9)).solve(c.at(), c.core(), c.fan(), c.speedFactor());
+            AirFlow full =
+                    AirCases.solve(AirCases.path(cover(c.spec(), 1)), c.at(), c.core(), c.fan(), c.speedFactor());
+            AirFlow nearly = AirCases.solve(
+                    AirCases.path(cover(c.spec(), 1 - 1e-9)), c.at(), c.core(), c.fan(), c.speedFactor());
             assertThat(nearly.massKgPerS()).as(c.which()).isCloseTo(full.massKgPerS(), within(1e-6));
         }
     }

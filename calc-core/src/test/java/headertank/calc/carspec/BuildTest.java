@@ -74,7 +74,7 @@ class BuildTest {
                 0.30,
                 FanSpec.USUAL_HUB_SHARE * 0.30);
         FanClaim claim = FanClaim.check(fan, 13, 18, false);
-        assertThat(claim.ratio()).isCloseTo(FanFit.USUAL_KINETIC_SHARE, within(1e-12));
+        assertThat(claim.kineticW() / claim.electricW()).isCloseTo(FanFit.USUAL_KINETIC_SHARE, within(1e-12));
         assertThat(fan.shutOffPa()).isCloseTo(FanFit.shutOffPa(fan.freeFlowM3PerS(), 13 * 18, 0.5), within(1e-9));
     }
 

@@ -15,7 +15,7 @@ class CoolantCircuitPropertyTest {
     private record Case(CircuitSpec spec, DropCurve radiator, double exponent, double speed, double lift, int number) {
 
         static Case next(SplittableRandom random, int number) {
-            PumpSpec pump = PumpSpec.belt(logUniform(random, 1e4, 5e5), logUniform(random, 3e-4, 3e-2));
+            PumpSpec pump = new PumpSpec(logUniform(random, 1e4, 5e5), logUniform(random, 3e-4, 3e-2), false);
             double opening = 340 + 30 * random.nextDouble();
             BypassState bypass = BypassState.values()[random.nextInt(4)];
             ThermostatSpec thermostat = random.nextInt(4) == 0

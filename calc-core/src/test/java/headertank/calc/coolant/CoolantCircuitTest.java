@@ -13,8 +13,8 @@ class CoolantCircuitTest {
 
     private static final double L_PER_MIN = 1.0 / 60000;
     private static final double ROAD_K = 11.81e3 / Math.pow(121.0 * L_PER_MIN, 2);
-    private static final PumpSpec ROAD_PUMP = PumpSpec.belt(130e3, 4.5e-3);
-    private static final PumpSpec V8_PUMP = PumpSpec.belt(170e3, 10e-3);
+    private static final PumpSpec ROAD_PUMP = new PumpSpec(130e3, 4.5e-3, false);
+    private static final PumpSpec V8_PUMP = new PumpSpec(170e3, 10e-3, false);
 
     static CoolantCircuit road(BypassState bypass) {
         return new CoolantCircuit(CircuitSpec.of(ROAD_PUMP, new ThermostatSpec(true, 357.15, 369.15, bypass)));
@@ -69,7 +69,16 @@ class CoolantCircuitTest {
     void restrictorPlateRestoresThePressureOfAnOpenThermostat() {
         CircuitSpec empty = CircuitSpec.of(V8_PUMP, ThermostatSpec.removed(BypassState.BLOCKED));
         CircuitSpec fitted = CircuitSpec.of(V8_PUMP, new ThermostatSpec(true, 351.15, 363.15, BypassState.BLOCKED));
-        CoolantFlow plate = new CoolantCircuit(empty.withRestrictorPlate()).solve(0.8, 0.3, q -> 1e8 * q * q);
+        CircuitSpec restricted = new CircuitSpec(
+                V8_PUMP,
+                empty.thermostat(),
+                empty.blockRatio(),
+                empty.hoseRatio(),
+                empty.thermostatRatio(),
+                empty.bypassRatio(),
+                empty.thermostatRatio(),
+                empty.restrictedAreaShare());
+        CoolantFlow plate = new CoolantCircuit(restricted).solve(0.8, 0.3, q -> 1e8 * q * q);
         CoolantFlow open = new CoolantCircuit(fitted).solve(0.8, 1.0, q -> 1e8 * q * q);
 
         assertThat(plate).isEqualTo(open);
@@ -128,12 +137,12 @@ class CoolantCircuitTest {
         assertThatThrownBy(() -> circuit.solve(0.8, 1.1, q -> 0)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> circuit.solve(0.8, 1, q -> q > 1e-3 ? 1e6 : 0))
                 .isInstanceOf(NoCoolantBalanceException.class);
-        assertThatThrownBy(() -> PumpSpec.belt(0, 1e-3)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> new PumpSpec(0, 1e-3, false)).isInstanceOf(OutOfRangeException.class);
     }
 
     @Test
     void electricPumpDoesNotFollowTheEngine() {
-        assertThat(PumpSpec.electric(50e3, 2e-3).speedShare(0.2, 0.9)).isEqualTo(0.9);
+        assertThat(new PumpSpec(50e3, 2e-3, true).speedShare(0.2, 0.9)).isEqualTo(0.9);
         assertThat(ROAD_PUMP.speedShare(0.2, 0.9)).isEqualTo(0.2);
     }
 

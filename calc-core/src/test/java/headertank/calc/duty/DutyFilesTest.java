@@ -10,7 +10,7 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.FanControlKind;
 import headertank.calc.quantity.Physics;
 import headertank.calc.rating.Plant;
-import headertank.calc.transients.RunResult;
+import headertank.calc.result.RunResult;
 import headertank.calc.transients.RunSolver;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -47,7 +47,9 @@ class EngineHeatPropertyTest {
                     spec.ratedSpeedPerS(),
                     spec.idleSpeedPerS(),
                     spec.fuel());
-            double base = new EngineHeat(byClass).at(power, speed).coolantW();
+            double base = new EngineHeat(byClass, EngineFactors.NOMINAL)
+                    .at(power, speed)
+                    .coolantW();
             assertThat(new EngineHeat(byClass, new EngineFactors(1.1, 1, 1))
                             .at(power, speed)
                             .coolantW())
@@ -67,7 +69,8 @@ class EngineHeatPropertyTest {
             for (Fuel fuel : Fuel.values()) {
                 if (kind.isDiesel() == fuel.isDiesel()) {
                     EngineSpec spec = EngineSpec.of(kind, 2.5e-3, 4, 140e3, kind.isDiesel() ? 65 : 100, 14, fuel);
-                    HeatSplit h = new EngineHeat(spec).at(spec.ratedPowerW(), spec.ratedSpeedPerS());
+                    HeatSplit h =
+                            new EngineHeat(spec, EngineFactors.NOMINAL).at(spec.ratedPowerW(), spec.ratedSpeedPerS());
                     assertThat(h.notes()).as("%s %s %s", kind, fuel, h).isEmpty();
                 }
             }

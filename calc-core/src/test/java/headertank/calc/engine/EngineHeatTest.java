@@ -23,7 +23,7 @@ class EngineHeatTest {
 
     @Test
     void fullPowerOfTheRoadEngine() {
-        HeatSplit h = new EngineHeat(ROAD).at(150e3, 100);
+        HeatSplit h = new EngineHeat(ROAD, EngineFactors.NOMINAL).at(150e3, 100);
         assertThat(h.fuelW()).isCloseTo(551.97e3, HALF_PERCENT);
         assertThat(h.frictionW()).isCloseTo(37.43e3, HALF_PERCENT);
         assertThat(h.coolantW()).isCloseTo(91.56e3, HALF_PERCENT);
@@ -38,7 +38,7 @@ class EngineHeatTest {
 
     @Test
     void partLoadAndIdle() {
-        EngineHeat engine = new EngineHeat(ROAD);
+        EngineHeat engine = new EngineHeat(ROAD, EngineFactors.NOMINAL);
         HeatSplit part = engine.at(30e3, 50);
         assertThat(part.coolantW()).isCloseTo(27.86e3, HALF_PERCENT);
         assertThat(part.oilW()).isCloseTo(5.83e3, HALF_PERCENT);
@@ -51,8 +51,10 @@ class EngineHeatTest {
 
     @Test
     void alcoholGainsAtEqualPowerAndLosesItToMorePower() {
-        double petrol = new EngineHeat(EIGHT).at(450e3, EIGHT.ratedSpeedPerS()).coolantW();
-        EngineHeat e85 = new EngineHeat(EIGHT.withFuel(Fuel.E85));
+        double petrol = new EngineHeat(EIGHT, EngineFactors.NOMINAL)
+                .at(450e3, EIGHT.ratedSpeedPerS())
+                .coolantW();
+        EngineHeat e85 = new EngineHeat(on(Fuel.E85, EIGHT), EngineFactors.NOMINAL);
         assertThat(e85.at(450e3, EIGHT.ratedSpeedPerS()).coolantW() / petrol).isCloseTo(0.962, within(5e-4));
         assertThat(e85.at(450e3 * 1.05, EIGHT.ratedSpeedPerS()).coolantW() / petrol)
                 .isCloseTo(0.986, within(5e-4));
@@ -62,7 +64,7 @@ class EngineHeatTest {
 
     @Test
     void meanOverModesLiesBelowTheHeatAtMeanLoad() {
-        EngineHeat engine = new EngineHeat(EIGHT);
+        EngineHeat engine = new EngineHeat(EIGHT, EngineFactors.NOMINAL);
         HeatSplit mean = engine.meanOver(List.of(
                 new EngineMode(0.25, 0.95, 0.92), new EngineMode(0.40, 0.30, 0.80), new EngineMode(0.35, 0, 0.62)));
         assertThat(mean.coolantW()).isCloseTo(127.4e3, HALF_PERCENT);
@@ -75,7 +77,7 @@ class EngineHeatTest {
 
     @Test
     void timeSharesNeedNotSumToOne() {
-        EngineHeat engine = new EngineHeat(ROAD);
+        EngineHeat engine = new EngineHeat(ROAD, EngineFactors.NOMINAL);
         HeatSplit once = engine.meanOver(List.of(new EngineMode(1, 0.5, 0.8)));
         HeatSplit half = engine.meanOver(List.of(new EngineMode(0.5, 0.5, 0.8)));
         assertThat(half.coolantW()).isCloseTo(once.coolantW(), within(1e-9));
@@ -85,7 +87,7 @@ class EngineHeatTest {
 
     @Test
     void overrunIsFrictionOnly() {
-        HeatSplit h = new EngineHeat(ROAD).overrun(60);
+        HeatSplit h = new EngineHeat(ROAD, EngineFactors.NOMINAL).overrun(60);
         assertThat(h.fuelW()).isZero();
         assertThat(h.coolantW()).isCloseTo(0.30 * h.frictionW(), within(1e-9));
         assertThat(h.residualW()).isCloseTo(0, within(1e-9));
@@ -95,7 +97,8 @@ class EngineHeatTest {
     void ratedPowerStandsAtRatedSpeedOnTheTorqueCurve() {
         for (EngineClass kind : EngineClass.values()) {
             Fuel fuel = kind.isDiesel() ? Fuel.DIESEL : Fuel.PETROL_E10;
-            EngineHeat engine = new EngineHeat(EngineSpec.of(kind, 2e-3, 4, 100e3, 80, 14, fuel));
+            EngineHeat engine =
+                    new EngineHeat(EngineSpec.of(kind, 2e-3, 4, 100e3, 80, 14, fuel), EngineFactors.NOMINAL);
             assertThat(engine.fullLoadPowerW(80)).isCloseTo(100e3, within(1e-6));
             assertThat(engine.fullLoadPowerW(60)).isBetween(60e3, 100e3);
         }
@@ -113,14 +116,14 @@ class EngineHeatTest {
     void anImpossibleMeasuredEfficiencyLeavesANote() {
         EngineSpec measured = new EngineSpec(
                 EngineClass.PETROL_NATURAL, 2.4e-3, 4, 150e3, 100, 15, Fuel.PETROL_E10, OptionalDouble.of(0.45));
-        HeatSplit h = new EngineHeat(measured).at(150e3, 100);
+        HeatSplit h = new EngineHeat(measured, EngineFactors.NOMINAL).at(150e3, 100);
         assertThat(h.notes()).extracting("field").contains("measuredBrakeEfficiency");
         assertThat(h.exhaustW()).isPositive();
     }
 
     @Test
     void anEngineThatStandsGivesNoHeat() {
-        EngineHeat engine = new EngineHeat(ROAD);
+        EngineHeat engine = new EngineHeat(ROAD, EngineFactors.NOMINAL);
         assertThat(engine.at(0, 0).coolantW()).isZero();
         assertThatThrownBy(() -> engine.at(1, 0)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> engine.at(Double.NaN, 50)).isInstanceOf(OutOfRangeException.class);
@@ -128,9 +131,20 @@ class EngineHeatTest {
         assertThatThrownBy(() -> engine.at(10e3, 131)).isInstanceOf(OutOfRangeException.class);
     }
 
+    private static EngineSpec on(Fuel fuel, EngineSpec e) {
+        return EngineSpec.of(
+                e.engineClass(),
+                e.displacementM3(),
+                e.cylinders(),
+                e.ratedPowerW(),
+                e.ratedSpeedPerS(),
+                e.idleSpeedPerS(),
+                fuel);
+    }
+
     @Test
     void dieselAndSparkIgnitionFuelsDoNotMix() {
-        assertThatThrownBy(() -> ROAD.withFuel(Fuel.DIESEL)).isInstanceOf(InputException.class);
+        assertThatThrownBy(() -> on(Fuel.DIESEL, ROAD)).isInstanceOf(InputException.class);
     }
 
     @Test
@@ -138,7 +152,7 @@ class EngineHeatTest {
         TaylorCrossCheck check = TaylorCrossCheck.of(0.091, 4, 0.1812, 370);
         assertThat(check.reynolds()).isCloseTo(16253, HALF_PERCENT);
         assertThat(check.heatW()).isCloseTo(138.0e3, HALF_PERCENT);
-        HeatSplit h = new EngineHeat(ROAD).at(150e3, 100);
+        HeatSplit h = new EngineHeat(ROAD, EngineFactors.NOMINAL).at(150e3, 100);
         TaylorCrossCheck own = TaylorCrossCheck.of(ROAD, h, 370);
         assertThat(own.difference(h)).isCloseTo(0.19, within(0.01));
         assertThat(own.notes(h)).isEmpty();
@@ -148,7 +162,7 @@ class EngineHeatTest {
 
     @Test
     void workingShowsTheResult() {
-        EngineHeat engine = new EngineHeat(ROAD);
+        EngineHeat engine = new EngineHeat(ROAD, EngineFactors.NOMINAL);
         HeatSplit h = engine.at(150e3, 100);
         assertThat(engine.working(h))
                 .anySatisfy(line -> {

@@ -115,7 +115,7 @@ class CoolantTest {
     void plainWaterIsTheWaterFormulation() {
         Coolant c = Coolant.of(GlycolKind.NONE, 0.3);
         assertThat(c.kind()).isEqualTo(GlycolKind.NONE);
-        assertThat(c.viscosityPaS(363.15)).isEqualTo(WaterProperties.viscosityPaS(363.15));
+        assertThat(c).isSameAs(WaterCoolant.WATER);
         assertThat(c.boilingK(101418)).isCloseTo(373.15, within(1e-3));
         assertThat(c.freezingK()).isEqualTo(273.15);
         assertThat(Coolant.of(GlycolKind.ETHYLENE, 0).kind()).isEqualTo(GlycolKind.NONE);
@@ -126,12 +126,12 @@ class CoolantTest {
         for (GlycolKind kind : List.of(GlycolKind.ETHYLENE, GlycolKind.PROPYLENE)) {
             Coolant c = Coolant.of(kind, 1e-9);
             for (double t = 280; t <= 373; t += 3) {
-                assertThat(c.densityKgPerM3(t)).isCloseTo(WaterProperties.densityKgPerM3(t), withPercentage(1e-5));
-                assertThat(c.viscosityPaS(t)).isCloseTo(WaterProperties.viscosityPaS(t), withPercentage(1e-5));
+                assertThat(c.densityKgPerM3(t)).isCloseTo(WaterCoolant.WATER.densityKgPerM3(t), withPercentage(1e-5));
+                assertThat(c.viscosityPaS(t)).isCloseTo(WaterCoolant.WATER.viscosityPaS(t), withPercentage(1e-5));
                 assertThat(c.heatCapacityJPerKgK(t))
-                        .isCloseTo(WaterProperties.heatCapacityJPerKgK(t), withPercentage(1e-5));
+                        .isCloseTo(WaterCoolant.WATER.heatCapacityJPerKgK(t), withPercentage(1e-5));
                 assertThat(c.conductivityWPerMK(t))
-                        .isCloseTo(WaterProperties.conductivityWPerMK(t), withPercentage(1e-5));
+                        .isCloseTo(WaterCoolant.WATER.conductivityWPerMK(t), withPercentage(1e-5));
             }
         }
     }

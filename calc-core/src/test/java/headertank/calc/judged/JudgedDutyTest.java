@@ -13,7 +13,7 @@ import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.rating.Plant;
-import headertank.calc.rating.PointRating;
+import headertank.calc.result.PointRating;
 import headertank.calc.verdict.DutyOutcome;
 import java.util.ArrayList;
 import java.util.List;

@@ -36,16 +36,6 @@ class OilBalanceTest {
     }
 
     @Test
-    void neededCoolerBringsTheOilToItsTarget() {
-        double needed = OilBalance.neededToAirAt30WPerK(
-                V8, 46e3, Physics.kelvin(110), Physics.kelvin(30), 42, OilBalance.CAUTION_K - 20);
-        OilBalance b = OilBalance.of(new OilSpec(80, needed), 46e3, Physics.kelvin(110), Physics.kelvin(30), 42);
-
-        assertThat(b.oilK()).isCloseTo(OilBalance.CAUTION_K - 20, within(1e-9));
-        assertThat(OilBalance.neededToAirAt30WPerK(V8, 0, 360, 300, 42, 380)).isZero();
-    }
-
-    @Test
     void speedHelpsUpToFortyFive() {
         assertThat(OilBalance.toAirWPerK(V8, 0)).isCloseTo(0.3 * 380, within(1e-9));
         assertThat(OilBalance.toAirWPerK(V8, 30)).isCloseTo(380, within(1e-9));

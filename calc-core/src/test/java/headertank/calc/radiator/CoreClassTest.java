@@ -36,7 +36,7 @@ class CoreClassTest {
     void everyClassMakesACoreWithinTheCorrelations() {
         for (CoreClass c : loaded()) {
             for (TankPlacement tanks : TankPlacement.values()) {
-                Radiator r = new Radiator(new RadiatorSpec(c.geometry(0.6, 0.38), tanks, 1, 0));
+                Radiator r = new Radiator(new RadiatorSpec(c.geometry(0.6, 0.38, Map.of()), tanks, 1, 0));
                 assertThat(r.notes(RadiatorPoint.withoutAir(360))).as(c.id()).hasSizeLessThanOrEqualTo(1);
             }
             CoreSpread spread = c.spread(Map.of());
@@ -65,7 +65,7 @@ class CoreClassTest {
     }
 
     private static double heat(String id) {
-        CoreGeometry g = byId().get(id).geometry(0.65, 0.40);
+        CoreGeometry g = byId().get(id).geometry(0.65, 0.40, Map.of());
         return Cores.radiator(g, 1)
                 .heat(1.7, 308.15, 101325, 0.002, Coolant.of(GlycolKind.ETHYLENE, 0.5), 368.15)
                 .heatW();

@@ -26,8 +26,7 @@ public class EffectivenessPublishedTest extends PublishedTestBase {
         for (Figures.Row r : Figures.read(getClass(), "effectiveness.csv")) {
             double ntu = r.number("ntu");
             double c = r.number("capacity_ratio");
-            if (r.text("arrangement").equals("crossflow_both_unmixed_approximate")
-                    || !Set.of(0.5, 1.0, 2.0, 5.0).contains(ntu)
+            if (!Set.of(0.5, 1.0, 2.0, 5.0).contains(ntu)
                     || !Set.of(0.2, 0.5, 1.0).contains(c)) {
                 continue;
             }
@@ -66,43 +65,11 @@ public class EffectivenessPublishedTest extends PublishedTestBase {
                 .source(book));
         String help =
                 "G. Nellis and S. Klein, Heat Transfer, as in the heat transfer library of a public equation solver";
-        rows.add(check("effectiveness, cross-flow, both mixed", "UA 75 W/K, rates 50 and 30 W/K", "-")
-                .ours(() -> Arrangements.crossflowBothMixed(2.5, 0.6))
-                .published(0.6841)
-                .withinAbsolute(5e-5, "four printed digits")
-                .source(help));
         rows.add(check("effectiveness, cross-flow, both unmixed", "UA 75 W/K, rates 50 and 30 W/K", "-")
                 .ours(() -> CrossFlow.effectiveness(2.5, 0.6))
                 .published(0.7632)
                 .within(0.011, "the printed value is the usual approximation, 1 % high here; exact is 0.7557")
                 .source(help));
-        String holman =
-                "J. P. Holman, Heat Transfer, 10th edition, example 10-9 (inputs; outputs computed independently)";
-        double steam = 5.2 * 1860;
-        double oil = 0.725 * 1900;
-        rows.add(check("heat, steam mixed over oil", "steam 5.2 kg/s 130 C, oil 0.725 kg/s 15 C, UA 2975.5 W/K", "W")
-                .ours(() -> Arrangements.crossflowLargerMixed(275 * 10.82 / oil, oil / steam) * oil * 115)
-                .published(131675)
-                .within(1e-5, "printed to six digits")
-                .source(holman));
-        String som = "S. K. Som, Introduction to Heat Transfer, chapter 10, example 6 (inputs; outputs computed"
-                + " independently)";
-        double w = 0.8 * 4180;
-        double o = 1.5 * 1880;
-        rows.add(check("heat, counterflow", "water 0.8 kg/s 35 C, oil 1.5 kg/s 120 C, UA 5250 W/K", "W")
-                .ours(() -> Arrangements.counterflow(15 * 350 / o, o / w) * o * 85)
-                .published(163.9e3)
-                .within(1e-3, "printed to four digits")
-                .source(som));
-        String sukhatme = "S. P. Sukhatme, A Textbook on Heat Transfer, example 7.4(a) (inputs; outputs computed"
-                + " independently)";
-        double hot = 10.0 / 60 * 4179;
-        double cold = 25.0 / 60 * 4174;
-        rows.add(check("heat, parallel flow", "hot 10 kg/min 70 C, cold 25 kg/min 25 C, UA 484.4 W/K", "W")
-                .ours(() -> Arrangements.parallel(800 * 0.6055 / hot, hot / cold) * hot * 45)
-                .published(13930)
-                .within(1e-3, "printed to four digits")
-                .source(sukhatme));
     }
 
     static double ours(Figures.Row r) {
@@ -110,12 +77,7 @@ public class EffectivenessPublishedTest extends PublishedTestBase {
         double c = r.number("capacity_ratio");
         int passes = (int) r.number("passes");
         return switch (r.text("arrangement")) {
-            case "counterflow" -> Arrangements.counterflow(ntu, c);
-            case "parallel" -> Arrangements.parallel(ntu, c);
             case "crossflow_both_unmixed_exact" -> CrossFlow.effectiveness(ntu, c);
-            case "crossflow_cmax_mixed" -> Arrangements.crossflowLargerMixed(ntu, c);
-            case "crossflow_cmin_mixed" -> Arrangements.crossflowSmallerMixed(ntu, c);
-            case "counter_crossflow_passes_mixed_between" -> Arrangements.counterCrossflow(passes, ntu, c);
             case "side_by_side_passes" ->
                 r.text("min_capacity_side").equals("air")
                         ? Passes.heatPerKelvin(passes, ntu, 1, 1 / c)

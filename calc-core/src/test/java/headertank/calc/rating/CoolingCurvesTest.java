@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import headertank.calc.Builds;
 import headertank.calc.Rater;
-import headertank.calc.air.AirCurvePoint;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.Stated;
+import headertank.calc.result.Balance;
+import headertank.calc.result.CoolingCurves;
+import headertank.calc.result.CoolingCurves.AirPoint;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -40,7 +42,7 @@ class CoolingCurvesTest {
             return;
         }
         states++;
-        CoolingCurves curves = CoolingCurves.of(
+        CoolingCurves curves = CurvesAround.of(
                 plant,
                 new CoolingCurves.State(
                         point.roadSpeedMPerS(),
@@ -51,13 +53,13 @@ class CoolingCurvesTest {
                         s.fanSpeedFactor(),
                         s.engineOutK(),
                         s.radiatorM3PerS()));
-        AirCurvePoint at = curves.at();
+        AirPoint at = curves.at();
         assertThat(at.offeredPa()).as(point.id()).isCloseTo(at.corePa(), within(1e-4 + 1e-6 * at.corePa()));
         assertThat(curves.heatAt().airMassKgPerS()).isCloseTo(s.airMassKgPerS(), within(1e-6));
         assertThat(curves.heatAt().heatW()).isCloseTo(s.radiatorHeatW(), within(1e-5 * s.radiatorHeatW() + 1e-3));
         for (int i = 1; i < curves.air().size(); i++) {
-            AirCurvePoint before = curves.air().get(i - 1);
-            AirCurvePoint here = curves.air().get(i);
+            AirPoint before = curves.air().get(i - 1);
+            AirPoint here = curves.air().get(i);
             assertThat(here.flowM3PerS()).isGreaterThan(before.flowM3PerS());
             assertThat(here.corePa()).isGreaterThan(before.corePa());
             assertThat(here.offeredPa()).isLessThan(before.offeredPa());

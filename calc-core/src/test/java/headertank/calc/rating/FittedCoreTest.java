@@ -10,6 +10,7 @@ import headertank.calc.duty.StandardDuties;
 import headertank.calc.radiator.PerformanceSheet;
 import headertank.calc.radiator.Radiator;
 import headertank.calc.radiator.RadiatorFactors;
+import headertank.calc.result.PointRating;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -40,7 +41,7 @@ class FittedCoreTest {
         PointRating before = PointRater.rate(asModelled, StandardDuties.TRACK.point("laps"));
         PointRating after = PointRater.rate(fitted, StandardDuties.TRACK.point("laps"));
         assertThat(after.coolantMarginK()).isLessThan(before.coolantMarginK() - 1);
-        assertThat(after.figures().orElseThrow().airToRedlineK())
-                .isLessThan(before.figures().orElseThrow().airToRedlineK());
+        assertThat(after.figures().orElseThrow().limitingAmbientK())
+                .isLessThan(before.figures().orElseThrow().limitingAmbientK());
     }
 }

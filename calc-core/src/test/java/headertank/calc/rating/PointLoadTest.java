@@ -10,6 +10,7 @@ import headertank.calc.choice.YesNo;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.StandardDuties;
+import headertank.calc.result.Balance;
 import org.junit.jupiter.api.Test;
 
 /** Heat that the condenser gives to the radiator's air comes from the air conditioning that a duty asks for. */

@@ -14,6 +14,9 @@ import headertank.calc.duty.StandardDuties;
 import headertank.calc.quantity.Stated;
 import headertank.calc.quantity.WorkingLine;
 import headertank.calc.quantity.WorkingSection;
+import headertank.calc.result.Balance;
+import headertank.calc.result.Figures;
+import headertank.calc.result.PointRating;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

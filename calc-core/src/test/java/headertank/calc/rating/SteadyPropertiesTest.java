@@ -12,6 +12,7 @@ import headertank.calc.choice.YesNo;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.result.Balance;
 import headertank.calc.uncertainty.ModelSpread;
 import java.util.ArrayList;
 import java.util.List;

@@ -14,7 +14,8 @@ import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Stated;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointLoad;
-import headertank.calc.transients.IdleWarmUp.Figure;
+import headertank.calc.result.IdleExpectation.Figure;
+import headertank.calc.result.RunResult;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -14,6 +14,7 @@ import headertank.calc.duty.Duty;
 import headertank.calc.duty.Schedule;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.RunResult;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;

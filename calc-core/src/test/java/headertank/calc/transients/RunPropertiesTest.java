@@ -16,6 +16,7 @@ import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Physics;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.RunResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -88,7 +88,7 @@ class StepResponseTest {
 
     private LumpedCar car(Masses masses) {
         Fans none = new Fans(plant, new FanControlSpec.None(), true);
-        LumpedCar car = new LumpedCar(plant, masses, none);
+        LumpedCar car = new LumpedCar(plant, masses, none, true);
         car.enter(place, -1e9);
         return car;
     }

@@ -16,6 +16,7 @@ import headertank.calc.published.Check;
 import headertank.calc.published.PublishedTestBase;
 import headertank.calc.quantity.Stated;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.RunResult;
 import java.util.List;
 import java.util.Optional;
 

@@ -11,7 +11,8 @@ import headertank.calc.choice.FanControlKind;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Stated;
-import headertank.calc.transients.IdleWarmUp.Figure;
+import headertank.calc.result.IdleExpectation;
+import headertank.calc.result.IdleExpectation.Figure;
 import org.junit.jupiter.api.Test;
 
 class IdleExpectationTest {
@@ -29,7 +30,7 @@ class IdleExpectationTest {
         assertThat(expected.bands()).containsOnlyKeys(Figure.values());
         assertThat(expected.samples()).isGreaterThan(40);
         expected.bands().forEach((figure, band) -> {
-            double allowance = IdleExpectation.readingAllowance(figure, band.expected());
+            double allowance = IdleInWorkshop.readingAllowance(figure, band.expected());
             assertThat(band.expected()).as(figure.name()).isBetween(band.low(), band.high());
             assertThat(band.high() - band.low()).as(figure.name()).isGreaterThanOrEqualTo(allowance);
         });

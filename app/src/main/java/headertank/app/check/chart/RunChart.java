@@ -9,7 +9,7 @@ import headertank.app.check.figure.Scale;
 import headertank.app.check.stored.StoredRun;
 import headertank.app.check.stored.StoredRun.Curves;
 import headertank.calc.electric.ElectricBalance;
-import headertank.calc.transients.RunResult;
+import headertank.calc.result.RunResult;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;

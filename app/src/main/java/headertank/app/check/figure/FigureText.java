@@ -7,10 +7,9 @@ import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.springframework.context.MessageSource;
 
 /** Figures of a check as one shop reads them. Made once for a page or a sheet by {@link ShopFigures}. */
@@ -19,14 +18,19 @@ public final class FigureText {
     private final UnitSystem system;
     private final MessageSource messages;
     private final CalcWords calcWords;
-    private final ZoneId zone;
+    private final Function<Instant, String> when;
     private final Locale locale;
 
-    FigureText(UnitSystem system, MessageSource messages, CalcWords calcWords, ZoneId zone, Locale locale) {
+    FigureText(
+            UnitSystem system,
+            MessageSource messages,
+            CalcWords calcWords,
+            Function<Instant, String> when,
+            Locale locale) {
         this.system = system;
         this.messages = messages;
         this.calcWords = calcWords;
-        this.zone = zone;
+        this.when = when;
         this.locale = locale;
     }
 
@@ -131,10 +135,9 @@ public final class FigureText {
         return calcWords.of(english, locale);
     }
 
+    /** A day with its time at the shop. */
     public String when(Instant instant) {
-        return DateTimeFormatter.ofPattern(text("date.when"), locale)
-                .withZone(zone)
-                .format(instant);
+        return when.apply(instant);
     }
 
     public String voltage(double volt) {

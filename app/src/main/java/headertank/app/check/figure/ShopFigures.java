@@ -3,9 +3,9 @@ package headertank.app.check.figure;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.field.FieldText;
 import headertank.app.language.CalcWords;
+import headertank.app.language.Dates;
 import headertank.app.shop.Shops;
 import headertank.calc.carspec.BuildField;
-import java.time.ZoneId;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
@@ -18,21 +18,19 @@ public class ShopFigures {
     private final MessageSource messages;
     private final FieldText fields;
     private final CalcWords calcWords;
+    private final Dates dates;
 
-    ShopFigures(Shops shops, MessageSource messages, FieldText fields, CalcWords calcWords) {
+    ShopFigures(Shops shops, MessageSource messages, FieldText fields, CalcWords calcWords, Dates dates) {
         this.shops = shops;
         this.messages = messages;
         this.fields = fields;
         this.calcWords = calcWords;
+        this.dates = dates;
     }
 
     public FigureText current() {
         return new FigureText(
-                shops.current().unitSystem(),
-                messages,
-                calcWords,
-                ZoneId.systemDefault(),
-                LocaleContextHolder.getLocale());
+                shops.current().unitSystem(), messages, calcWords, dates::when, LocaleContextHolder.getLocale());
     }
 
     /** Name of a field, or its key when it no longer exists. */

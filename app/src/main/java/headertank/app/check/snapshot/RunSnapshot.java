@@ -2,8 +2,8 @@ package headertank.app.check.snapshot;
 
 import headertank.app.check.stored.StoredRun;
 import headertank.calc.duty.Duty;
-import headertank.calc.transients.RunResult;
-import headertank.calc.transients.RunResult.Sample;
+import headertank.calc.result.RunResult;
+import headertank.calc.result.RunResult.Sample;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;

@@ -1,6 +1,6 @@
 package headertank.app.check.snapshot;
 
-import headertank.calc.transients.RunResult.Sample;
+import headertank.calc.result.RunResult.Sample;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;

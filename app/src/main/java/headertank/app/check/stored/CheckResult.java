@@ -1,8 +1,8 @@
 package headertank.app.check.stored;
 
 import com.fasterxml.jackson.annotation.JsonFormat;
-import headertank.calc.advice.Improvement;
 import headertank.calc.radiator.FlowPoint;
+import headertank.calc.result.Improvement;
 import headertank.calc.risk.Flag;
 import java.util.List;
 import java.util.Optional;

@@ -26,8 +26,8 @@ public record PointResult(
     }
 
     /**
-     * A steady state with its margins, see {@link headertank.calc.rating.Balance.Steady} and
-     * {@link headertank.calc.rating.Figures}; limiting and boiling ambient are infinite when no day reaches them.
+     * A steady state with its margins, see {@link headertank.calc.result.Balance.Steady} and
+     * {@link headertank.calc.result.Figures}; limiting and boiling ambient are infinite when no day reaches them.
      *
      * @param gaugeK what the car's gauge shows [K]
      */

@@ -1,6 +1,6 @@
 package headertank.app.check.stored;
 
-import headertank.calc.transients.RunResult;
+import headertank.calc.result.RunResult;
 import headertank.calc.verdict.Verdict;
 import java.util.List;
 import java.util.Optional;

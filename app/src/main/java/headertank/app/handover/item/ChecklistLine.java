@@ -1,7 +1,7 @@
 package headertank.app.handover.item;
 
 import headertank.app.handover.photo.PhotoLine;
-import headertank.calc.workshop.IdleExpectation.Band;
+import headertank.calc.result.IdleExpectation.Band;
 import java.util.List;
 import java.util.Optional;
 

@@ -2,7 +2,7 @@ package headertank.app.handover.item;
 
 import headertank.app.unit.Dimension;
 import headertank.calc.quantity.Range;
-import headertank.calc.transients.IdleWarmUp.Figure;
+import headertank.calc.result.IdleExpectation.Figure;
 import java.util.Optional;
 
 /** What is measured at an item, and which readings can be meant at all (modelling choices, SI). */

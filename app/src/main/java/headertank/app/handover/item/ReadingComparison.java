@@ -1,6 +1,6 @@
 package headertank.app.handover.item;
 
-import headertank.calc.workshop.IdleExpectation.Band;
+import headertank.calc.result.IdleExpectation.Band;
 
 /**
  * A reading beside what is expected.

@@ -1,7 +1,7 @@
 package headertank.app.handover.item;
 
-import headertank.calc.transients.IdleWarmUp.Figure;
-import headertank.calc.workshop.IdleExpectation.Band;
+import headertank.calc.result.IdleExpectation.Band;
+import headertank.calc.result.IdleExpectation.Figure;
 import java.time.Instant;
 import java.util.Collections;
 import java.util.EnumMap;

@@ -9,7 +9,7 @@ import headertank.app.handover.item.ReadingComparison;
 import headertank.app.language.CalcWords;
 import headertank.app.shop.Shops;
 import headertank.app.unit.Units;
-import headertank.calc.workshop.IdleExpectation.Band;
+import headertank.calc.result.IdleExpectation.Band;
 import java.util.List;
 import java.util.UUID;
 import org.springframework.context.MessageSource;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.MessageSources;
 import headertank.app.unit.UnitSystem;
-import java.time.ZoneOffset;
+import java.time.Instant;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 public class FigureTextTest {
 
     public static FigureText in(UnitSystem system) {
-        return new FigureText(system, MessageSources.all(), MessageSources.calcWords(), ZoneOffset.UTC, Locale.ENGLISH);
+        return new FigureText(
+                system, MessageSources.all(), MessageSources.calcWords(), Instant::toString, Locale.ENGLISH);
     }
 
     private final FigureText metric = in(UnitSystem.METRIC);

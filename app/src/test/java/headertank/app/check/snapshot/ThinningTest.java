@@ -3,7 +3,7 @@ package headertank.app.check.snapshot;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import headertank.calc.transients.RunResult.Sample;
+import headertank.calc.result.RunResult.Sample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;

@@ -3,7 +3,7 @@ package headertank.app.handover.item;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.handover.item.ReadingComparison.Verdict;
-import headertank.calc.workshop.IdleExpectation.Band;
+import headertank.calc.result.IdleExpectation.Band;
 import org.junit.jupiter.api.Test;
 
 class ReadingComparisonTest {

@@ -32,7 +32,7 @@ import headertank.app.handover.photo.Pictures;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Stated;
-import headertank.calc.transients.IdleWarmUp.Figure;
+import headertank.calc.result.IdleExpectation.Figure;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;

@@ -1,4 +1,4 @@
-package headertank.calc.transients;
+package headertank.calc.result;
 
 import headertank.calc.choice.SensorPlacement;
 import java.util.List;

@@ -1,4 +1,4 @@
-package headertank.calc.advice;
+package headertank.calc.result;
 
 import java.util.List;
 

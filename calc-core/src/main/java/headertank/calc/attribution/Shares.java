@@ -1,6 +1,8 @@
 package headertank.calc.attribution;
 
 import headertank.calc.carspec.Build;
+import headertank.calc.carspec.Change;
+import headertank.calc.result.Attribution;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -8,34 +10,15 @@ import java.util.function.LongToDoubleFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.LongStream;
 
-/**
- * How many degrees of margin each difference between two builds cost or gained, for one duty.
- *
- * @param beforeK margin before [K]
- * @param afterK margin after [K]
- * @param effects one line per difference, costliest first
- * @param exact whether the shares come from all combinations rather than from sampled orders
- */
-public record Attribution(double beforeK, double afterK, List<Effect> effects, boolean exact) {
+/** Shares out the degrees of margin that lie between two builds among their differences, by {@link Shapley} shares. */
+public final class Shares {
 
     /** Sampled orders for more than {@link Shapley#EXACT_UP_TO} differences, each followed by its reverse. */
     private static final int ORDERS = 24;
 
     private static final long SEED = 20260101L;
 
-    public Attribution {
-        effects = List.copyOf(effects);
-    }
-
-    /**
-     * Effect of one difference on the margin; positive gains margin.
-     *
-     * @param change the difference
-     * @param aloneK margin of the car before with this difference alone, minus the margin before [K]
-     * @param lastK margin after, minus the margin after with this difference undone [K]
-     * @param shareK Shapley share; the shares of all differences sum to the whole difference [K]
-     */
-    public record Effect(Change change, double aloneK, double lastK, double shareK) {}
+    private Shares() {}
 
     /**
      * @param before the earlier build
@@ -57,16 +40,16 @@ public record Attribution(double beforeK, double afterK, List<Effect> effects, b
         };
         LongToDoubleFunction value = k <= Shapley.EXACT_UP_TO ? atOnce(k, mixed) : Shapley.once(mixed);
         double[] shares = Shapley.shares(k, value, ORDERS, SEED);
-        List<Effect> effects = new ArrayList<>();
+        List<Attribution.Effect> effects = new ArrayList<>();
         for (int i = 0; i < k; i++) {
             long only = 1L << i;
-            effects.add(new Effect(
+            effects.add(new Attribution.Effect(
                     changes.get(i),
                     value.applyAsDouble(only) - value.applyAsDouble(0),
                     value.applyAsDouble(all) - value.applyAsDouble(all & ~only),
                     shares[i]));
         }
-        effects.sort(Comparator.comparingDouble(Effect::shareK));
+        effects.sort(Comparator.comparingDouble(Attribution.Effect::shareK));
         return new Attribution(value.applyAsDouble(0), value.applyAsDouble(all), effects, k <= Shapley.EXACT_UP_TO);
     }
 

@@ -1,4 +1,4 @@
-package headertank.calc.rating;
+package headertank.calc.result;
 
 /**
  * The figures of the field for one operating point. Temperatures of limits are ambient temperatures in the sense of SAE
@@ -26,25 +26,4 @@ public record Figures(
         double boilingAmbientLinearK,
         double inletDifferenceK,
         double specificDissipationWPerK,
-        double coolantApproachK) {
-
-    /**
-     * Air to redline: the ambient at which the coolant stands at the red line of its gauge. The red line of a build is its
-     * coolant limit, so this is the solved LAT under the name that the trade uses (from memory).
-     *
-     * @return air to redline [K]; infinite as {@link #limitingAmbientK} is
-     */
-    public double airToRedlineK() {
-        return limitingAmbientK;
-    }
-
-    /** @return LAT solved less LAT by the linear formula [K]: what the formula's straight line gets wrong */
-    public double limitingAmbientDifferenceK() {
-        return limitingAmbientK - limitingAmbientLinearK;
-    }
-
-    /** @return ATB solved less ATB by the linear formula [K] */
-    public double boilingAmbientDifferenceK() {
-        return boilingAmbientK - boilingAmbientLinearK;
-    }
-}
+        double coolantApproachK) {}

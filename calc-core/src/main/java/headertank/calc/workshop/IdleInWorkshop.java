@@ -4,45 +4,20 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRater;
+import headertank.calc.result.IdleExpectation;
+import headertank.calc.result.IdleExpectation.Figure;
 import headertank.calc.transients.IdleWarmUp;
-import headertank.calc.transients.IdleWarmUp.Figure;
 import headertank.calc.uncertainty.Distribution;
 import headertank.calc.uncertainty.ModelSpread;
 import headertank.calc.uncertainty.Sampling;
-import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
-/**
- * What a technician should read off a car that idles in the workshop, and how far a reading may be from that before it says
- * something: 5 to 95 % of sampled cars, widened by what a reading in a workshop is good for.
- *
- * @param ambientK air in the workshop [K]
- * @param bands by figure; a figure that the car does not have, or does not reach within the hour, is absent
- * @param samples number of sampled cars
- */
-public record IdleExpectation(double ambientK, Map<Figure, Band> bands, int samples) {
+/** Samples a car that idles in the workshop, see {@link IdleWarmUp}. */
+public final class IdleInWorkshop {
 
-    /**
-     * What is expected of one figure, in its SI unit.
-     *
-     * @param expected from the models as published
-     * @param low smallest reading that is as expected
-     * @param high largest reading that is as expected; infinite for a time that many sampled cars do not reach
-     */
-    public record Band(double expected, double low, double high) {
-        public Band {
-            low = Math.min(low, expected);
-            high = Math.max(high, expected);
-        }
-    }
-
-    public IdleExpectation {
-        Map<Figure, Band> copy = new EnumMap<>(Figure.class);
-        copy.putAll(bands);
-        bands = Collections.unmodifiableMap(copy);
-    }
+    private IdleInWorkshop() {}
 
     /**
      * How far a reading with a workshop's means may be off; modelling choices: 30 s on a watch, 3 K on a gauge, 5 % and at
@@ -71,12 +46,12 @@ public record IdleExpectation(double ambientK, Map<Figure, Band> bands, int samp
         ModelSpread spread = ModelSpread.of(car, PointRater.rate(plant, IdleWarmUp.POINT));
         List<IdleWarmUp> sampled =
                 new Sampling(car, samples, seed).each(sampledCar -> IdleWarmUp.of(sampledCar.at(spread)));
-        Map<Figure, Band> bands = new EnumMap<>(Figure.class);
+        Map<Figure, IdleExpectation.Band> bands = new EnumMap<>(Figure.class);
         IdleWarmUp.of(plant).figures().forEach((f, expected) -> bands.put(f, band(f, expected, sampled)));
         return new IdleExpectation(car.value(BuildField.AMBIENT), bands, sampled.size());
     }
 
-    private static Band band(Figure figure, double expected, List<IdleWarmUp> sampled) {
+    private static IdleExpectation.Band band(Figure figure, double expected, List<IdleWarmUp> sampled) {
         boolean isTime = figure == Figure.THERMOSTAT_OPENS_S || figure == Figure.FANS_START_S;
         double[] reached = sampled.stream()
                 .map(s -> s.figure(figure))
@@ -85,9 +60,9 @@ public record IdleExpectation(double ambientK, Map<Figure, Band> bands, int samp
                 .toArray();
         double allowance = readingAllowance(figure, expected);
         if (reached.length == 0) {
-            return new Band(expected, expected - allowance, expected + allowance);
+            return new IdleExpectation.Band(expected, expected - allowance, expected + allowance);
         }
         Distribution spread = Distribution.of(reached);
-        return new Band(expected, spread.low() - allowance, spread.high() + allowance);
+        return new IdleExpectation.Band(expected, spread.low() - allowance, spread.high() + allowance);
     }
 }

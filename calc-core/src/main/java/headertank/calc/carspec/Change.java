@@ -1,10 +1,5 @@
-package headertank.calc.attribution;
+package headertank.calc.carspec;
 
-import headertank.calc.carspec.Build;
-import headertank.calc.carspec.BuildDifference;
-import headertank.calc.carspec.BuildField;
-import headertank.calc.carspec.ControlTable;
-import headertank.calc.carspec.FieldChange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

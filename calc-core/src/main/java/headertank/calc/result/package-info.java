@@ -1,0 +1,2 @@
+/** What a rating hands back: records of figures, without a model among them. */
+package headertank.calc.result;
