@@ -54,6 +54,7 @@ public final class RouteRights {
             row(POST, "/accounts/{id}/roles", OWNER),
             row(POST, "/accounts/{id}/switch", OWNER),
             row(POST, "/accounts/{id}/password", OWNER),
+            row(GET, "/glossary", EVERY_MEMBER),
             row(GET, "/first-steps", OWNER),
             // who did what
             row(GET, "/audit", OWNER),

@@ -2,8 +2,6 @@ package headertank.app.part;
 
 import headertank.app.audit.AuditTrail;
 import headertank.app.problem.NotFoundException;
-import headertank.app.shop.CurrentUser;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -11,14 +9,12 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 class Recalls {
 
-    private final JdbcClient jdbc;
-    private final CurrentUser user;
+    private final RecallStore rows;
     private final CarsWithPart cars;
     private final AuditTrail audit;
 
-    Recalls(JdbcClient jdbc, CurrentUser user, CarsWithPart cars, AuditTrail audit) {
-        this.jdbc = jdbc;
-        this.user = user;
+    Recalls(RecallStore rows, CarsWithPart cars, AuditTrail audit) {
+        this.rows = rows;
         this.cars = cars;
         this.audit = audit;
     }
@@ -37,14 +33,7 @@ class Recalls {
         if (car.reached().isPresent() == reached) {
             return;
         }
-        jdbc.sql("insert into recall_contact (shop_id, part_id, car_id, reached, account_id) "
-                        + "values (:shop, :part, :car, :reached, :who)")
-                .param("shop", user.shopId())
-                .param("part", partId)
-                .param("car", carId)
-                .param("reached", reached)
-                .param("who", user.accountId())
-                .update();
+        rows.add(partId, carId, reached);
         audit.record(reached ? "part.recall-reached" : "part.recall-open", "part", partId, "car " + carId);
     }
 }

@@ -45,6 +45,7 @@ final class PageExamples {
             same("/offline"),
             same("/accounts"),
             same("/first-steps"),
+            same("/glossary"),
             Map.entry("/audit", "/audit?action=car.added"),
             same("/account/password"),
             same("/cars"),
