@@ -1,37 +1,49 @@
 package headertank.calc;
 
 import headertank.calc.advice.Advice;
+import headertank.calc.advice.NextToMeasure;
 import headertank.calc.attribution.Shares;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.FanControlKind;
+import headertank.calc.choice.SensorPlacement;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.DutySource;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.judged.DutyRater;
-import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Note;
-import headertank.calc.quantity.Stated;
 import headertank.calc.quantity.WorkingSection;
 import headertank.calc.radiator.CoreClass;
 import headertank.calc.radiator.CoreClassSource;
+import headertank.calc.rating.CurvesAround;
+import headertank.calc.rating.FanControlOf;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRater;
 import headertank.calc.rating.PointWorking;
 import headertank.calc.rating.SlowCoolant;
 import headertank.calc.result.Attribution;
+import headertank.calc.result.Balance;
+import headertank.calc.result.CoolingCurves;
 import headertank.calc.result.IdleExpectation;
 import headertank.calc.result.Improvement;
 import headertank.calc.result.PointRating;
+import headertank.calc.result.RunResult;
+import headertank.calc.result.WorthMeasuring;
 import headertank.calc.risk.CarUnderReview;
 import headertank.calc.risk.Flag;
 import headertank.calc.risk.RiskContext;
 import headertank.calc.risk.RiskRule;
+import headertank.calc.sensor.SensorReading;
+import headertank.calc.transients.RunSettings;
+import headertank.calc.transients.RunSolver;
+import headertank.calc.verdict.DrivenAgain;
 import headertank.calc.verdict.DutyOutcome;
 import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.Finding;
 import headertank.calc.verdict.Verdict;
 import headertank.calc.verdict.VerdictPolicy;
+import headertank.calc.whatif.WhatIfs;
 import headertank.calc.workshop.IdleInWorkshop;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -40,11 +52,14 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.ServiceLoader;
 import java.util.Set;
 import java.util.StringJoiner;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The front door: rates a build for its duties. Immutable and thread-safe; make one and keep it.
@@ -63,7 +78,8 @@ public final class Rater {
     public static final int SAMPLES = 256;
 
     private static final int MOST_IMPROVEMENTS = 6;
-    private static final int IDLE_SAMPLES = 48;
+    private static final int IDLE_SAMPLES = 96;
+    private static final RunSettings TRACED = RunSettings.STANDARD.at(1);
 
     private final List<RiskRule> rules;
     private final List<VerdictPolicy> policies;
@@ -175,6 +191,13 @@ public final class Rater {
     /** @return every installed class of core by id */
     public Map<String, CoreClass> coreClasses() {
         return coreClasses;
+    }
+
+    /** @return the plain English name of every installed class of core, by id in the order of the ids */
+    public Map<String, String> coreClassLabels() {
+        Map<String, String> labels = new TreeMap<>();
+        coreClasses.forEach((id, core) -> labels.put(id, core.label()));
+        return Collections.unmodifiableMap(labels);
     }
 
     /** @return the build with every gap filled */
@@ -379,6 +402,70 @@ public final class Rater {
     }
 
     /**
+     * The run of a rated duty with a moment each second, so that the current of fans that start is seen.
+     *
+     * @param rating a rating of this rater
+     * @param outcome one of its duties
+     * @return the run with a trace; empty for a duty without a schedule
+     */
+    public Optional<RunResult> traced(Rating rating, DutyOutcome outcome) {
+        return outcome.run().map(r -> RunSolver.run(Plant.of(rating.resolved()), outcome.duty(), TRACED));
+    }
+
+    /**
+     * A rated duty's schedule driven again with other fan controls, sensors, set points and faults.
+     *
+     * @param rating a rating of this rater
+     * @param outcome one of its duties
+     * @return all that apply to the car at the duty, judged by the same policies; none without a schedule or electric fans
+     */
+    public List<DrivenAgain> whatIfs(Rating rating, DutyOutcome outcome) {
+        return WhatIfs.of(Plant.of(rating.resolved()), outcome, this::judge);
+    }
+
+    /**
+     * @param build what is known of the car
+     * @param duty the duty whose steady points are looked at
+     * @return which numbers that nobody measured leave the coolant margin most unsure, the worst first
+     */
+    public List<WorthMeasuring> worthMeasuring(Build build, Duty duty) {
+        return new NextToMeasure((b, point) -> at(b, point).coolantMarginK()).of(resolve(build), duty);
+    }
+
+    /** @return the curves of a car about one of its steady states */
+    public CoolingCurves curves(Resolved car, CoolingCurves.State state) {
+        return CurvesAround.of(Plant.of(car), state);
+    }
+
+    /**
+     * @param kind how the fans are switched
+     * @param values what is known of the fan control [SI], NaN where nothing is
+     * @return what the sensor of the fans feels when they start [K]; empty when no temperature decides it
+     * @throws headertank.calc.quantity.OutOfRangeException when the values make no control
+     */
+    public static OptionalDouble fansStartK(FanControlKind kind, ToDoubleFunction<BuildField> values) {
+        return FanControlOf.of(kind, values).startK();
+    }
+
+    /**
+     * @param place where a sensor sits
+     * @param engineOutK coolant out of the engine [K]
+     * @param radiatorOutK coolant out of the radiator [K]
+     * @param ambientK air around the car [K]
+     * @param radiatorM3PerS coolant through the radiator [m3/s]
+     * @return what the sensor shows once settled [K]
+     */
+    public static double sensorShowsK(
+            SensorPlacement place, double engineOutK, double radiatorOutK, double ambientK, double radiatorM3PerS) {
+        return SensorReading.steadyK(place, engineOutK, radiatorOutK, ambientK, radiatorM3PerS);
+    }
+
+    /** @return what a sensor at this place shows in the steady state [K] */
+    public static double sensorShowsK(SensorPlacement place, Balance.Steady s) {
+        return sensorShowsK(place, s.engineOutK(), s.radiatorOutK(), s.ambientK(), s.radiatorM3PerS());
+    }
+
+    /**
      * What a technician should read off this car when it is started cold and left idling in the workshop.
      *
      * @param build what is known of the car
@@ -387,9 +474,7 @@ public final class Rater {
      * @throws headertank.calc.quantity.InputException for an ambient outside that
      */
     public IdleExpectation idleInWorkshop(Build build, double ambientK) {
-        Map<BuildField, Entry> entries = new LinkedHashMap<>(build.entries());
-        entries.put(BuildField.AMBIENT, Stated.measured(ambientK));
-        Resolved here = resolve(new Build(build.carClass(), entries));
+        Resolved here = resolve(build.inAir(ambientK));
         return IdleInWorkshop.of(here, IDLE_SAMPLES, seedOf(here));
     }
 

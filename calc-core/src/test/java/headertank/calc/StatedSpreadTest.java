@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 /** What a correlation says of itself reaches the verdict: its stated spread moves the band of the margin. */
 class StatedSpreadTest {
 
-    private static final int SAMPLES = 64;
+    private static final int SAMPLES = 1024;
 
     @Test
     void louvredFinsHeatTransfer() {

@@ -37,10 +37,6 @@ final class DataFolder {
         return new DataFolder(home.toAbsolutePath().normalize());
     }
 
-    Path home() {
-        return home;
-    }
-
     Path records() {
         return home.resolve("postgresql-" + MAJOR);
     }

@@ -10,8 +10,6 @@ import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Shops;
 import headertank.calc.Rater;
 import headertank.calc.Version;
-import headertank.calc.rating.CurvesAround;
-import headertank.calc.rating.Plant;
 import headertank.calc.result.CoolingCurves;
 import java.util.Comparator;
 import java.util.Optional;
@@ -84,9 +82,8 @@ public class Drawings {
         StateFigures state = new StateFigures(point);
         boolean samePhysics = input.calcCoreVersion().equals(Version.CALC_CORE);
         CurveCharts charts = new CurveCharts(words);
-        Optional<CoolingCurves> curves = samePhysics
-                ? state.state().map(s -> CurvesAround.of(Plant.of(car.resolved(rater)), s))
-                : Optional.empty();
+        Optional<CoolingCurves> curves =
+                samePhysics ? state.state().map(s -> rater.curves(car.resolved(rater), s)) : Optional.empty();
         return new CheckDrawing(
                 checkId,
                 duty,

@@ -14,7 +14,6 @@ import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Stated;
-import headertank.calc.radiator.CoreClass;
 import java.util.List;
 import java.util.function.Supplier;
 import org.springframework.context.MessageSource;
@@ -130,14 +129,14 @@ public final class FieldText {
     /** Tokens that the field can be chosen from here; empty for a number. */
     public List<String> options(BuildField field) {
         return field == BuildField.CORE_CLASS
-                ? List.copyOf(rater.get().coreClasses().keySet())
+                ? List.copyOf(rater.get().coreClassLabels().keySet())
                 : field.options();
     }
 
     public String option(BuildField field, String token) {
-        CoreClass core =
-                field == BuildField.CORE_CLASS ? rater.get().coreClasses().get(token) : null;
-        return message("option." + field.key() + "." + token, core == null ? token : said(core.label()));
+        String core =
+                field == BuildField.CORE_CLASS ? rater.get().coreClassLabels().get(token) : null;
+        return message("option." + field.key() + "." + token, core == null ? token : said(core));
     }
 
     public String provenance(Provenance from) {

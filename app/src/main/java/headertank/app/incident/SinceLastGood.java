@@ -17,13 +17,10 @@ import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.SensorPlacement;
 import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Entry;
-import headertank.calc.quantity.Stated;
 import headertank.calc.result.Attribution;
 import headertank.calc.result.Balance;
-import headertank.calc.sensor.SensorReading;
 import headertank.calc.verdict.DutyOutcome;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -101,29 +98,21 @@ class SinceLastGood {
 
     /** Empty when the day's air is outside what the models accept. */
     private static Optional<Build> withAmbient(Build build, double ambientK) {
-        if (!BuildField.AMBIENT.allowed().contains(ambientK)) {
-            return Optional.empty();
-        }
-        Map<BuildField, Entry> entries = new EnumMap<>(BuildField.class);
-        entries.putAll(build.entries());
-        entries.put(BuildField.AMBIENT, Stated.measured(ambientK));
-        return Optional.of(new Build(build.carClass(), entries));
+        return BuildField.AMBIENT.allowed().contains(ambientK) ? Optional.of(build.inAir(ambientK)) : Optional.empty();
     }
 
     /** What a sensor at this place shows above the coolant that leaves the engine [K]. */
     private static double offsetK(SensorPlacement place, DutyResult duty) {
         return duty.deciding()
                 .steady()
-                .map(s ->
-                        SensorReading.steadyK(place, s.engineOutK(), s.radiatorOutK(), s.ambientK(), s.radiatorM3PerS())
-                                - s.engineOutK())
+                .map(s -> Rater.sensorShowsK(place, s.engineOutK(), s.radiatorOutK(), s.ambientK(), s.radiatorM3PerS())
+                        - s.engineOutK())
                 .orElse(0.0);
     }
 
     private static double offsetK(SensorPlacement place, DutyOutcome outcome) {
         return outcome.deciding().balance() instanceof Balance.Steady s
-                ? SensorReading.steadyK(place, s.engineOutK(), s.radiatorOutK(), s.ambientK(), s.radiatorM3PerS())
-                        - s.engineOutK()
+                ? Rater.sensorShowsK(place, s) - s.engineOutK()
                 : 0;
     }
 

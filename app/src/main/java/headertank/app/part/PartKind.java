@@ -3,7 +3,6 @@ package headertank.app.part;
 import static headertank.calc.carspec.BuildField.*;
 
 import headertank.calc.carspec.BuildField;
-import headertank.calc.carspec.FieldGroup;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +14,6 @@ import java.util.Optional;
  */
 public enum PartKind {
     RADIATOR(
-            FieldGroup.RADIATOR,
             Map.of(),
             CORE_CLASS,
             CORE_WIDTH,
@@ -29,40 +27,24 @@ public enum PartKind {
             FIN_HEIGHT,
             TUBE_ROWS,
             TUBE_HEIGHT),
-    FAN(
-            FieldGroup.FAN,
-            Map.of(),
-            FAN_DRIVE,
-            FAN_COUNT,
-            FAN_DIAMETER,
-            FAN_FLOW,
-            FAN_SHUT_OFF,
-            FAN_CURRENT,
-            FAN_START_CURRENT),
-    CAP(FieldGroup.COOLANT, Map.of(), CAP_PRESSURE),
-    THERMOSTAT(FieldGroup.THERMOSTAT, Map.of(BuildField.THERMOSTAT, "FITTED"), THERMOSTAT_OPENING),
-    PUMP(FieldGroup.PUMP, Map.of(), PUMP_DRIVE, PUMP_FLOW, PUMP_HEAD),
-    OIL_COOLER(FieldGroup.OIL, Map.of(), BuildField.OIL_COOLER, OIL_COOLER_CONDUCTANCE),
-    SENSOR(FieldGroup.SENSOR, Map.of(), GAUGE_SENSOR, FAN_SENSOR),
-    CONTROLLER(FieldGroup.FAN_CONTROL, Map.of(), CONTROL_KIND, CONTROL_SET, CONTROL_BAND, CONTROL_MIN_DUTY);
+    FAN(Map.of(), FAN_DRIVE, FAN_COUNT, FAN_DIAMETER, FAN_FLOW, FAN_SHUT_OFF, FAN_CURRENT, FAN_START_CURRENT),
+    CAP(Map.of(), CAP_PRESSURE),
+    THERMOSTAT(Map.of(BuildField.THERMOSTAT, "FITTED"), THERMOSTAT_OPENING),
+    PUMP(Map.of(), PUMP_DRIVE, PUMP_FLOW, PUMP_HEAD),
+    OIL_COOLER(Map.of(), BuildField.OIL_COOLER, OIL_COOLER_CONDUCTANCE),
+    SENSOR(Map.of(), GAUGE_SENSOR, FAN_SENSOR),
+    CONTROLLER(Map.of(), CONTROL_KIND, CONTROL_SET, CONTROL_BAND, CONTROL_MIN_DUTY);
 
-    private final FieldGroup group;
     private final Map<BuildField, String> implied;
     private final List<BuildField> fields;
 
-    PartKind(FieldGroup group, Map<BuildField, String> implied, BuildField... fields) {
-        this.group = group;
+    PartKind(Map<BuildField, String> implied, BuildField... fields) {
         this.implied = implied;
         this.fields = List.of(fields);
     }
 
     public static Optional<PartKind> of(String token) {
         return Arrays.stream(values()).filter(k -> k.name().equals(token)).findFirst();
-    }
-
-    /** The group of the spec's fields that this kind belongs to. */
-    public FieldGroup group() {
-        return group;
     }
 
     /** Fields that a part of this kind may state, in the order of the form. */

@@ -128,6 +128,18 @@ public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
         return String.format(Locale.ROOT, "%.6g", value);
     }
 
+    /**
+     * @param ambientK air around the car [K]
+     * @return the same car in other air; a coldest day above it is no contradiction
+     * @throws InputException outside what {@link BuildField#AMBIENT} allows
+     */
+    public Build inAir(double ambientK) {
+        Map<BuildField, Entry> changed = new EnumMap<>(BuildField.class);
+        changed.putAll(entries);
+        changed.put(BuildField.AMBIENT, Stated.measured(ambientK));
+        return new Build(carClass, changed);
+    }
+
     /** Collects fields; {@link #build()} reports every fault at once. */
     public static final class Builder {
 

@@ -24,6 +24,7 @@ import headertank.calc.choice.SensorPlacement;
 import headertank.calc.choice.TankPlacement;
 import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.choice.YesNo;
+import headertank.calc.coolant.CircuitSpec;
 import headertank.calc.engine.EngineClass;
 import headertank.calc.fluid.Fuel;
 import headertank.calc.hood.HoodMaterial;
@@ -168,7 +169,7 @@ final class ClassDefaults {
             number(PUMP_HEAD, byClass(110e3, 130e3, 170e3, 170e3), relative(0.15), OF_CLASS),
             number(PUMP_RUN_ON, always(0), EXACT, "nobody said that it runs on")
                     .onlyIf(c -> c.is(PUMP_DRIVE, PumpDrive.ELECTRIC)),
-            number(HOSE_DIAMETER, c -> c.value(ENGINE_POWER) > 2e5 ? 0.038 : 0.034, relative(0.08), "from the power"),
+            number(HOSE_DIAMETER, c -> CircuitSpec.usualHoseM(c.value(ENGINE_POWER)), relative(0.08), "from the power"),
             choice(GAUGE_SENSOR, c -> SensorPlacement.BLOCK, AS_BUILT),
             choice(FAN_SENSOR, c -> SensorPlacement.BLOCK, AS_BUILT),
             choice(OIL_COOLER, pick(OilCooling.NONE, OilCooling.COOLANT, OilCooling.BOTH, OilCooling.BOTH), OF_CLASS),

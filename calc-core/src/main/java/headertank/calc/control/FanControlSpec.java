@@ -232,17 +232,4 @@ public sealed interface FanControlSpec {
             return this;
         }
     }
-
-    /** No electric fan, or one that nothing switches on. */
-    record None() implements FanControlSpec {
-        @Override
-        public OptionalDouble startK() {
-            return OptionalDouble.empty();
-        }
-
-        @Override
-        public FanControlSpec shifted(double byK) {
-            return this;
-        }
-    }
 }

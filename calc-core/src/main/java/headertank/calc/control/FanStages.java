@@ -39,9 +39,6 @@ public final class FanStages {
      * @return the stage that it asks for, through as many edges as the reading has passed
      */
     public static int stage(FanControlSpec spec, int stage, double sensedK) {
-        if (spec instanceof FanControlSpec.None) {
-            return 0;
-        }
         if (spec.startK().isEmpty()) {
             return FanController.duty(spec, sensedK, 0.0) > 0 ? 1 : 0;
         }

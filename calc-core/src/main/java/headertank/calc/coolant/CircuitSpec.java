@@ -48,6 +48,18 @@ public record CircuitSpec(
     }
 
     /**
+     * The hose that an engine of this power usually has, to which the default ratio belongs: 34 mm up to 150 kW, 38 mm from
+     * 250 kW, straight between them; modelling choice.
+     *
+     * @param ratedPowerW rated power [W]
+     * @return inner diameter [m]
+     */
+    public static double usualHoseM(double ratedPowerW) {
+        double share = Math.max(0, Math.min(1, (ratedPowerW - 150e3) / 100e3));
+        return 0.034 + 0.004 * share;
+    }
+
+    /**
      * Resistance of thermostat or empty housing over c: ratio / s^2.
      *
      * @param lift s, below the leak taken as the leak; unused when no thermostat is fitted [-]

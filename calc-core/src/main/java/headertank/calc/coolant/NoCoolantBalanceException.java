@@ -6,22 +6,15 @@ public final class NoCoolantBalanceException extends IllegalStateException {
     private static final long serialVersionUID = 1L;
 
     private final double flowM3PerS;
-    private final double residualPa;
 
     NoCoolantBalanceException(double flowM3PerS, double residualPa) {
         super("no coolant balance: the radiator's pressure drop jumps at " + flowM3PerS + " m3/s, residual "
                 + residualPa + " Pa");
         this.flowM3PerS = flowM3PerS;
-        this.residualPa = residualPa;
     }
 
     /** @return radiator flow at which the curve jumps [m3/s] */
     public double flowM3PerS() {
         return flowM3PerS;
-    }
-
-    /** @return what is missing to a balance there [Pa] */
-    public double residualPa() {
-        return residualPa;
     }
 }

@@ -28,7 +28,7 @@ public final class StandardDuties implements DutySource {
                             2,
                             0,
                             0,
-                            new Demand.Idle(2500, 2500, IDLE_SPEED_SHARE),
+                            new Demand.Idle(1500, 2500, IDLE_SPEED_SHARE),
                             0.10),
                     new OperatingPoint("hill", "Hill at low speed", 11, 0, 0, new Demand.Road(0.08, 3000, 0.45), 0.10),
                     new OperatingPoint("motorway", "Motorway", 36, 0, 0, new Demand.Road(0.01, 3000, 0.50), 0.10)),
@@ -74,7 +74,7 @@ public final class StandardDuties implements DutySource {
                                     0.80),
                             0.10),
                     new OperatingPoint(
-                            "queue", "Idle in the queue", 0, 0, 0, new Demand.Idle(7000, 0, IDLE_SPEED_SHARE), 0.10)),
+                            "queue", "Idle in the queue", 0, 0, 0, new Demand.Idle(2500, 0, IDLE_SPEED_SHARE), 0.10)),
             Optional.of(heats(4, 45, 180)),
             SOURCE);
 

@@ -16,15 +16,15 @@ package headertank.calc.engine;
  */
 public enum EngineClass {
     /** Spark ignition, naturally aspirated. */
-    PETROL_NATURAL(0.385, 0.165, 0.12, 0.015, 0.30, 0.45, 0.0, 1.0, 2000.0, 0.0, 1.15, 0.65),
+    PETROL_NATURAL(0.385, 0.176, 0.12, 0.015, 0.30, 0.45, 0.0, 1.0, 0.0, 1.15, 0.65),
     /** Spark ignition, turbocharged. */
-    PETROL_TURBO(0.375, 0.165, 0.15, 0.018, 0.30, 0.45, 0.006, 1.1, 2000.0, 70.0, 1.30, 0.55),
+    PETROL_TURBO(0.375, 0.174, 0.15, 0.018, 0.30, 0.45, 0.006, 1.1, 70.0, 1.30, 0.55),
     /** Spark ignition with iron heads, before about 1980. */
-    PETROL_OLD(0.36, 0.185, 0.15, 0.015, 0.35, 0.45, 0.0, 1.0, 2000.0, 0.0, 1.25, 0.55),
+    PETROL_OLD(0.36, 0.198, 0.15, 0.015, 0.35, 0.45, 0.0, 1.0, 0.0, 1.25, 0.55),
     /** Turbocharged diesel. */
-    DIESEL_TURBO(0.44, 0.155, 0.15, 0.018, 0.30, 0.45, 0.003, 1.1, 1500.0, 70.0, 1.40, 0.50),
+    DIESEL_TURBO(0.44, 0.161, 0.15, 0.018, 0.30, 0.45, 0.003, 1.1, 70.0, 1.40, 0.50),
     /** Rotary piston, petrol; displacement is that of the equivalent four-stroke. */
-    ROTARY(0.31, 0.19, 0.20, 0.06, 0.30, 0.45, 0.0, 1.0, 2500.0, 0.0, 1.08, 0.75);
+    ROTARY(0.31, 0.199, 0.20, 0.06, 0.30, 0.45, 0.0, 1.0, 0.0, 1.08, 0.75);
 
     private final double grossEfficiency;
     private final double wallShare;
@@ -34,7 +34,6 @@ public enum EngineClass {
     private final double frictionToOil;
     private final double turbineHousingShare;
     private final double boostFriction;
-    private final double idlePowerW;
     private final double chargeCoolerDropK;
     private final double peakTorqueRatio;
     private final double peakTorqueSpeedShare;
@@ -48,7 +47,6 @@ public enum EngineClass {
             double psiO,
             double tX,
             double kT,
-            double idleW,
             double coolerK,
             double torqueRatio,
             double torqueSpeed) {
@@ -60,7 +58,6 @@ public enum EngineClass {
         frictionToOil = psiO;
         turbineHousingShare = tX;
         boostFriction = kT;
-        idlePowerW = idleW;
         chargeCoolerDropK = coolerK;
         peakTorqueRatio = torqueRatio;
         peakTorqueSpeedShare = torqueSpeed;
@@ -106,11 +103,6 @@ public enum EngineClass {
         return boostFriction;
     }
 
-    /** @return brake and accessory power at idle [W] */
-    public double idlePowerW() {
-        return idlePowerW;
-    }
-
     /** @return temperature drop of the charge in its cooler at full load [K], 0 without a turbocharger; guessed */
     public double chargeCoolerDropK() {
         return chargeCoolerDropK;
@@ -128,5 +120,13 @@ public enum EngineClass {
     public double torqueShare(double speedShare) {
         double off = (speedShare - peakTorqueSpeedShare) / (1 - peakTorqueSpeedShare);
         return Math.max(0.3, peakTorqueRatio - (peakTorqueRatio - 1) * off * off);
+    }
+
+    /** @return speed over rated speed, at most 1, at which full throttle gives the most power: the curve's maximum, derived [-] */
+    public double strongestSpeedShare() {
+        double width = 1 - peakTorqueSpeedShare;
+        double bend = (peakTorqueRatio - 1) / (width * width);
+        double root = Math.sqrt(peakTorqueSpeedShare * peakTorqueSpeedShare + 3 * peakTorqueRatio / bend);
+        return Math.min(1, (2 * peakTorqueSpeedShare + root) / 3);
     }
 }

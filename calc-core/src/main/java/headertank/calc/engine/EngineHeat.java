@@ -3,6 +3,7 @@ package headertank.calc.engine;
 import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Range;
 import headertank.calc.quantity.WorkingLine;
 import java.util.ArrayList;
@@ -13,17 +14,25 @@ import org.hipparchus.util.FastMath;
  * Energy balance of an engine: from brake power and speed to the heat in coolant and oil.
  *
  * <ol>
- *   <li>Friction and pumping {@code P_f = k_f k_t (0.97 + 0.15 N + 0.05 N^2) 1e5 V_d n/2}, N in 1000 rev/min, n rev/s:
- *       the fit of Barnes-Moss (1975) in J. B. Heywood, <i>Internal Combustion Engine Fundamentals</i>, 1988, eq. 13.6
- *       (from memory); k_f = 0.85 for modern rings and oils, k_t for a turbocharger (modelling choices).
- *   <li>Released heat {@code Q_rel = (P_b + P_f)/eta_g}.
+ *   <li>Friction with gas exchange at full throttle {@code P_f = k_f k_t k_c (0.97 + 0.15 N + 0.05 N^2) 1e5 V_d n/2}, N in
+ *       1000 rev/min, n rev/s: the fit of Barnes-Moss (1975) in J. B. Heywood, <i>Internal Combustion Engine
+ *       Fundamentals</i>, 1988, eq. 13.6 (from memory); k_f = 0.85 for modern rings and oils, k_t for a turbocharger, k_c for
+ *       cold oil (modelling choices). The square term is gas exchange, the rest, P_r, rubs.
+ *   <li>A throttled engine also pumps against the vacuum that its throttle makes, {@code P_t = (p_a - p_m) V_d n/2}. The charge
+ *       says what p_m must be: {@code p_m V_d n/2 = m_air R T_m/VE}, T_m 310 K and VE 0.85 or what the charge at full
+ *       load asks for if that is less (modelling choices), so that with air per joule of fuel known P_t is linear in the fuel,
+ *       and nothing at full load (derived). Diesels have no throttle.
+ *   <li>Released heat {@code Q_rel = (P_b + P_f + P_t)/eta_g}.
  *   <li>Fuel power {@code Q_fuel = Q_rel/eta_c}, eta_c = 0.98 min(1, lambda) for spark ignition (a rich mixture lacks
  *       oxygen; derived), 0.985 for diesel. Spark ignition runs at lambda 1 below 60 % load and blends to the fuel's
  *       full-load value at 90 %; a diesel at {@code lambda_full/load}, at most 6 (modelling choices).
- *   <li>Coolant {@code phi Q_rel + psi_c P_f + t_x Q_rel}, {@code phi = min(0.42, phi_g K_fuel (Q_rel/Q_rel,rated)^-0.25)}:
- *       wall heat grows as flow^0.75 (C. F. Taylor, <i>The Internal Combustion Engine in Theory and Practice</i>, 1985,
- *       from memory), so its share falls as flow^-0.25.
- *   <li>Oil {@code phi_o Q_rel + psi_o P_f}; misc {@code (1 - psi_c - psi_o) P_f + 0.02 Q_rel}; exhaust is the rest.
+ *   <li>Coolant {@code phi Q_rel + psi_c P_r + t_x Q_rel}, {@code phi = (x^-8 + m^-8)^(-1/8)} of {@code x = phi_g K_fuel
+ *       (Q_rel/Q_rel,rated)^-0.25}: wall heat grows as flow^0.75 (C. F. Taylor, <i>The Internal Combustion Engine in Theory and
+ *       Practice</i>, 1985, from memory), so its share falls as flow^-0.25, and it can not pass m, which is what work, oil and
+ *       the exhaust leave of it: at idle gas passes the ports at 350 to 450 C (from memory), which is 0.14 of the heat at least
+ *       (derived; the power 8 a modelling choice). So what is not known of the exponent counts for little at idle: nearly all
+ *       that is not in the exhaust is in the engine.
+ *   <li>Oil {@code phi_o Q_rel + psi_o P_r}; misc {@code P_f + P_t - (psi_c + psi_o) P_r + 0.02 Q_rel}; exhaust is the rest.
  * </ol>
  *
  * <p>A measured brake efficiency replaces eta_g by solving steps 2 and 3 at rated power. Above 50 % load an exhaust share
@@ -33,10 +42,15 @@ public final class EngineHeat {
 
     private static final double MODERN_FRICTION = 0.85;
     private static final double MISC_SHARE = 0.02;
-    private static final double WALL_SHARE_MAX = 0.42;
+    private static final double WALL_SHARE_MOST = 0.42;
+    private static final double LEAST_EXHAUST = 0.14;
+    private static final double AIR_GAS_CONSTANT = 287.05;
+    private static final double MANIFOLD_K = 310;
+    private static final double VOLUMETRIC_EFFICIENCY = 0.85;
     private static final Range EXHAUST = Range.of(0.25, 0.50);
     private static final Range SPEED_SHARE = Range.of(0, 1.3);
     private static final Range POWER_SHARE = Range.of(0, 1.5);
+    private static final Range COLD_FRICTION = Range.of(1, 10);
 
     private final EngineSpec spec;
     private final EngineClass kind;
@@ -44,6 +58,8 @@ public final class EngineHeat {
     private final double grossEfficiency;
     private final double ratedReleasedW;
     private final double wallShare;
+    private final double wallExponent;
+    private final double mostWall8;
     private final List<Note> specNotes;
 
     /**
@@ -56,7 +72,7 @@ public final class EngineHeat {
         this.factors = factors;
         double ratedGross = spec.ratedPowerW() + frictionW(spec.ratedSpeedPerS());
         Range possible =
-                Range.of(0.12, 1 - WALL_SHARE_MAX - kind.oilShare() - kind.turbineHousingShare() - MISC_SHARE - 0.02);
+                Range.of(0.12, 1 - WALL_SHARE_MOST - kind.oilShare() - kind.turbineHousingShare() - MISC_SHARE - 0.02);
         double asked = kind.grossEfficiency();
         if (spec.measuredBrakeEfficiency().isPresent()) {
             asked = spec.measuredBrakeEfficiency().getAsDouble()
@@ -75,6 +91,10 @@ public final class EngineHeat {
                                 1.5,
                                 "The measured efficiency asks for an indicated efficiency that leaves no heat for the exhaust."));
         this.ratedReleasedW = ratedGross / grossEfficiency;
+        double mostWall =
+                1 - grossEfficiency - kind.oilShare() - kind.turbineHousingShare() - MISC_SHARE - LEAST_EXHAUST;
+        this.mostWall8 = FastMath.pow(Math.max(0.05, mostWall), -8);
+        this.wallExponent = -(0.25 + factors.loadExponent());
         this.wallShare = kind.wallShare() * factors.coolantShare() * spec.fuel().coolantFactor() * factors.fuelHeat();
     }
 
@@ -85,19 +105,21 @@ public final class EngineHeat {
 
     /**
      * @param speedPerS crankshaft speed [rev/s], 0 to 1.3 times rated
-     * @return friction and pumping power [W]
+     * @return friction power and that of gas exchange at full throttle, with warm oil [W]
      */
     public double frictionW(double speedPerS) {
         double n = requireSpeed(speedPerS);
         double thousands = n * 60 / 1000;
-        return MODERN_FRICTION
-                * kind.boostFriction()
-                * factors.friction()
-                * (0.97 + 0.15 * thousands + 0.05 * thousands * thousands)
-                * 1e5
-                * spec.displacementM3()
-                * n
-                / 2;
+        return frictionPer(n, 0.97 + 0.15 * thousands + 0.05 * thousands * thousands);
+    }
+
+    /** The part of it that rubs, and so ends in oil and coolant [W]. */
+    private double rubbingW(double speedPerS) {
+        return frictionPer(speedPerS, 0.97 + 0.15 * speedPerS * 60 / 1000);
+    }
+
+    private double frictionPer(double n, double bar) {
+        return MODERN_FRICTION * kind.boostFriction() * factors.friction() * bar * 1e5 * spec.displacementM3() * n / 2;
     }
 
     /**
@@ -109,37 +131,65 @@ public final class EngineHeat {
         return spec.ratedPowerW() * u * kind.torqueShare(u);
     }
 
+    /** The balance with fuel burning, oil and engine warm; see {@link #at(double, double, double)}. */
+    public HeatSplit at(double brakePowerW, double speedPerS) {
+        return at(brakePowerW, speedPerS, 1);
+    }
+
     /**
      * The balance with fuel burning.
      *
      * @param brakePowerW power at the crankshaft with accessories [W], 0 to 1.5 times rated; power above the torque curve
      *     is taken as stated and counts as full load
      * @param speedPerS crankshaft speed [rev/s], above 0 to 1.3 times rated; 0 only with no power: the engine is off
+     * @param coldFriction what rubs over what it rubs with warm oil, 1 to 10 [-]; see {@link ColdEngine}
      * @return where the fuel's power goes
-     * @throws OutOfRangeException when power or speed lies outside its range
      */
-    public HeatSplit at(double brakePowerW, double speedPerS) {
+    public HeatSplit at(double brakePowerW, double speedPerS, double coldFriction) {
         OutOfRangeException.require(
                 "brakePowerW",
                 brakePowerW,
                 Range.of(POWER_SHARE.min() * spec.ratedPowerW(), POWER_SHARE.max() * spec.ratedPowerW()));
-        double friction = frictionW(speedPerS);
+        OutOfRangeException.require("coldFriction", coldFriction, COLD_FRICTION);
+        double warm = frictionW(speedPerS);
         if (speedPerS == 0) {
             OutOfRangeException.require("brakePowerW", brakePowerW, Range.of(0, 0));
-            return new HeatSplit(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, specNotes);
+            return new HeatSplit(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, specNotes);
         }
+        double rubbing = coldFriction * rubbingW(speedPerS);
+        double friction = warm + (coldFriction - 1) * rubbingW(speedPerS);
         double load = Math.min(1, brakePowerW / fullLoadPowerW(speedPerS));
         double lambda = lambda(load);
-        double released = (brakePowerW + friction) / grossEfficiency;
-        double fuel = released / combustionEfficiency(lambda);
+        double combustion = combustionEfficiency(lambda);
+        double shaft = brakePowerW + friction;
+        double released = shaft / grossEfficiency;
+        double throttling = 0;
+        double airPerJoule =
+                spec.fuel().stoichiometricAirFuelRatio() / spec.fuel().lowerHeatingValueJPerKg();
+        if (!kind.isDiesel()) {
+            double atmosphere = Physics.STANDARD_PRESSURE_PA * spec.displacementM3() * speedPerS / 2;
+            double unthrottled = (fullLoadPowerW(speedPerS) + warm) / grossEfficiency;
+            double manifold = Math.max(
+                    AIR_GAS_CONSTANT * MANIFOLD_K / VOLUMETRIC_EFFICIENCY * lambda * airPerJoule / combustion,
+                    atmosphere / unthrottled);
+            double throttled = (shaft + atmosphere) / (grossEfficiency + manifold);
+            if (throttled > released) {
+                throttling = throttled * grossEfficiency - shaft;
+                released = throttled;
+            }
+        }
+        double fuel = released / combustion;
         double coolant =
-                (wallShareAt(released) + kind.turbineHousingShare()) * released + kind.frictionToCoolant() * friction;
-        double oil = kind.oilShare() * released + kind.frictionToOil() * friction;
-        double misc = (1 - kind.frictionToCoolant() - kind.frictionToOil()) * friction + MISC_SHARE * released;
+                (wallShareAt(released) + kind.turbineHousingShare()) * released + kind.frictionToCoolant() * rubbing;
+        double oil = kind.oilShare() * released + kind.frictionToOil() * rubbing;
+        double misc = friction
+                + throttling
+                - (kind.frictionToCoolant() + kind.frictionToOil()) * rubbing
+                + MISC_SHARE * released;
         double unburnt = fuel - released;
         double exhaust = fuel - brakePowerW - coolant - oil - misc - unburnt;
         double fuelMass = fuel / spec.fuel().lowerHeatingValueJPerKg();
-        double air = lambda * spec.fuel().stoichiometricAirFuelRatio() * fuelMass;
+        double air = lambda * airPerJoule * fuel;
         return new HeatSplit(
                 fuel,
                 brakePowerW,
@@ -149,21 +199,13 @@ public final class EngineHeat {
                 unburnt,
                 misc,
                 friction,
+                throttling,
                 released,
                 load,
                 lambda,
                 air,
                 air + fuelMass,
                 notes(load, exhaust / fuel));
-    }
-
-    /**
-     * Idle with the class's usual accessories.
-     *
-     * @return the balance at idle speed
-     */
-    public HeatSplit idle() {
-        return at(Math.min(kind.idlePowerW(), spec.ratedPowerW()), spec.idleSpeedPerS());
     }
 
     /**
@@ -175,9 +217,10 @@ public final class EngineHeat {
      */
     public HeatSplit overrun(double speedPerS) {
         double f = frictionW(speedPerS);
-        double coolant = kind.frictionToCoolant() * f;
-        double oil = kind.frictionToOil() * f;
-        return new HeatSplit(0, -f, coolant, oil, 0, 0, f - coolant - oil, f, 0, 0, 0, 0, 0, specNotes);
+        double rubbing = rubbingW(speedPerS);
+        double coolant = kind.frictionToCoolant() * rubbing;
+        double oil = kind.frictionToOil() * rubbing;
+        return new HeatSplit(0, -f, coolant, oil, 0, 0, f - coolant - oil, f, 0, 0, 0, 0, 0, 0, specNotes);
     }
 
     /**
@@ -189,7 +232,7 @@ public final class EngineHeat {
     public HeatSplit meanOver(List<EngineMode> modes) {
         double time = 0;
         double burning = 0;
-        double[] sum = new double[13];
+        double[] sum = new double[14];
         List<Note> notes = new ArrayList<>(specNotes);
         for (EngineMode m : modes) {
             double speed = m.speedShare() * spec.ratedSpeedPerS();
@@ -206,6 +249,7 @@ public final class EngineHeat {
                 h.unburntW(),
                 h.miscW(),
                 h.frictionW(),
+                h.throttlingW(),
                 h.releasedW(),
                 h.airMassKgPerS(),
                 h.chargeMassKgPerS(),
@@ -220,14 +264,14 @@ public final class EngineHeat {
         if (!(time > 0)) {
             throw new OutOfRangeException("sum of timeShare", time, Range.of(Double.MIN_VALUE, modes.size() + 1.0));
         }
-        for (int i = 0; i < 11; i++) {
+        for (int i = 0; i < 12; i++) {
             sum[i] /= time;
         }
-        double load = burning > 0 ? sum[11] / burning : 0;
-        double lambda = burning > 0 ? sum[12] / burning : 0;
+        double load = burning > 0 ? sum[12] / burning : 0;
+        double lambda = burning > 0 ? sum[13] / burning : 0;
         return new HeatSplit(
-                sum[0], sum[1], sum[2], sum[3], sum[4], sum[5], sum[6], sum[7], sum[8], load, lambda, sum[9], sum[10],
-                notes);
+                sum[0], sum[1], sum[2], sum[3], sum[4], sum[5], sum[6], sum[7], sum[8], sum[9], load, lambda, sum[10],
+                sum[11], notes);
     }
 
     /**
@@ -254,11 +298,12 @@ public final class EngineHeat {
         return List.of(
                 new WorkingLine("brake power", "P_b", "W", h.brakeW(), "input"),
                 new WorkingLine(
-                        "friction and pumping power",
+                        "friction power, with gas exchange at full throttle",
                         "P_f",
                         "W",
                         h.frictionW(),
                         "Barnes-Moss 1975 in Heywood 1988, eq. 13.6, from memory"),
+                new WorkingLine("work against the throttle's vacuum", "P_t", "W", h.throttlingW(), "derived"),
                 new WorkingLine("gross indicated efficiency", "eta_g", "-", grossEfficiency, choice),
                 new WorkingLine("load share", "load", "-", h.loadShare(), choice),
                 new WorkingLine("mixture", "lambda", "-", h.lambda(), choice),
@@ -275,7 +320,10 @@ public final class EngineHeat {
     }
 
     private double wallShareAt(double releasedW) {
-        return Math.min(WALL_SHARE_MAX, wallShare / FastMath.sqrt(FastMath.sqrt(releasedW / ratedReleasedW)));
+        double x = wallShare * FastMath.pow(releasedW / ratedReleasedW, wallExponent);
+        double x2 = x * x;
+        double x4 = x2 * x2;
+        return 1 / FastMath.sqrt(FastMath.sqrt(FastMath.sqrt(1 / (x4 * x4) + mostWall8)));
     }
 
     private double lambda(double load) {

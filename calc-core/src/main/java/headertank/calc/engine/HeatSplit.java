@@ -13,8 +13,9 @@ import java.util.List;
  * @param oilW heat to the oil [W]
  * @param exhaustW heat and unused enthalpy in the exhaust [W]
  * @param unburntW heating value that leaves unburnt [W]
- * @param miscW radiation, accessories, the rest of the friction [W]
- * @param frictionW friction and pumping power, a part of coolant, oil and misc [W]
+ * @param miscW radiation, accessories, the rest of the friction and the work of gas exchange [W]
+ * @param frictionW friction power and that of gas exchange at full throttle, a part of coolant, oil and misc [W]
+ * @param throttlingW further work of gas exchange against the manifold's vacuum, a part of misc [W]
  * @param releasedW heat released by combustion [W]
  * @param loadShare brake power over full-throttle power at this speed, at most 1 [-]
  * @param lambda air-fuel ratio over the stoichiometric one [-]; 0 when no fuel burns
@@ -31,6 +32,7 @@ public record HeatSplit(
         double unburntW,
         double miscW,
         double frictionW,
+        double throttlingW,
         double releasedW,
         double loadShare,
         double lambda,

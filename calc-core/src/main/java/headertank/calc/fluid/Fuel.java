@@ -16,23 +16,22 @@ import org.hipparchus.util.FastMath;
  *
  * <p>Heating values and latent heats: US Department of Energy, Alternative Fuels Data Center, <i>Properties of
  * Fuels</i> (Btu/lb times 2326), blends mixed by mass; air-fuel ratios from the same table and from the reaction
- * equations; densities at 15 C from the same table (lb/US gal times 119.8264), petrol nominal from memory. Flame
- * temperatures and full-load mixtures: from memory; the flame temperature of plain petrol is not from a table but carries
- * on the line through the ethanol and E10 figures.
+ * equations. Adiabatic flame temperatures of the stoichiometric mixture at about 1 bar and full-load mixtures: from memory;
+ * the flame temperature of plain petrol is not from a table but carries on the line through the ethanol and E10 figures.
  */
 public enum Fuel {
     /** Petrol without ethanol. */
-    PETROL_E0(43.44e6, 14.7, 348.9e3, 745.0, 2277.0, 0.90, 0.01),
+    PETROL_E0(43.44e6, 14.7, 348.9e3, 2277.0, 0.90, 0.01),
     /** Petrol with 10 % ethanol by volume; the reference of the coolant factor. */
-    PETROL_E10(41.7e6, 14.1, 409.0e3, 749.7, 2273.0, 0.90, 0.0),
+    PETROL_E10(41.7e6, 14.1, 409.0e3, 2273.0, 0.90, 0.0),
     /** 85 % ethanol by volume; pump fuel may hold less in winter. */
-    E85(29.3e6, 9.8, 839.0e3, 785.0, 2248.0, 0.88, 0.03),
+    E85(29.3e6, 9.8, 839.0e3, 2248.0, 0.88, 0.03),
     /** Neat ethanol. */
-    ETHANOL(26.9e6, 9.0, 921.0e3, 792.1, 2238.0, 0.88, 0.03),
+    ETHANOL(26.9e6, 9.0, 921.0e3, 2238.0, 0.88, 0.03),
     /** Neat methanol. */
-    METHANOL(20.1e6, 6.45, 1177.0e3, 794.4, 2222.0, 0.84, 0.05),
+    METHANOL(20.1e6, 6.45, 1177.0e3, 2222.0, 0.84, 0.05),
     /** Diesel number 2. Its coolant factor is 1: the diesel engine class carries the difference. */
-    DIESEL(42.8e6, 14.5, 233.0e3, 848.3, 2300.0, 1.35, 0.0);
+    DIESEL(42.8e6, 14.5, 233.0e3, 2300.0, 1.35, 0.0);
 
     private static final double WALL_K = 450.0;
     private static final double MEAN_GAS_K = 1150.0;
@@ -42,16 +41,14 @@ public enum Fuel {
     private final double lowerHeatingValueJPerKg;
     private final double stoichiometricAirFuelRatio;
     private final double latentHeatJPerKg;
-    private final double densityKgPerM3;
     private final double flameTemperatureK;
     private final double fullLoadLambda;
     private final double coolantFactorSigma;
 
-    Fuel(double lhv, double afr, double latent, double density, double flameK, double lambda, double sigma) {
+    Fuel(double lhv, double afr, double latent, double flameK, double lambda, double sigma) {
         lowerHeatingValueJPerKg = lhv;
         stoichiometricAirFuelRatio = afr;
         latentHeatJPerKg = latent;
-        densityKgPerM3 = density;
         flameTemperatureK = flameK;
         fullLoadLambda = lambda;
         coolantFactorSigma = sigma;
@@ -70,16 +67,6 @@ public enum Fuel {
     /** @return latent heat of evaporation [J/kg] */
     public double latentHeatJPerKg() {
         return latentHeatJPerKg;
-    }
-
-    /** @return density at 15 C [kg/m3] */
-    public double densityKgPerM3() {
-        return densityKgPerM3;
-    }
-
-    /** @return adiabatic flame temperature of the stoichiometric mixture at about 1 bar [K]; from memory */
-    public double flameTemperatureK() {
-        return flameTemperatureK;
     }
 
     /** @return usual air-fuel ratio at full load over the stoichiometric one [-]; from memory */

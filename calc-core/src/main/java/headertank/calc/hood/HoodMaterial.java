@@ -6,36 +6,22 @@ package headertank.calc.hood;
  */
 public enum HoodMaterial {
     /** Carbon steel: DIN EN 12524:2000. */
-    STEEL(50, 7800, 450),
+    STEEL(50),
     /** Aluminium alloy: DIN EN 12524:2000. */
-    ALUMINIUM(160, 2800, 880),
+    ALUMINIUM(160),
     /** Glass fibre in epoxy: from memory. */
-    GLASS_FIBRE(0.30, 1850, 1100),
+    GLASS_FIBRE(0.30),
     /** Carbon fibre in epoxy: from memory. */
-    CARBON(0.7, 1550, 950);
+    CARBON(0.7);
 
     private final double conductivityWPerMK;
-    private final double densityKgPerM3;
-    private final double heatCapacityJPerKgK;
 
-    HoodMaterial(double conductivityWPerMK, double densityKgPerM3, double heatCapacityJPerKgK) {
+    HoodMaterial(double conductivityWPerMK) {
         this.conductivityWPerMK = conductivityWPerMK;
-        this.densityKgPerM3 = densityKgPerM3;
-        this.heatCapacityJPerKgK = heatCapacityJPerKgK;
     }
 
     /** @return thermal conductivity through the thickness [W/mK] */
     public double conductivityWPerMK() {
         return conductivityWPerMK;
-    }
-
-    /** @return density [kg/m3] */
-    public double densityKgPerM3() {
-        return densityKgPerM3;
-    }
-
-    /** @return specific heat capacity [J/kgK] */
-    public double heatCapacityJPerKgK() {
-        return heatCapacityJPerKgK;
     }
 }

@@ -60,11 +60,15 @@ public final class DutyRater {
             boiling = Math.min(boiling, p.figures().map(f -> f.boilingMarginK()).orElse(Double.NEGATIVE_INFINITY));
             oil = Math.min(oil, p.figures().map(f -> f.oilMarginK()).orElse(Double.NEGATIVE_INFINITY));
         }
+        DutyOutcome.Sides sides = new DutyOutcome.Sides(
+                worst == null ? "" : worst.point().id(),
+                margin,
+                run.map(r -> limit - r.peakCoolantK()).orElse(Double.NaN));
         boolean byRun = false;
         String deciding = worst == null ? firstDriven(duty) : worst.point().id();
         if (run.isPresent() && duty.judged() != Duty.Judged.STEADY) {
             RunResult r = run.get();
-            double atPeak = limit - r.peakCoolantK();
+            double atPeak = sides.runMarginK();
             if (atPeak <= margin) {
                 byRun = true;
                 margin = atPeak;
@@ -74,7 +78,18 @@ public final class DutyRater {
             oil = Math.min(oil, oilLimit - r.peakOilK());
         }
         return new DutyOutcome(
-                duty, deciding, byRun, margin, Optional.empty(), Double.NaN, Double.NaN, boiling, oil, points, run);
+                duty,
+                deciding,
+                byRun,
+                margin,
+                Optional.empty(),
+                Double.NaN,
+                Double.NaN,
+                boiling,
+                oil,
+                points,
+                run,
+                sides);
     }
 
     /** @return coolant and boiling margin that decide [K], without the rest of the figures */

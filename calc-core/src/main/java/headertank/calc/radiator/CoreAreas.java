@@ -11,8 +11,8 @@ import headertank.calc.quantity.Range;
  * @param stackM side of the face across the tubes, S [m]
  * @param tubePitchM pitch of the tubes across the face, T_p = F_l + D_m [m]
  * @param depthM depth of the core, T_d [m]
- * @param tubesPerRow tubes in a row, N_t = floor((S - F_l)/T_p)
- * @param finBanks banks of fins, N_b = N_t + 1
+ * @param tubesPerRow tubes in a row, N_t = (S - F_l)/T_p; only whole ones where their pitch is known [-]
+ * @param finBanks banks of fins, N_b = N_t + 1 [-]
  * @param finsPerBank fins in a bank, N_f = L/F_p [-]
  * @param finAreaM2 area of the fins, 2 F_l T_d N_f N_b [m2]
  * @param airAreaM2 whole area on the air side: fins and bare tube, A [m2]
@@ -31,8 +31,8 @@ public record CoreAreas(
         double stackM,
         double tubePitchM,
         double depthM,
-        int tubesPerRow,
-        int finBanks,
+        double tubesPerRow,
+        double finBanks,
         double finsPerBank,
         double finAreaM2,
         double airAreaM2,
@@ -49,19 +49,22 @@ public record CoreAreas(
     /**
      * @param g the core
      * @param tanks where its tanks sit
+     * @param wholeTubes whether the pitch of the tubes is that of this core, so that the last one has room or has not; of a
+     *     pitch that only stands in, a fraction of a tube is left, else 10 mm of height would be worth nothing or a tube
      * @return its areas
      * @throws OutOfRangeException when not even two tubes find room
      */
-    public static CoreAreas of(CoreGeometry g, TankPlacement tanks) {
+    public static CoreAreas of(CoreGeometry g, TankPlacement tanks, boolean wholeTubes) {
         boolean across = tanks == TankPlacement.SIDES;
         double length = across ? g.widthM() : g.heightM();
         double stack = across ? g.heightM() : g.widthM();
         double tubePitch = g.finHeightM() + g.tubeHeightM();
         double depth = g.depthM();
+        double room = (stack - g.finHeightM()) / tubePitch;
         // The small addend keeps a core that fits exactly from losing a tube to rounding.
-        int tubes = (int) Math.floor((stack - g.finHeightM()) / tubePitch + 1e-9);
+        double tubes = wholeTubes ? Math.floor(room + 1e-9) : room;
         OutOfRangeException.require("tubesPerRow", tubes, Range.of(2, 1000));
-        int banks = tubes + 1;
+        double banks = tubes + 1;
         double fins = length / g.finPitchM();
         double finArea = 2 * g.finHeightM() * depth * fins * banks;
         double prime = 2 * g.tubeWidthM() * g.rows() * length * (1 - g.finThicknessM() / g.finPitchM()) * tubes;
@@ -69,7 +72,7 @@ public record CoreAreas(
         double free = banks * fins * (g.finPitchM() - g.finThicknessM()) * (g.finHeightM() - g.finThicknessM());
         double wi = g.tubeWidthM() - 2 * g.tubeWallM();
         double hi = g.tubeHeightM() - 2 * g.tubeWallM();
-        int allTubes = tubes * g.rows();
+        double allTubes = tubes * g.rows();
         return new CoreAreas(
                 length,
                 stack,

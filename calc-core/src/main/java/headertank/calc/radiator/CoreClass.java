@@ -126,7 +126,7 @@ public record CoreClass(
     }
 
     private double[] reference(Map<CoreFigure, Double> known) {
-        Radiator r = new Radiator(new RadiatorSpec(geometry(0.65, 0.40, known), TankPlacement.SIDES, 1, 0));
+        Radiator r = new Radiator(new RadiatorSpec(geometry(0.65, 0.40, known), TankPlacement.SIDES, 1, 0, false));
         Coolant coolant = Coolant.of(GlycolKind.ETHYLENE, 0.5);
         double air = 1.49;
         RadiatorPoint p = r.heat(air, 308.15, Physics.STANDARD_PRESSURE_PA, 0.002, coolant, 368.15);

@@ -1,8 +1,5 @@
 package headertank.calc.radiator;
 
-import headertank.calc.quantity.OutOfRangeException;
-import headertank.calc.quantity.Range;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -17,7 +14,6 @@ import org.hipparchus.util.FastMath;
 public final class CrossFlow {
 
     private static final double LARGEST_NTU = 500;
-    private static final Range RATIO = Range.of(0, 1);
 
     private CrossFlow() {}
 
@@ -67,20 +63,5 @@ public final class CrossFlow {
             }
         }
         return sum / cn;
-    }
-
-    /**
-     * Inverts {@link #effectiveness}.
-     *
-     * @param effectiveness wanted effectiveness [-]
-     * @param capacityRatio C_min/C_max, 0..1 [-]
-     * @return number of transfer units, 0..200 [-]
-     * @throws OutOfRangeException when no core of NTU 200 reaches it
-     */
-    public static double ntu(double effectiveness, double capacityRatio) {
-        OutOfRangeException.require("capacityRatio", capacityRatio, RATIO);
-        OutOfRangeException.require("effectiveness", effectiveness, Range.of(0, effectiveness(200, capacityRatio)));
-        return new BracketingNthOrderBrentSolver(1e-12, 1e-12, 5)
-                .solve(200, n -> effectiveness(n, capacityRatio) - effectiveness, 0, 200);
     }
 }

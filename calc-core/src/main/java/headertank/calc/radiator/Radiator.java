@@ -59,7 +59,7 @@ public final class Radiator {
         this.spec = spec;
         this.factors = factors;
         CoreGeometry g = spec.geometry();
-        this.areas = CoreAreas.of(g, spec.tanks());
+        this.areas = CoreAreas.of(g, spec.tanks(), spec.wholeTubes());
         this.fins = fins(g, areas);
         this.diameter = areas.tubeHydraulicDiameterM();
         this.lengthOverDiameter = areas.tubeLengthM() / diameter;

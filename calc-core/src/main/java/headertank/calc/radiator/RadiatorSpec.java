@@ -11,8 +11,10 @@ import headertank.calc.quantity.Range;
  * @param tanks where the tanks sit
  * @param passes times that the coolant crosses the face, 1..3
  * @param blockedFaceShare share of the face that dirt, tape or bent fins close to the air, 0..0.6 [-]
+ * @param wholeTubes whether the pitch of the tubes was measured on this core, so that they are counted whole
  */
-public record RadiatorSpec(CoreGeometry geometry, TankPlacement tanks, int passes, double blockedFaceShare) {
+public record RadiatorSpec(
+        CoreGeometry geometry, TankPlacement tanks, int passes, double blockedFaceShare, boolean wholeTubes) {
 
     /** Passes side by side. */
     public static final Range PASSES = Range.of(1, 3);

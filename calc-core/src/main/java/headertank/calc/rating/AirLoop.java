@@ -41,10 +41,12 @@ final class AirLoop {
     private final OperatingPoint point;
     private final PointLoad load;
     private final AirBalance air;
+    private final double surfaceWPerK;
 
     private double airInK = Double.NaN;
     private double airOutK = Double.NaN;
     private double radiatorOutK;
+    private double coolantWPerK;
     private double drive;
     private double speedFactor;
     private ElectricBalance current;
@@ -58,6 +60,7 @@ final class AirLoop {
         this.plant = plant;
         this.point = point;
         this.load = load;
+        this.surfaceWPerK = plant.surfaceWPerK(point.roadSpeedMPerS());
         this.air = plant.airPath().balance(plant.coreDrop(), plant.fan());
     }
 
@@ -106,9 +109,16 @@ final class AirLoop {
         return air.flow();
     }
 
-    /** @return heat from block and hoses to the air under the hood [W] */
+    /** What the core loses where no air is driven through it, as far as its coolant can bring it [W]. */
+    private double standingW(double hotK) {
+        double still = plant.standingCoreWPerK(capacityWPerK());
+        double brought = coolantWPerK;
+        return still > 0 && brought > 0 ? brought * -FastMath.expm1(-still / brought) * (hotK - settledAmbientK) : 0;
+    }
+
+    /** @return heat from block and hoses to the air under the hood, and from a core through which no air is driven [W] */
     double surfaceW(double hotK) {
-        return plant.surfaceWPerK() * (hotK - 0.5 * (airInK + airOutK));
+        return surfaceWPerK * (hotK - 0.5 * (airInK + airOutK)) + standingW(hotK);
     }
 
     /** @return heat that radiator, block and hoses give off [W] */
@@ -160,6 +170,9 @@ final class AirLoop {
      */
     void settle(double hotK, double ambientK, double coolantM3PerS, double fanDrive, double takenW, double looseShare) {
         fans(fanDrive);
+        coolantWPerK = coolantM3PerS
+                * plant.coolant().densityKgPerM3(hotK)
+                * plant.coolant().heatCapacityJPerKgK(hotK);
         double inMissBefore = 0;
         double outMissBefore = 0;
         double coolantMissBefore = 0;
@@ -191,7 +204,7 @@ final class AirLoop {
             if (Math.abs(inMiss) < INNER_K && Math.abs(outMiss) < INNER_K && Math.abs(coolantMiss) < INNER_K) {
                 return;
             }
-            double unsure = (capacity + plant.surfaceWPerK()) * (Math.abs(inMiss) + Math.abs(outMiss));
+            double unsure = (capacity + surfaceWPerK) * (Math.abs(inMiss) + Math.abs(outMiss));
             if (unsure < looseShare * Math.abs(givenW(hotK) - takenW)) {
                 return;
             }

@@ -7,7 +7,6 @@ import headertank.calc.air.ClutchFan;
 import headertank.calc.air.Fan;
 import headertank.calc.air.FanSpec;
 import headertank.calc.air.TypicalAirPath;
-import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import headertank.calc.carspec.Resolved;
@@ -38,6 +37,12 @@ final class CorePlan {
     /** Depths of louvred cores that the sources allow, with the 20 % beyond their range that widen the uncertainty [m]. */
     private static final Range LOUVERED_DEPTH_M = Range.of(0.0126, 0.0595);
 
+    /**
+     * Narrowest row of tubes that a core is made up with where only its depth is stated [m]: two rows of a class find room in
+     * any depth that is accepted, so that the depth never takes a row away in one step; modelling choice.
+     */
+    private static final double NARROWEST_ROW_M = 0.006;
+
     private CorePlan() {}
 
     static Radiator radiator(Resolved r, ModelFactors f) {
@@ -46,7 +51,9 @@ final class CorePlan {
                         geometry(r),
                         r.option(BuildField.CORE_TANKS, TankPlacement.class),
                         (int) Math.rint(r.value(BuildField.CORE_PASSES)),
-                        RadiatorSpec.BLOCKED.clamp(r.value(BuildField.CORE_BLOCKED))),
+                        RadiatorSpec.BLOCKED.clamp(r.value(BuildField.CORE_BLOCKED)),
+                        r.from(BuildField.FIN_HEIGHT).isPresent()
+                                && r.from(BuildField.TUBE_HEIGHT).isPresent()),
                 new RadiatorFactors(f.airSide(), f.airFriction(), f.tubeSide()));
     }
 
@@ -57,7 +64,7 @@ final class CorePlan {
         if (fins == FinKind.LOUVERED) {
             depth = LOUVERED_DEPTH_M.clamp(depth);
         }
-        int most = (int) Math.max(1, Math.floor(depth / Build.THINNEST_ROW_M));
+        int most = (int) Math.max(1, Math.floor(depth / NARROWEST_ROW_M));
         int rows = Math.min(most, (int) Math.rint(r.value(BuildField.TUBE_ROWS)));
         double gap = rows > 1 ? Math.min(Math.max(c.rowGapM(), 0.002), 0.1 * depth) : 0;
         double tubeWidth = (depth - (rows - 1) * gap) / rows;

@@ -8,6 +8,7 @@ import headertank.calc.control.FanControlSpec;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /** The control of a car's electric fans. */
 public final class FanControlOf {
@@ -22,34 +23,42 @@ public final class FanControlOf {
      *     rows of a table are sorted and made to rise
      */
     public static FanControlSpec resolved(Resolved r) {
-        double set = r.value(BuildField.CONTROL_SET);
-        double band = r.value(BuildField.CONTROL_BAND);
-        return switch (r.option(BuildField.CONTROL_KIND, FanControlKind.class)) {
+        return of(r.option(BuildField.CONTROL_KIND, FanControlKind.class), r::value);
+    }
+
+    /** @return the same for values from elsewhere [SI], NaN where there is none */
+    public static FanControlSpec of(FanControlKind kind, ToDoubleFunction<BuildField> r) {
+        double set = r.applyAsDouble(BuildField.CONTROL_SET);
+        double band = r.applyAsDouble(BuildField.CONTROL_BAND);
+        return switch (kind) {
             case TWO_STEP ->
                 new FanControlSpec.TwoStep(
                         Math.min(set, known(r, BuildField.CONTROL_LOW_SET, set - FanControlSpec.TwoStep.USUAL_STEP_K)),
                         set,
                         band,
                         known(r, BuildField.CONTROL_LOW_DUTY, FanControlSpec.TwoStep.USUAL_LOW_DUTY));
-            case RAMP -> new FanControlSpec.Ramp(set, band, r.value(BuildField.CONTROL_MIN_DUTY), softStartS(r));
+            case RAMP ->
+                new FanControlSpec.Ramp(set, band, r.applyAsDouble(BuildField.CONTROL_MIN_DUTY), softStartS(r));
             case TABLE -> new FanControlSpec.Table(rows(r, set), softStartS(r));
             case ALWAYS_ON -> new FanControlSpec.AlwaysOn();
             case SWITCH -> new FanControlSpec.Switch(set, band);
         };
     }
 
-    private static double softStartS(Resolved r) {
+    private static double softStartS(ToDoubleFunction<BuildField> r) {
         return known(r, BuildField.CONTROL_SOFT_START, FanControlSpec.USUAL_SOFT_START_S);
     }
 
-    private static double known(Resolved r, BuildField field, double otherwise) {
-        return r.has(field) ? r.value(field) : otherwise;
+    private static double known(ToDoubleFunction<BuildField> r, BuildField field, double otherwise) {
+        double value = r.applyAsDouble(field);
+        return Double.isNaN(value) ? otherwise : value;
     }
 
-    private static List<FanControlSpec.Row> rows(Resolved r, double set) {
+    private static List<FanControlSpec.Row> rows(ToDoubleFunction<BuildField> r, double set) {
         List<FanControlSpec.Row> stated = ControlTable.ROWS.stream()
-                .filter(row -> r.has(row.temperature()) && r.has(row.duty()))
-                .map(row -> new FanControlSpec.Row(r.value(row.temperature()), r.value(row.duty())))
+                .map(row -> new double[] {r.applyAsDouble(row.temperature()), r.applyAsDouble(row.duty())})
+                .filter(row -> !Double.isNaN(row[0]) && !Double.isNaN(row[1]))
+                .map(row -> new FanControlSpec.Row(row[0], row[1]))
                 .sorted(Comparator.comparingDouble(FanControlSpec.Row::sensedK))
                 .toList();
         List<FanControlSpec.Row> rising = new ArrayList<>();

@@ -23,6 +23,7 @@ import headertank.calc.radiator.RadiatorFactors;
  * @param demand deviate of the operating points' demand, in standard deviations of each [-]
  * @param boilingOffsetK offset of the coolant's boiling point [K]
  * @param metalMass factor on the engine's heat capacity [-]
+ * @param loadExponent offset of the exponent by which the wall share falls with load [-]
  */
 public record ModelFactors(
         double airSide,
@@ -41,10 +42,11 @@ public record ModelFactors(
         double oilCoolers,
         double demand,
         double boilingOffsetK,
-        double metalMass) {
+        double metalMass,
+        double loadExponent) {
 
     /** The models as published. */
-    public static final ModelFactors NOMINAL = new ModelFactors(1, 1, 1, 1, 1, 1, 1, 0, 0, 1, 0, 1, 1, 1, 0, 0, 1);
+    public static final ModelFactors NOMINAL = new ModelFactors(1, 1, 1, 1, 1, 1, 1, 0, 0, 1, 0, 1, 1, 1, 0, 0, 1, 0);
 
     /**
      * The same for a core whose maker's sheet or bench test was fitted:
@@ -78,6 +80,7 @@ public record ModelFactors(
                 oilCoolers,
                 demand,
                 boilingOffsetK,
-                metalMass);
+                metalMass,
+                loadExponent);
     }
 }

@@ -48,6 +48,9 @@ public final class Plant {
     /** What an oil-to-coolant plate cooler adds to the block's own conduction [W/K]; guessed. */
     private static final double PLATE_COOLER_W_PER_K = 170;
 
+    private static final double STANDING_W_PER_M2K = 20;
+    private static final double STANDING_GONE_W_PER_K = 100;
+
     private final Resolved resolved;
     private final ModelFactors factors;
     private final Coolant coolant;
@@ -92,7 +95,8 @@ public final class Plant {
                 r.value(BuildField.PUMP_FLOW),
                 r.is(BuildField.PUMP_DRIVE, PumpDrive.ELECTRIC));
         this.circuit = new CoolantCircuit(circuit(r, f, pump, thermostat));
-        this.engine = new EngineHeat(engine(r), new EngineFactors(f.coolantHeat(), f.engineFriction(), f.fuelHeat()));
+        this.engine = new EngineHeat(
+                engine(r), new EngineFactors(f.coolantHeat(), f.engineFriction(), f.fuelHeat(), f.loadExponent()));
         this.control = FanControlOf.resolved(r);
         this.alternator = AlternatorSpec.of(r.value(BuildField.ALTERNATOR), r.value(BuildField.BASE_LOAD));
         this.oil = oil(r, f);
@@ -131,7 +135,7 @@ public final class Plant {
     /** Hose resistance goes with d^-5 at equal length; the default ratio belongs to a hose of 36 mm (modelling choice). */
     private static CircuitSpec circuit(Resolved r, ModelFactors f, PumpSpec pump, ThermostatSpec thermostat) {
         CircuitSpec usual = CircuitSpec.of(pump, thermostat);
-        double usualHose = r.value(BuildField.ENGINE_POWER) > 2e5 ? 0.038 : 0.034;
+        double usualHose = CircuitSpec.usualHoseM(r.value(BuildField.ENGINE_POWER));
         double hose = Math.min(400, usual.hoseRatio() * FastMath.pow(usualHose / r.value(BuildField.HOSE_DIAMETER), 5));
         return new CircuitSpec(
                 pump,
@@ -161,7 +165,7 @@ public final class Plant {
     /** Conductances: modelling choice, see {@link OilSpec}. */
     private static OilSpec oil(Resolved r, ModelFactors f) {
         OilCooling cooler = r.option(BuildField.OIL_COOLER, OilCooling.class);
-        double block = OilSpec.NO_COOLER.coolerToCoolantWPerK();
+        double block = 40;
         double sump = OilSpec.NO_COOLER.toAirAt30MPerSWPerK();
         double toCoolant = cooler.byCoolant() ? block + PLATE_COOLER_W_PER_K : block;
         double toAir = cooler.byAir() ? sump + r.value(BuildField.OIL_COOLER_CONDUCTANCE) : sump;
@@ -301,8 +305,30 @@ public final class Plant {
         return resolved.option(BuildField.GAUGE_SENSOR, SensorPlacement.class);
     }
 
-    /** @return conductance from block and hoses to the air under the hood [W/K]; 30 at 150 kW and 50 at 450 kW (guessed) */
-    public double surfaceWPerK() {
-        return 20 + resolved.value(BuildField.ENGINE_POWER) / 15e3;
+    /**
+     * What a hot core loses where no air is driven through it: 20 W/m2K by natural convection and radiation off its two faces,
+     * and 45 more for the air that its own buoyancy draws: rho g beta dT H of 0.35 m and 55 K is 0.6 Pa, which drives 0.04 m/s
+     * through a core of 14 Pa per m/s (derived). Gone where the air through it carries more than some 100 W/K.
+     *
+     * @param airWPerK heat capacity rate of the air through the core [W/K]
+     * @return conductance from the core to the ambient air [W/K]
+     */
+    public double standingCoreWPerK(double airWPerK) {
+        return airWPerK > 1000
+                ? 0
+                : STANDING_W_PER_M2K * radiator.faceAreaM2() * FastMath.exp(-airWPerK / STANDING_GONE_W_PER_K);
+    }
+
+    /**
+     * Conductance from block, head and hoses to the air under the hood: area 1 m2 for 1.5 litres, growing as displacement^(2/3),
+     * at 10 W/m2K by natural convection and radiation (derived), and 1.9 W/m2K more per m/s of road speed, half of what a
+     * plate in open wind takes (W. Juerges, 1924, from memory), up to 25 m/s.
+     *
+     * @param roadSpeedMPerS road speed [m/s]
+     * @return conductance [W/K]
+     */
+    public double surfaceWPerK(double roadSpeedMPerS) {
+        double area = FastMath.pow(resolved.value(BuildField.ENGINE_DISPLACEMENT) / 1.5e-3, 2.0 / 3);
+        return area * (10 + 1.9 * Math.min(25, roadSpeedMPerS));
     }
 }

@@ -5,6 +5,7 @@ import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.YesNo;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.engine.ColdEngine;
 import headertank.calc.engine.EngineHeat;
 import headertank.calc.engine.EngineMode;
 import headertank.calc.engine.HeatSplit;
@@ -59,10 +60,19 @@ public record PointLoad(
     /** Share of the charge cooler's heat that meets the radiator's air [-]; guessed. */
     private static final double CHARGE_COOLER_OVERLAP = 0.5;
 
-    private static final HeatSplit NO_HEAT = new HeatSplit(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, List.of());
+    private static final HeatSplit NO_HEAT = new HeatSplit(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, List.of());
 
-    /** @return what the point asks of the car */
+    /** @return what the point asks of the warm car */
     public static PointLoad of(Plant plant, OperatingPoint point) {
+        return of(plant, point, ColdEngine.WARM_K, ColdEngine.WARM_K);
+    }
+
+    /**
+     * @param blockK coolant in the block: colder than {@link ColdEngine#WARM_K} an engine idles faster and its walls take more [K]
+     * @param oilK oil likewise: it rubs more [K]
+     * @return what the point asks of the car
+     */
+    public static PointLoad of(Plant plant, OperatingPoint point, double blockK, double oilK) {
         if (point.demand() instanceof Demand.EngineOff d) {
             return new PointLoad(NO_HEAT, 0, 0, 0, plant.pump().speedShare(0, d.pumpRunOnShare()), 0, List.of());
         }
@@ -72,17 +82,16 @@ public record PointLoad(
         double idle = engine.spec().idleSpeedPerS();
         double share = point.demand().engineSpeedShare();
         double speed = share > 0 ? share * rated : idle;
+        double rubs = ColdEngine.friction(oilK);
         List<Note> notes = List.of();
         HeatSplit heat;
         if (point.demand() instanceof Demand.Idle d) {
-            speed = Math.max(speed, idle);
+            speed = Math.max(speed, idle * ColdEngine.idleSpeed(blockK));
             double asked = d.accessoriesW() + (r.is(BuildField.CONDENSER, YesNo.YES) ? d.airConditioningW() : 0);
-            heat = engine.at(Math.min(asked, engine.fullLoadPowerW(speed)), speed);
+            heat = engine.at(Math.min(asked, engine.fullLoadPowerW(speed)), speed, rubs);
         } else if (point.demand() instanceof Demand.Road d) {
             double wanted = roadPowerW(plant, point, d.slope()) + d.accessoriesW();
-            while (engine.fullLoadPowerW(speed) < wanted && speed < rated) {
-                speed = Math.min(rated, speed * 1.1);
-            }
+            speed = speedForPower(engine, speed, wanted);
             double given = Math.min(wanted, engine.fullLoadPowerW(speed));
             if (given < wanted) {
                 notes = List.of(new Note(
@@ -93,7 +102,7 @@ public record PointLoad(
                         1,
                         "The engine cannot hold this speed on this slope; rated at the power that it has."));
             }
-            heat = engine.at(given, speed);
+            heat = engine.at(given, speed, rubs);
         } else {
             Demand.Mix d = (Demand.Mix) point.demand();
             heat = engine.meanOver(d.modes().stream()
@@ -103,12 +112,31 @@ public record PointLoad(
         double deviate = FastMath.exp(point.loadSigma() * plant.factors().demand());
         return new PointLoad(
                 heat,
-                heat.coolantW() * deviate,
+                heat.coolantW() * deviate * ColdEngine.wallHeat(blockK),
                 heat.oilW() * deviate,
                 speed,
                 plant.pump().speedShare(speed / rated, 1.0),
                 upstreamW(plant, point, heat),
                 notes);
+    }
+
+    /**
+     * The slowest engine speed from one on at which full throttle gives the power wanted; where none does, that of the most
+     * power. A gearbox has steps and nobody states them: the speed follows the power smoothly, so that a little more weight
+     * is never a whole gear (modelling choice).
+     */
+    private static double speedForPower(EngineHeat engine, double fromPerS, double wantedW) {
+        double strongestPerS = engine.spec().engineClass().strongestSpeedShare()
+                * engine.spec().ratedSpeedPerS();
+        double lacking = engine.fullLoadPowerW(fromPerS) - wantedW;
+        if (lacking >= 0 || fromPerS >= strongestPerS) {
+            return fromPerS;
+        }
+        double left = engine.fullLoadPowerW(strongestPerS) - wantedW;
+        return left <= 0
+                ? strongestPerS
+                : RisingRoot.enclosed(
+                        n -> engine.fullLoadPowerW(n) - wantedW, strongestPerS, left, fromPerS, lacking, 1e-6, 1e-12);
     }
 
     private static double roadPowerW(Plant plant, OperatingPoint point, double slope) {

@@ -102,7 +102,7 @@ public final class PointWorking {
         add(
                 "Coolant",
                 List.of(
-                        line("thermostat lift", "s", "-", s.lift(), "0.012 + 0.988 z^2 (3 - 2 z), " + CHOICE),
+                        line("thermostat lift", "s", "-", s.lift(), "0.006 + 0.994 z^2 (3 - 2 z), " + CHOICE),
                         line("mass share of glycol", "x", "-", c.glycolMassFraction(), "build"),
                         line("density at the engine's outlet", "rho", "kg/m3", c.densityKgPerM3(t), c.source()),
                         line("heat capacity there", "cp", "J/kgK", c.heatCapacityJPerKgK(t), c.source()),

@@ -16,10 +16,14 @@ public record IdleExpectation(double ambientK, Map<Figure, Band> bands, int samp
 
     /** What can be read. */
     public enum Figure {
+        /** Time from 40 to 80 deg C on the gauge, for a start from less than 40 [s]. */
+        FROM_40_TO_80_S,
         /** Time from the cold start until the thermostat opens [s]. */
         THERMOSTAT_OPENS_S,
         /** Time from the cold start until the electric fans start by themselves [s]. */
         FANS_START_S,
+        /** How fast the gauge rises, hot, from its lowest after the fans stopped until they start again [K/s]. */
+        HOT_RISE_K_PER_S,
         /** What the gauge shows at that moment [K]. */
         GAUGE_AT_FAN_START_K,
         /** Current of all electric fans at their start [A]. */

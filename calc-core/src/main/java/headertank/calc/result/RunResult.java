@@ -1,6 +1,7 @@
 package headertank.calc.result;
 
 import headertank.calc.choice.SensorPlacement;
+import headertank.calc.electric.ElectricBalance;
 import java.util.List;
 
 /**
@@ -123,7 +124,11 @@ public record RunResult(
      * @param lowestVoltageV lowest voltage at the battery with the engine on [V]
      * @param deficitMinutes time with the engine on in which the alternator did not suffice [min]
      */
-    public record Current(double peakFanA, double peakLoadA, double lowestVoltageV, double deficitMinutes) {}
+    public record Current(double peakFanA, double peakLoadA, double lowestVoltageV, double deficitMinutes) {
+
+        /** Voltage that the battery holds when the alternator does not suffice [V]. */
+        public static final double BATTERY_V = ElectricBalance.BATTERY_V;
+    }
 
     /**
      * @param peakAirK hottest air under the hood [K]

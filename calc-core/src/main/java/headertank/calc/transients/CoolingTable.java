@@ -1,5 +1,6 @@
 package headertank.calc.transients;
 
+import headertank.calc.coolant.Thermostat;
 import headertank.calc.rating.CoolingState;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.SteadySolver;
@@ -14,7 +15,7 @@ import org.hipparchus.util.FastMath;
  */
 final class CoolingTable {
 
-    private static final double[] LIFT = {0.012, 0.025, 0.05, 0.10, 0.20, 0.35, 0.60, 1.0};
+    private static final double[] LIFT = {Thermostat.LEAK_LIFT, 0.025, 0.05, 0.10, 0.20, 0.35, 0.60, 1.0};
     private static final double[] DUTY = {0, 0.25, 0.5, 0.75, 1.0};
     private static final double FIRST_K = 5;
     private static final double STEP_K = 10;

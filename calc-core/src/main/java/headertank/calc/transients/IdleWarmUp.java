@@ -1,12 +1,15 @@
 package headertank.calc.transients;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.coolant.Thermostat;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
+import headertank.calc.electric.ElectricBalance;
+import headertank.calc.quantity.Physics;
 import headertank.calc.rating.Plant;
 import headertank.calc.result.IdleExpectation.Figure;
 import headertank.calc.result.RunResult;
@@ -24,8 +27,7 @@ import java.util.stream.IntStream;
  * A car that is started cold in the workshop and left idling, air conditioning off, until its fans have run for a while: what
  * a technician can read off it with a watch, the car's gauge, a clamp meter and a contact thermometer.
  *
- * <p>The run is that of {@link RunSolver} with every mass at ambient temperature; 1.5 kW at the crank stand for alternator and
- * steering pump, the thermostat counts as open from twice the lift that it leaks with when shut, readings with the fans on are means from 5 s to two
+ * <p>The run is that of {@link RunSolver} with every mass at ambient temperature; the thermostat counts as open from twice the lift that it leaks with when shut, readings with the fans on are means from 5 s to two
  * minutes after they start (modelling choices).
  *
  * @param figures what happens within an hour; a figure that the car does not have, or does not reach, is absent
@@ -35,9 +37,11 @@ public record IdleWarmUp(Map<Figure, Double> figures) {
     /** Longest time looked at [s]; modelling choice. */
     public static final double HORIZON_S = 3600;
 
-    /** Idling in the workshop; brake power of accessories 1.5 kW, one standard deviation of the heat 0.10: modelling choices. */
-    public static final OperatingPoint POINT =
-            new OperatingPoint("workshop", "Idle in the workshop", 0, 0, 0, new Demand.Idle(1500, 0, 0), 0.10);
+    /** Electric power over shaft power of an alternator at idle; from memory, 0.5 to 0.6 [-]. */
+    private static final double ALTERNATOR_EFFICIENCY = 0.55;
+
+    /** What a hydraulic steering pump takes with the wheel straight, and a water pump's belt; guessed [W]. */
+    private static final double BELT_W = 150;
 
     private static final double OPEN_LIFT = 2 * Thermostat.LEAK_LIFT;
     private static final double OUTPUT_HZ = 2;
@@ -65,11 +69,23 @@ public record IdleWarmUp(Map<Figure, Double> figures) {
         return read(plant, run.trace());
     }
 
+    /**
+     * @param car the car
+     * @return idling in the workshop with nothing switched on: its base load through the alternator, and 150 W for the belt; one
+     *     standard deviation of the heat that this leaves open 0.03: half of the belt, of a shaft power of 2 kW (derived)
+     */
+    public static OperatingPoint point(Resolved car) {
+        double alternatorW = car.value(BuildField.BASE_LOAD) * ElectricBalance.CHARGING_V / ALTERNATOR_EFFICIENCY;
+        return new OperatingPoint(
+                "workshop", "Idle in the workshop", 0, 0, 0, new Demand.Idle(alternatorW + BELT_W, 0, 0), 0.03);
+    }
+
     /** @return a cold start and an hour of idling for this car */
     static Duty duty(Plant plant) {
+        OperatingPoint idle = point(plant.resolved());
         Schedule schedule = new Schedule(
-                plant.resolved().value(BuildField.AMBIENT), List.of(new Schedule.Phase(POINT.id(), HORIZON_S)));
-        return new Duty("workshop", POINT.label(), List.of(POINT), Optional.of(schedule), "modelling choice");
+                plant.resolved().value(BuildField.AMBIENT), List.of(new Schedule.Phase(idle.id(), HORIZON_S)));
+        return new Duty("workshop", idle.label(), List.of(idle), Optional.of(schedule), "modelling choice");
     }
 
     private static IdleWarmUp read(Plant plant, List<RunResult.Sample> trace) {
@@ -78,6 +94,14 @@ public record IdleWarmUp(Map<Figure, Double> figures) {
             first(trace, s -> s.thermostatLift() >= OPEN_LIFT)
                     .ifPresent(i ->
                             figures.put(Figure.THERMOSTAT_OPENS_S, trace.get(i).timeS()));
+        }
+        OptionalInt at40 = first(trace, s -> s.gaugeK() >= Physics.kelvin(40));
+        OptionalInt at80 = first(trace, s -> s.gaugeK() >= Physics.kelvin(80));
+        if (at40.isPresent() && at40.getAsInt() > 0 && at80.isPresent()) {
+            figures.put(
+                    Figure.FROM_40_TO_80_S,
+                    trace.get(at80.getAsInt()).timeS()
+                            - trace.get(at40.getAsInt()).timeS());
         }
         boolean electric = plant.fanDrive() == FanDrive.ELECTRIC;
         OptionalInt start = electric ? first(trace, s -> s.fanCurrentA() > 0) : OptionalInt.empty();
@@ -94,10 +118,11 @@ public record IdleWarmUp(Map<Figure, Double> figures) {
         double startS = trace.get(start).timeS();
         if (plant.control().startK().isPresent()) {
             figures.put(Figure.FANS_START_S, startS);
+            hotRise(trace, start).ifPresent(v -> figures.put(Figure.HOT_RISE_K_PER_S, v));
             figures.put(Figure.GAUGE_AT_FAN_START_K, trace.get(start).gaugeK());
         }
         List<RunResult.Sample> on = trace.subList(start, trace.size()).stream()
-                .filter(s -> s.fanCurrentA() > 0)
+                .takeWhile(s -> s.fanCurrentA() > 0)
                 .toList();
         List<RunResult.Sample> starting =
                 on.stream().filter(s -> s.timeS() <= startS + FIRST_READING_S).toList();
@@ -120,6 +145,26 @@ public record IdleWarmUp(Map<Figure, Double> figures) {
         double end = trace.get(trace.size() - 1).timeS();
         boolean always = plant.control().startK().isEmpty();
         hot(always ? on.stream().filter(s -> s.timeS() > end - LAST_READING_S).toList() : steady, figures);
+    }
+
+    /** Rise of the gauge between the second stop of the fans and their next start: the first cycle still fills the radiator. */
+    private static OptionalDouble hotRise(List<RunResult.Sample> trace, int start) {
+        int stops = 0;
+        RunResult.Sample lowest = null;
+        for (int i = start + 1; i < trace.size(); i++) {
+            RunResult.Sample s = trace.get(i);
+            boolean on = s.fanCurrentA() > 0;
+            boolean was = trace.get(i - 1).fanCurrentA() > 0;
+            if (was && !on) {
+                stops++;
+                lowest = s;
+            } else if (!was && on && stops >= 2) {
+                return OptionalDouble.of((s.gaugeK() - lowest.gaugeK()) / (s.timeS() - lowest.timeS()));
+            } else if (lowest != null && s.gaugeK() < lowest.gaugeK()) {
+                lowest = s;
+            }
+        }
+        return OptionalDouble.empty();
     }
 
     private static void hot(List<RunResult.Sample> samples, Map<Figure, Double> figures) {

@@ -15,7 +15,7 @@ import org.hipparchus.util.FastMath;
  * C_m T_m' = Q - UA_m (T_m - T_b)
  * C_b T_b' = Q_s + UA_m (T_m - T_b) + UA_oc (T_o - T_b) - C (T_b - T_r) - UA_s (T_b - T_h)
  * C_r T_r' = C (T_b - T_r) - G_c (T_r - T_k)
- * C_k T_k' = G_c (T_r - T_k) - G_a (T_k - T_ai)
+ * C_k T_k' = G_c (T_r - T_k) - G_a (T_k - T_ai) - G_s (T_k - T_a)
  * C_o T_o' = Q_o - UA_oc (T_o - T_b) - UA_oa (T_o - T_a)
  * C_h T_h' = p UA_s (T_b - T_h) + C_a (T_mix - T_h) - (UA_p + p UA_g) (T_h - T_a)
  * </pre>
@@ -24,8 +24,8 @@ import org.hipparchus.util.FastMath;
  * under the hood, a ambient, ai air into the core. Q_s what hot
  * ports and exhaust give to the head's coolant once the engine stands. C heat capacity rate of the coolant, G = C e/(1 - e) with the
  * effectiveness e of the steady balances at the present lift, duty and T_b, so that the car at rest is that of the steady
- * solver; 1/G_c + 1/G_a = 1/G, split as the radiator's resistances are; of a G
- * that is large beside C_k a part passes the metal by, which changes nothing at rest. C_a that of the air, T_mix the mean of the air before
+ * solver; 1/G_c + 1/G_a = 1/G, split as the radiator's resistances are; G_s what
+ * a core loses where no air is driven through it; of a G that is large beside C_k a part passes the metal by, which changes nothing at rest. C_a that of the air, T_mix the mean of the air before
  * and behind the core, UA_p the hood's panel, p = UA_s/(UA_s + C_a) the share of the block's surface heat that stays under
  * the hood (modelling choice), UA_g = 10 W/K what its gaps let out when nothing blows through (guessed).
  *
@@ -57,10 +57,12 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
     private static final double FRICTION_S = 60;
     private static final double GAPS_W_PER_K = 10;
 
-    /** Without coolant flow the core gives off 6 W/K, or a quarter of what the air through it could carry (guessed). */
-    private static final double STANDING_W_PER_K = 6;
-
+    /** Without coolant flow the core gives off a quarter of what the air through it could carry (guessed). */
     private static final double STANDING_AIR_SHARE = 0.25;
+    /** From coolant that stands in the tubes to their metal (guessed). */
+    private static final double STILL_COOLANT_W_PER_K = 50;
+
+    private static final double LEAST_W_PER_K = 1e-3;
     private static final double STANDING_AIR_SIDE = 0.9;
 
     /** Rates beyond this are slowed down: nothing that is looked at changes so fast, and steps stay long [1/s]. */
@@ -72,7 +74,6 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
     private final Masses masses;
     private final Fans fans;
     private final int fanSensor;
-    private final double surfaceWPerK;
     private PointInRun place;
     private double offSinceS;
     private final int firstSensor;
@@ -87,7 +88,6 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
         this.masses = masses;
         this.fans = fans;
         this.fanSensor = SENSOR + plant.fanSensor().ordinal();
-        this.surfaceWPerK = plant.surfaceWPerK();
     }
 
     void enter(PointInRun next, double timeS) {
@@ -146,12 +146,14 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
         double c = table.capacityRateWPerK();
         double air = table.airCapacityWPerK();
         double share = c > 1e-3 ? table.airSideShare() : STANDING_AIR_SIDE;
-        double g = c > 1e-3 ? running(c) : Math.max(STANDING_W_PER_K, STANDING_AIR_SHARE * air);
+        double g = c > 1e-3 ? running(c) : Math.max(LEAST_W_PER_K, STANDING_AIR_SHARE * air);
         double byMetal = Math.min(g, 0.25 * FASTEST_PER_S * masses.coreJPerK());
-        double intoCore = intoCoreWPerK(byMetal, share);
+        double intoCore = Math.max(STILL_COOLANT_W_PER_K, intoCoreWPerK(byMetal, share));
         double outOfCore = byMetal * intoCore / (intoCore - byMetal);
-        double in = p.coolantW;
+        double in = p.coolantW(block, y[OIL]);
+        double inOil = p.oilW(block, y[OIL]);
         double soak = p.soakW(t - offSinceS);
+        double surfaceWPerK = p.surfaceWPerK;
         double stays = surfaceWPerK / (surfaceWPerK + air);
 
         double fromMetal = table.metalConductanceWPerK() * (y[METAL] - block);
@@ -161,6 +163,7 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
         double core = intoCore * (y[RADIATOR] - y[CORE]);
         double past = (g - byMetal) * (y[RADIATOR] - table.airInK());
         double given = outOfCore * (y[CORE] - table.airInK());
+        double still = plant.standingCoreWPerK(air) * (y[CORE] - p.ambientK);
         double oilAir = p.oilToAirW(y[OIL]);
         double mixed = air * (table.underHoodK() - y[HOOD]);
         double through = (p.hood.conductanceWPerK(y[HOOD]) + stays * GAPS_W_PER_K) * (y[HOOD] - p.ambientK);
@@ -168,8 +171,8 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
         d[METAL] = (in - fromMetal) / masses.metalJPerK();
         d[BLOCK] = (fromMetal + fromOil + soak - carried - surface) / masses.blockJPerK();
         d[RADIATOR] = (carried - core - past) / masses.radiatorJPerK();
-        d[CORE] = (core - given) / masses.coreJPerK();
-        d[OIL] = (p.oilW - fromOil - oilAir) / masses.oilJPerK();
+        d[CORE] = (core - given - still) / masses.coreJPerK();
+        d[OIL] = (inOil - fromOil - oilAir) / masses.oilJPerK();
         d[HOOD] = (stays * surface + mixed - through) / masses.hoodJPerK();
         d[WAX] = (block - y[WAX]) / WAX_LAG_S;
         d[FRICTION] = d[WAX] - Math.abs(d[WAX]) * y[FRICTION] / HALF_HYSTERESIS_K - y[FRICTION] / FRICTION_S;
@@ -178,8 +181,8 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
             double shown = SensorReading.steadyK(PLACES[i], block, y[RADIATOR], p.ambientK, flow);
             d[SENSOR + i] = (shown - y[SENSOR + i]) / SensorReading.lagS(PLACES[i], SensorMount.WETTED, flow);
         }
-        d[IN_J] = in + soak + p.oilW;
-        d[OUT_J] = given + past + oilAir + (1 - stays) * surface + through - mixed;
+        d[IN_J] = in + soak + inOil;
+        d[OUT_J] = given + past + still + oilAir + (1 - stays) * surface + through - mixed;
         double fanA = p.fanCurrentA(duty, fans.inrush(t));
         d[FAN_AS] = fanA;
         d[BATTERY_AS] = Math.max(0, p.baseLoadA + fanA - p.supplyA);

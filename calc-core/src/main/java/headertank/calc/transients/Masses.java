@@ -2,6 +2,7 @@ package headertank.calc.transients;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.engine.EngineClass;
 import headertank.calc.radiator.CoreAreas;
 import headertank.calc.radiator.CoreGeometry;
 import headertank.calc.radiator.CoreMaterial;
@@ -9,12 +10,15 @@ import headertank.calc.rating.Plant;
 import org.hipparchus.util.FastMath;
 
 /**
- * Heat capacities of a car's cooling and the conductance between metal and coolant. All but the core's are guesses with a
- * standard deviation of 25 to 30 % (modelling choice); a logged warm-up replaces them, and a published check compares one.
+ * Heat capacities of a car's cooling and the conductance between metal and coolant. All but the core's are guesses, the
+ * metal's with a standard deviation of 20 % (modelling choice); a logged warm-up replaces them, and published checks compare
+ * two cars.
  *
- * @param metalJPerK engine metal: 15 kJ/K and 180 J/K per kilowatt of rated power [J/K]
- * @param blockJPerK coolant in block and head, 55 % of the volume [J/K]
- * @param radiatorJPerK coolant in hoses and radiator, 45 % of the volume [J/K]
+ * @param metalJPerK engine metal that follows the coolant: 35 % of the engine, which is head, liners and upper block, of a
+ *     mass of 50 kg and 27 kg per litre, 1.4 times that in iron, at 650 J/kgK, the mean of aluminium and steel; masses from
+ *     memory, share a modelling choice. Crank, sump and what hangs on the engine follow too late to count [J/K]
+ * @param blockJPerK coolant in block, head and heater, 50 % of the volume [J/K]
+ * @param radiatorJPerK coolant in hoses and radiator, 35 % of the volume; the rest stands in the header tank [J/K]
  * @param coreJPerK tubes and fins of the core by their geometry, and 30 % more for plates and tanks [J/K]
  * @param oilJPerK oil: 3 litres and one more per 100 kW [J/K]
  * @param hoodJPerK air under the hood and the thin parts that it washes, 5 kJ/K [J/K]
@@ -27,7 +31,8 @@ record Masses(
         double oilJPerK,
         double hoodJPerK) {
 
-    private static final double BLOCK_SHARE = 0.55;
+    private static final double BLOCK_SHARE = 0.50;
+    private static final double RADIATOR_SHARE = 0.35;
     private static final double REFERENCE_K = 363.15;
     private static final double OIL_J_PER_M3K = 820 * 2150.0;
 
@@ -37,11 +42,18 @@ record Masses(
     /** The same of copper and brass, from memory [J/m3K]. */
     private static final double COPPER_BRASS_J_PER_M3K = 8700 * 385.0;
 
+    private static final double ENGINE_KG = 50;
+    private static final double ENGINE_KG_PER_M3 = 27e3;
+    private static final double IRON_OVER_ALUMINIUM = 1.4;
+    private static final double ENGINE_J_PER_KG_K = 650;
+    private static final double FOLLOWS_COOLANT = 0.35;
     private static final double PLATES_AND_TANKS = 1.3;
     private static final double HOOD_J_PER_K = 5e3;
 
     /** Metal to coolant by natural convection when the pump stands, guessed [W/K]. */
     private static final double STANDING_W_PER_K = 60;
+
+    private static final double METAL_W_PER_K = 5000;
 
     static Masses of(Plant plant) {
         Resolved r = plant.resolved();
@@ -51,12 +63,18 @@ record Masses(
                 * plant.coolant().heatCapacityJPerKgK(REFERENCE_K);
         double factor = plant.factors().metalMass();
         return new Masses(
-                factor * (15e3 + 180 * kilowatts),
+                factor * metalJPerK(r),
                 BLOCK_SHARE * coolant,
-                (1 - BLOCK_SHARE) * coolant,
+                RADIATOR_SHARE * coolant,
                 coreJPerK(plant),
                 (3 + kilowatts / 100) * 1e-3 * OIL_J_PER_M3K,
                 HOOD_J_PER_K);
+    }
+
+    private static double metalJPerK(Resolved r) {
+        double kg = ENGINE_KG + ENGINE_KG_PER_M3 * r.value(BuildField.ENGINE_DISPLACEMENT);
+        double iron = r.is(BuildField.ENGINE_CLASS, EngineClass.PETROL_OLD) ? IRON_OVER_ALUMINIUM : 1;
+        return FOLLOWS_COOLANT * kg * iron * ENGINE_J_PER_KG_K;
     }
 
     private static double coreJPerK(Plant plant) {
@@ -71,8 +89,8 @@ record Masses(
 
     /**
      * @param pumpM3PerS flow through the block [m3/s]
-     * @return conductance from metal to coolant [W/K]: 9 kW/K at half the pump's flow and 450 kW, with flow^0.8, and 200;
-     *     60 without flow
+     * @return conductance from metal to coolant [W/K]: 5 kW/K at half the pump's flow and 450 kW, with flow^0.8, so that the bulk
+     *     of the metal is some 30 K above the coolant at full load (from memory), and what it is without flow
      */
     static double metalConductanceWPerK(Plant plant, double pumpM3PerS) {
         if (!(pumpM3PerS > 0)) {
@@ -81,7 +99,7 @@ record Masses(
         double share = pumpM3PerS / (0.5 * plant.pump().maxFlowM3PerS());
         double size = plant.resolved().value(BuildField.ENGINE_POWER) / 450e3;
         // exp(0.8 ln x) is x^0.8 within rounding and less than half the work
-        return 9000 * FastMath.exp(0.8 * FastMath.log(share)) * size + 200;
+        return METAL_W_PER_K * FastMath.exp(0.8 * FastMath.log(share)) * size + STANDING_W_PER_K;
     }
 
     /** @return energy in the masses at these temperatures, from 0 K [J] */

@@ -29,8 +29,8 @@ final class PointInRun {
     final boolean engineOn;
     final boolean fansMayRun;
     final double ambientK;
-    final double coolantW;
-    final double oilW;
+    final double surfaceWPerK;
+    private final ColdHeat heat;
     final double oilToCoolantWPerK;
     private final double oilToAirWPerK;
     private final OilThermostat oilThermostat;
@@ -45,12 +45,12 @@ final class PointInRun {
         id = point.id();
         table = new CoolingTable(plant, solver);
         ambientK = solver.designAmbientK();
+        surfaceWPerK = plant.surfaceWPerK(point.roadSpeedMPerS());
         Demand.EngineOff off = point.demand() instanceof Demand.EngineOff d ? d : null;
         engineOn = off == null;
         fansMayRun = engineOn || off.fansRunOn();
         hood = new HoodLoss(plant, ambientK, point.roadSpeedMPerS(), engineOn);
-        coolantW = load.coolantW();
-        oilW = load.oilW();
+        heat = new ColdHeat(plant, point, load);
         double toCoolant = plant.oil().coolerToCoolantWPerK();
         oilToCoolantWPerK = engineOn ? toCoolant : Math.min(toCoolant, 80);
         oilThermostat = plant.oil().thermostat();
@@ -61,6 +61,16 @@ final class PointInRun {
         baseLoadA = plant.alternator().baseLoadA() * (engineOn ? 1 : BASE_LOAD_OFF);
         runningA = plant.fanRunningA();
         soakW = engineOn ? 0 : SOAK_W * plant.resolved().value(BuildField.ENGINE_POWER) / SOAK_AT_W;
+    }
+
+    /** @return heat into the coolant at these temperatures of coolant in the block and oil [W] */
+    double coolantW(double blockK, double oilK) {
+        return heat.coolantW(blockK, oilK);
+    }
+
+    /** @return heat into the oil likewise [W] */
+    double oilW(double blockK, double oilK) {
+        return heat.oilW(blockK, oilK);
     }
 
     /** @return heat that the air takes from the oil; with the engine off no oil passes the air cooler, only the sump is left [W] */

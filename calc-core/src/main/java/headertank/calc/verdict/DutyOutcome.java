@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param oilMarginK expected oil margin that decides [K]
  * @param points every operating point at its steady state, i.e. what an endless stay would reach
  * @param run the run over time, for a duty with a schedule
+ * @param sides what steady states and run say, each by itself
  */
 public record DutyOutcome(
         Duty duty,
@@ -33,7 +34,18 @@ public record DutyOutcome(
         double boilingMarginK,
         double oilMarginK,
         List<PointRating> points,
-        Optional<RunResult> run) {
+        Optional<RunResult> run,
+        Sides sides) {
+
+    /**
+     * The two sides that a margin can come from.
+     *
+     * @param steadyPointId the operating point with the least margin at its steady state, of those that count for the duty;
+     *     empty when none does
+     * @param steadyMarginK coolant margin there [K]; infinite when none counts, minus infinity without a steady state
+     * @param runMarginK coolant margin at the peak of the run [K]; NaN without a run
+     */
+    public record Sides(String steadyPointId, double steadyMarginK, double runMarginK) {}
 
     public DutyOutcome {
         points = List.copyOf(points);
@@ -65,6 +77,7 @@ public record DutyOutcome(
                 boilingMarginK,
                 oilMarginK,
                 points,
-                run);
+                run,
+                sides);
     }
 }

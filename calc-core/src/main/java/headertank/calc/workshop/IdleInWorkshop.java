@@ -20,13 +20,15 @@ public final class IdleInWorkshop {
     private IdleInWorkshop() {}
 
     /**
-     * How far a reading with a workshop's means may be off; modelling choices: 30 s on a watch, 3 K on a gauge, 5 % and at
-     * least 1 A on a clamp meter, 2 K between two contact thermometers, 0.5 V with the regulator's own spread.
+     * How far a reading with a workshop's means may be off; modelling choices: 30 s on a watch, 10 s between
+     * two marks of the gauge, 5 % of how fast it rises, 3 K on a gauge, 5 % and at least 1 A on a clamp meter, 2 K between two contact thermometers, 0.5 V with the regulator's own spread.
      *
      * @return one side of the widening, in the figure's SI unit
      */
     static double readingAllowance(Figure figure, double expected) {
         return switch (figure) {
+            case FROM_40_TO_80_S -> 10;
+            case HOT_RISE_K_PER_S -> 0.05 * expected;
             case THERMOSTAT_OPENS_S, FANS_START_S -> 30;
             case GAUGE_AT_FAN_START_K -> 3;
             case FAN_START_A, FAN_RUNNING_A -> Math.max(1, 0.05 * expected);
@@ -43,7 +45,7 @@ public final class IdleInWorkshop {
      */
     public static IdleExpectation of(Resolved car, int samples, long seed) {
         Plant plant = Plant.of(car);
-        ModelSpread spread = ModelSpread.of(car, PointRater.rate(plant, IdleWarmUp.POINT));
+        ModelSpread spread = ModelSpread.of(car, PointRater.rate(plant, IdleWarmUp.point(car)));
         List<IdleWarmUp> sampled =
                 new Sampling(car, samples, seed).each(sampledCar -> IdleWarmUp.of(sampledCar.at(spread)));
         Map<Figure, IdleExpectation.Band> bands = new EnumMap<>(Figure.class);
@@ -52,7 +54,11 @@ public final class IdleInWorkshop {
     }
 
     private static IdleExpectation.Band band(Figure figure, double expected, List<IdleWarmUp> sampled) {
-        boolean isTime = figure == Figure.THERMOSTAT_OPENS_S || figure == Figure.FANS_START_S;
+        boolean isTime =
+                switch (figure) {
+                    case FROM_40_TO_80_S, THERMOSTAT_OPENS_S, FANS_START_S -> true;
+                    default -> false;
+                };
         double[] reached = sampled.stream()
                 .map(s -> s.figure(figure))
                 .filter(v -> isTime || v.isPresent())

@@ -14,13 +14,8 @@ class FanControllerTest {
     private static final FanControlSpec RAMP = FanControlSpec.Ramp.to(kelvin(85));
     private static final FanControlSpec SWITCH = new FanControlSpec.Switch(kelvin(95), 5);
     private static final FanControlSpec STEPS = new FanControlSpec.TwoStep(kelvin(90), kelvin(98), 4, 0.4);
-    private static final List<FanControlSpec> ALL = List.of(
-            RAMP,
-            SWITCH,
-            STEPS,
-            new FanControlSpec.Ramp(kelvin(85), 0.2, 0.3),
-            new FanControlSpec.AlwaysOn(),
-            new FanControlSpec.None());
+    private static final List<FanControlSpec> ALL =
+            List.of(RAMP, SWITCH, STEPS, new FanControlSpec.Ramp(kelvin(85), 0.2, 0.3), new FanControlSpec.AlwaysOn());
 
     /** Source: independent prototype of the same equations. */
     @Test
@@ -55,11 +50,9 @@ class FanControllerTest {
     }
 
     @Test
-    void alwaysAndNever() {
+    void always() {
         assertThat(FanController.duty(new FanControlSpec.AlwaysOn(), 250, false))
                 .isEqualTo(1);
-        assertThat(FanController.duty(new FanControlSpec.None(), 450, true)).isZero();
-        assertThat(new FanControlSpec.None().startK()).isEmpty();
     }
 
     @Test

@@ -79,7 +79,6 @@ class FanStagesTest {
     @Test
     void withoutATemperatureTheStageDoesNotDependOnOne() {
         assertThat(FanStages.stage(new FanControlSpec.AlwaysOn(), 0, 280)).isOne();
-        assertThat(FanStages.stage(new FanControlSpec.None(), 1, 400)).isZero();
         assertThat(FanStages.upK(new FanControlSpec.AlwaysOn(), 0)).isInfinite();
     }
 }

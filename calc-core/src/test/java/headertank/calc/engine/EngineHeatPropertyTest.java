@@ -50,12 +50,12 @@ class EngineHeatPropertyTest {
             double base = new EngineHeat(byClass, EngineFactors.NOMINAL)
                     .at(power, speed)
                     .coolantW();
-            assertThat(new EngineHeat(byClass, new EngineFactors(1.1, 1, 1))
+            assertThat(new EngineHeat(byClass, new EngineFactors(1.1, 1, 1, 0))
                             .at(power, speed)
                             .coolantW())
                     .as(which)
                     .isGreaterThanOrEqualTo(base);
-            assertThat(new EngineHeat(byClass, new EngineFactors(1, 1.1, 1))
+            assertThat(new EngineHeat(byClass, new EngineFactors(1, 1.1, 1, 0))
                             .at(power, speed)
                             .coolantW())
                     .as(which)
@@ -99,6 +99,7 @@ class EngineHeatPropertyTest {
                 new EngineFactors(
                         0.7 + 0.6 * random.nextDouble(),
                         0.7 + 0.6 * random.nextDouble(),
-                        0.9 + 0.2 * random.nextDouble()));
+                        0.9 + 0.2 * random.nextDouble(),
+                        0.1 * random.nextDouble() - 0.05));
     }
 }

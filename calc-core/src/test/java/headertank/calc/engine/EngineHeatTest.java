@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 
-/** Figures without a named source: independent prototype of the same equations. */
+/** Figures without a named source are our own, unchanged; those of the wall heat at rated power met an independent prototype. */
 class EngineHeatTest {
 
     private static final Percentage HALF_PERCENT = Percentage.withPercentage(0.5);
@@ -27,10 +27,10 @@ class EngineHeatTest {
         assertThat(h.fuelW()).isCloseTo(551.97e3, HALF_PERCENT);
         assertThat(h.frictionW()).isCloseTo(37.43e3, HALF_PERCENT);
         assertThat(h.coolantW()).isCloseTo(91.56e3, HALF_PERCENT);
-        assertThat(h.oilW()).isCloseTo(24.15e3, HALF_PERCENT);
-        assertThat(h.miscW()).isCloseTo(19.10e3, HALF_PERCENT);
+        assertThat(h.oilW()).isCloseTo(15.886e3, HALF_PERCENT);
+        assertThat(h.miscW()).isCloseTo(32.865e3, HALF_PERCENT);
         assertThat(h.unburntW()).isCloseTo(65.13e3, HALF_PERCENT);
-        assertThat(h.exhaustW()).isCloseTo(202.04e3, HALF_PERCENT);
+        assertThat(h.exhaustW()).isCloseTo(196.69e3, HALF_PERCENT);
         assertThat(h.brakeW() / h.fuelW()).isCloseTo(0.2718, HALF_PERCENT);
         assertThat(h.chargeMassKgPerS()).isCloseTo(0.1812, HALF_PERCENT);
         assertThat(h.notes()).isEmpty();
@@ -40,13 +40,14 @@ class EngineHeatTest {
     void partLoadAndIdle() {
         EngineHeat engine = new EngineHeat(ROAD, EngineFactors.NOMINAL);
         HeatSplit part = engine.at(30e3, 50);
-        assertThat(part.coolantW()).isCloseTo(27.86e3, HALF_PERCENT);
-        assertThat(part.oilW()).isCloseTo(5.83e3, HALF_PERCENT);
-        assertThat(part.fuelW()).isCloseTo(104.8e3, HALF_PERCENT);
-        HeatSplit idle = engine.idle();
-        assertThat(idle.coolantW()).isCloseTo(4.46e3, HALF_PERCENT);
-        assertThat(idle.oilW()).isCloseTo(0.88e3, HALF_PERCENT);
-        assertThat(idle.fuelW()).isCloseTo(9.64e3, HALF_PERCENT);
+        assertThat(part.coolantW()).isCloseTo(29.886e3, HALF_PERCENT);
+        assertThat(part.oilW()).isCloseTo(4.884e3, HALF_PERCENT);
+        assertThat(part.fuelW()).isCloseTo(110.53e3, HALF_PERCENT);
+        HeatSplit idle = engine.at(2e3, ROAD.idleSpeedPerS());
+        assertThat(idle.coolantW()).isCloseTo(5.598e3, HALF_PERCENT);
+        assertThat(idle.oilW()).isCloseTo(0.9046e3, HALF_PERCENT);
+        assertThat(idle.fuelW()).isCloseTo(12.989e3, HALF_PERCENT);
+        assertThat(idle.throttlingW()).isCloseTo(1.263e3, HALF_PERCENT);
     }
 
     @Test
@@ -55,11 +56,11 @@ class EngineHeatTest {
                 .at(450e3, EIGHT.ratedSpeedPerS())
                 .coolantW();
         EngineHeat e85 = new EngineHeat(on(Fuel.E85, EIGHT), EngineFactors.NOMINAL);
-        assertThat(e85.at(450e3, EIGHT.ratedSpeedPerS()).coolantW() / petrol).isCloseTo(0.962, within(5e-4));
+        assertThat(e85.at(450e3, EIGHT.ratedSpeedPerS()).coolantW() / petrol).isCloseTo(0.959, within(5e-4));
         assertThat(e85.at(450e3 * 1.05, EIGHT.ratedSpeedPerS()).coolantW() / petrol)
-                .isCloseTo(0.986, within(5e-4));
+                .isCloseTo(0.985, within(5e-4));
         assertThat(e85.at(450e3 * 1.08, EIGHT.ratedSpeedPerS()).coolantW() / petrol)
-                .isCloseTo(1.0005, within(5e-4));
+                .isCloseTo(1.0006, within(5e-4));
     }
 
     @Test
@@ -67,7 +68,7 @@ class EngineHeatTest {
         EngineHeat engine = new EngineHeat(EIGHT, EngineFactors.NOMINAL);
         HeatSplit mean = engine.meanOver(List.of(
                 new EngineMode(0.25, 0.95, 0.92), new EngineMode(0.40, 0.30, 0.80), new EngineMode(0.35, 0, 0.62)));
-        assertThat(mean.coolantW()).isCloseTo(127.4e3, HALF_PERCENT);
+        assertThat(mean.coolantW()).isCloseTo(125.73e3, HALF_PERCENT);
         double meanSpeed = 0.25 * 0.92 + 0.40 * 0.80 + 0.35 * 0.62;
         double atMean = engine.at(450e3 * (0.25 * 0.95 + 0.40 * 0.30), meanSpeed * EIGHT.ratedSpeedPerS())
                 .coolantW();
@@ -89,7 +90,10 @@ class EngineHeatTest {
     void overrunIsFrictionOnly() {
         HeatSplit h = new EngineHeat(ROAD, EngineFactors.NOMINAL).overrun(60);
         assertThat(h.fuelW()).isZero();
-        assertThat(h.coolantW()).isCloseTo(0.30 * h.frictionW(), within(1e-9));
+        double thousands = 3.6;
+        double rubs = (0.97 + 0.15 * thousands) / (0.97 + 0.15 * thousands + 0.05 * thousands * thousands);
+        assertThat(h.coolantW()).isCloseTo(0.30 * rubs * h.frictionW(), within(1e-9));
+        assertThat(h.oilW()).isCloseTo(0.45 * rubs * h.frictionW(), within(1e-9));
         assertThat(h.residualW()).isCloseTo(0, within(1e-9));
     }
 
@@ -108,7 +112,7 @@ class EngineHeatTest {
     void measuredEfficiencyIsReturnedAtRatedPower() {
         EngineSpec measured = new EngineSpec(
                 EngineClass.PETROL_TURBO, 2.2e-3, 4, 300e3, 7000 / 60.0, 15, Fuel.E85, OptionalDouble.of(0.29));
-        HeatSplit h = new EngineHeat(measured, new EngineFactors(1, 1.1, 1)).at(300e3, 7000 / 60.0);
+        HeatSplit h = new EngineHeat(measured, new EngineFactors(1, 1.1, 1, 0)).at(300e3, 7000 / 60.0);
         assertThat(h.brakeW() / h.fuelW()).isCloseTo(0.29, within(1e-12));
     }
 
@@ -154,7 +158,7 @@ class EngineHeatTest {
         assertThat(check.heatW()).isCloseTo(138.0e3, HALF_PERCENT);
         HeatSplit h = new EngineHeat(ROAD, EngineFactors.NOMINAL).at(150e3, 100);
         TaylorCrossCheck own = TaylorCrossCheck.of(ROAD, h, 370);
-        assertThat(own.difference(h)).isCloseTo(0.19, within(0.01));
+        assertThat(own.difference(h)).isCloseTo(0.29, within(0.01));
         assertThat(own.notes(h)).isEmpty();
         assertThat(new TaylorCrossCheck(1, 2 * (h.coolantW() + h.oilW())).notes(h))
                 .hasSize(1);

@@ -15,7 +15,6 @@ import headertank.calc.hood.HoodMaterialPublishedTest;
 import headertank.calc.radiator.EffectivenessPublishedTest;
 import headertank.calc.radiator.LouveredFinsPublishedTest;
 import headertank.calc.radiator.TubeSidePublishedTest;
-import headertank.calc.transients.WarmUpPublishedTest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -45,7 +44,6 @@ class PublishedPageTest {
             new FanCurrentPublishedTest(),
             new AlternatorPublishedTest(),
             new ThermostatPublishedTest(),
-            new WarmUpPublishedTest(),
             new HoodMaterialPublishedTest());
 
     @Test

@@ -36,7 +36,7 @@ class CoreClassTest {
     void everyClassMakesACoreWithinTheCorrelations() {
         for (CoreClass c : loaded()) {
             for (TankPlacement tanks : TankPlacement.values()) {
-                Radiator r = new Radiator(new RadiatorSpec(c.geometry(0.6, 0.38, Map.of()), tanks, 1, 0));
+                Radiator r = new Radiator(new RadiatorSpec(c.geometry(0.6, 0.38, Map.of()), tanks, 1, 0, true));
                 assertThat(r.notes(RadiatorPoint.withoutAir(360))).as(c.id()).hasSizeLessThanOrEqualTo(1);
             }
             CoreSpread spread = c.spread(Map.of());

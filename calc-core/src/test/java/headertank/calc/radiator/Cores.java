@@ -74,6 +74,6 @@ final class Cores {
     }
 
     static Radiator radiator(CoreGeometry core, int passes) {
-        return new Radiator(new RadiatorSpec(core, TankPlacement.SIDES, passes, 0));
+        return new Radiator(new RadiatorSpec(core, TankPlacement.SIDES, passes, 0, true));
     }
 }

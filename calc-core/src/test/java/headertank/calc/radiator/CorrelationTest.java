@@ -121,7 +121,7 @@ class CorrelationTest {
         double m = Math.sqrt(2 * 199.8 / (180 * 0.00008) * (1 + 0.00008 / 0.026));
         double eta = FinEfficiency.ofProduct(m * (0.008 / 2 - 0.00008));
         assertThat(eta).isCloseTo(0.8782, withPercentage(0.05));
-        CoreAreas a = CoreAreas.of(Cores.road(), TankPlacement.SIDES);
+        CoreAreas a = CoreAreas.of(Cores.road(), TankPlacement.SIDES, true);
         assertThat(FinEfficiency.ofSurface(a.finAreaM2() / a.airAreaM2(), eta)).isCloseTo(0.8937, withPercentage(0.05));
         assertThat(FinEfficiency.ofProduct(1e-3 + 1e-12))
                 .isCloseTo(FinEfficiency.ofProduct(1e-3 - 1e-12), within(1e-12));

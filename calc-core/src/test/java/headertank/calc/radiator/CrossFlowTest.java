@@ -1,11 +1,9 @@
 package headertank.calc.radiator;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import headertank.calc.fluid.Figures;
-import headertank.calc.quantity.OutOfRangeException;
 import java.util.Random;
 import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Test;
@@ -102,20 +100,6 @@ class CrossFlowTest {
         }
         assertThat(CrossFlow.effectiveness(0, 0.5)).isZero();
         assertThat(CrossFlow.effectiveness(1e9, 0.5)).isCloseTo(1, within(1e-9));
-    }
-
-    @Test
-    void inverseReturnsTheNtu() {
-        long seed = 12L;
-        Random random = new Random(seed);
-        for (int i = 0; i < 300; i++) {
-            double ntu = 0.05 + 6 * random.nextDouble();
-            double c = random.nextDouble();
-            assertThat(CrossFlow.ntu(CrossFlow.effectiveness(ntu, c), c))
-                    .as("seed %d, NTU %s, C %s", seed, ntu, c)
-                    .isCloseTo(ntu, within(1e-7));
-        }
-        assertThatThrownBy(() -> CrossFlow.ntu(0.999, 1)).isInstanceOf(OutOfRangeException.class);
     }
 
     @Test

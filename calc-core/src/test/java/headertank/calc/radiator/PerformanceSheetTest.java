@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class PerformanceSheetTest {
 
     private final Coolant coolant = Coolant.of(GlycolKind.ETHYLENE, 0.5);
-    private final RadiatorSpec spec = new RadiatorSpec(Cores.road(), TankPlacement.SIDES, 1, 0);
+    private final RadiatorSpec spec = new RadiatorSpec(Cores.road(), TankPlacement.SIDES, 1, 0, true);
 
     private PerformanceSheet sheet(RadiatorFactors truth, double scale) {
         Radiator r = new Radiator(spec, truth);

@@ -136,7 +136,7 @@ class RadiatorTest {
     @ParameterizedTest
     @CsvSource({"120, 48.14, 2787", "200, 56.81, 4645", "300, 59.66, 6968"})
     void tanksAtTopAndBottom(double litresPerMin, double heatKw, double reynolds) {
-        Radiator r = new Radiator(new RadiatorSpec(Cores.road(), TankPlacement.TOP_AND_BOTTOM, 1, 0));
+        Radiator r = new Radiator(new RadiatorSpec(Cores.road(), TankPlacement.TOP_AND_BOTTOM, 1, 0, true));
         RadiatorPoint p = prototype(r, litresPerMin);
         assertThat(p.heatW()).isCloseTo(heatKw * 1e3, withPercentage(0.5));
         assertThat(p.tubeReynolds()).isCloseTo(reynolds, withPercentage(0.5));
@@ -296,7 +296,7 @@ class RadiatorTest {
 
     @Test
     void blockedFaceCostsHeatAndRaisesTheDrop() {
-        Radiator blocked = new Radiator(new RadiatorSpec(Cores.road(), TankPlacement.SIDES, 1, 0.2));
+        Radiator blocked = new Radiator(new RadiatorSpec(Cores.road(), TankPlacement.SIDES, 1, 0.2, true));
         assertThat(blocked.heat(1.7, AIR_IN, SEA_LEVEL, 0.002, coolant, COOLANT_IN)
                         .heatW())
                 .isLessThan(0.95
@@ -365,7 +365,7 @@ class RadiatorTest {
     void refusesWhatNoCoreCanBe() {
         assertThatThrownBy(() -> Cores.louvered(0.65, 0.40, 0.026, 1, 0, 0.0002))
                 .isInstanceOf(OutOfRangeException.class);
-        assertThatThrownBy(() -> new RadiatorSpec(Cores.road(), TankPlacement.SIDES, 4, 0))
+        assertThatThrownBy(() -> new RadiatorSpec(Cores.road(), TankPlacement.SIDES, 4, 0, true))
                 .isInstanceOf(OutOfRangeException.class);
         CoreGeometry tooDeep = Cores.louvered(0.65, 0.40, 0.035, 2, 0.002, 0.00127);
         assertThatThrownBy(() -> Cores.radiator(tooDeep, 1)).isInstanceOf(OutOfRangeException.class);

@@ -7,6 +7,7 @@ import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.coolant.Thermostat;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.StandardDuties;
@@ -25,27 +26,29 @@ class SteadyBalanceTest {
     private static final Rater RATER = Rater.standard();
 
     /**
-     * Temperatures of an independent prototype of the same equations. It takes the core's drop at one density for every
-     * temperature and Melinder's coolant properties; ours brings the drop to inlet density and uses the ASHRAE tables, which
-     * is worth up to 2 K at these points.
+     * Heat through the radiator of an independent prototype of the same air, coolant and radiator equations, at its own coolant
+     * temperature and full fans. It takes the core's drop at one density for every temperature and Melinder's coolant
+     * properties; ours brings the drop to inlet density and uses the ASHRAE tables.
      */
     @ParameterizedTest
     @CsvSource({
-        "road, track, laps, 94.4, 1.0",
-        "road, drift, run, 106.7, 1.5",
-        "road, street, jam, 85.4, 1.0",
-        "track, track, laps, 95.4, 1.5",
-        "track, drift, run, 111.2, 2.0",
-        "drift, track, laps, 110.2, 2.0",
-        "drift, drift, run, 137.3, 2.0"
+        "road, track, laps, 94.4, 58.8, 0.02",
+        "road, drift, run, 106.7, 49.4, 0.03",
+        "track, track, laps, 95.4, 92.9, 0.02",
+        "track, drift, run, 111.2, 74.8, 0.03",
+        "drift, drift, run, 137.3, 126.0, 0.03"
     })
-    void meetsThePrototype(String car, String duty, String point, double celsius, double tolerance) {
-        double ambient = duty.equals("street") ? 38 : 30;
-        Build build = car(car).change()
-                .set(BuildField.AMBIENT, Stated.measured(Physics.kelvin(ambient)))
-                .build();
-        Balance.Steady s = steady(build, RATER.duties().get(duty).point(point));
-        assertThat(Physics.celsius(s.engineOutK())).isCloseTo(celsius, within(tolerance));
+    void theRadiatorGivesOffWhatThePrototypesDoes(
+            String car, String duty, String point, double celsius, double kilowatts, double tolerance) {
+        double ambientK = Physics.kelvin(30);
+        double hotK = Physics.kelvin(celsius);
+        Plant plant = Plant.of(RATER.resolve(car(car).change()
+                .set(BuildField.AMBIENT, Stated.measured(ambientK))
+                .build()));
+        SteadySolver solver = new SteadySolver(plant, RATER.duties().get(duty).point(point));
+        CoolingState s = solver.cooling(hotK, ambientK, Thermostat.lift(plant.thermostat(), hotK), 1);
+        assertThat(s.capacityRateWPerK() * s.coolantEffectiveness() * (hotK - s.airInK()) / 1000)
+                .isCloseTo(kilowatts, within(tolerance * kilowatts));
     }
 
     @Test

@@ -166,7 +166,7 @@ class SteadyPropertiesTest {
                     SteadySolver then = new SteadySolver(after, p);
                     if (then.load().engineSpeedPerS() == now.load().engineSpeedPerS()
                             && now.solve() instanceof Balance.Steady was
-                            && radiatorHelps(now, before.surfaceWPerK(), was)) {
+                            && radiatorHelps(now, before.surfaceWPerK(p.roadSpeedMPerS()), was)) {
                         Balance is = then.solve();
                         assertThat(is).as(who).isInstanceOf(Balance.Steady.class);
                         assertThat(((Balance.Steady) is).engineOutK())

@@ -45,7 +45,8 @@ class IdleWarmUpTest {
     void theThermostatOpensNoSoonerThanTheHeatAllows() {
         for (Build build : List.of(Builds.road(), Builds.track(), Builds.drift())) {
             Plant plant = plant(switched(build, 95), 20);
-            PointLoad load = PointLoad.of(plant, IdleWarmUp.POINT);
+            double coldK = Physics.kelvin(20);
+            PointLoad load = PointLoad.of(plant, IdleWarmUp.point(plant.resolved()), coldK, coldK);
             Masses m = Masses.of(plant);
             double rise = plant.thermostat().openingK() - Physics.kelvin(20);
             double least = (m.metalJPerK() + m.blockJPerK()) * rise / (load.coolantW() + load.oilW());

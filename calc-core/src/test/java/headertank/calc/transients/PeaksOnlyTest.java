@@ -30,7 +30,7 @@ class PeaksOnlyTest {
     static List<FanControlSpec> controls() {
         return List.of(
                 new FanControlSpec.AlwaysOn(),
-                new FanControlSpec.None(),
+                new FanControlSpec.Switch(FanControlSpec.SET.max(), 5),
                 FanControlSpec.Ramp.to(kelvin(90)),
                 new FanControlSpec.Switch(kelvin(95), 5),
                 new FanControlSpec.Switch(kelvin(85), 3),

@@ -26,7 +26,7 @@ class StepResponseTest {
     private final OperatingPoint off = new OperatingPoint("off", "Off", 0, 0, 0, new Demand.EngineOff(0, false), 0);
     private final PointInRun place = new PointInRun(plant, off);
     private final double fromOil = place.oilToCoolantWPerK;
-    private final double surface = plant.surfaceWPerK();
+    private final double surface = plant.surfaceWPerK(0);
     private final double fromMetal = 60;
 
     /** One node: C T' = sum of UA (T_i - T), T = T_inf + (T_0 - T_inf) exp(-t/tau). */
@@ -87,7 +87,7 @@ class StepResponseTest {
     }
 
     private LumpedCar car(Masses masses) {
-        Fans none = new Fans(plant, new FanControlSpec.None(), true);
+        Fans none = new Fans(plant, new FanControlSpec.Switch(FanControlSpec.SET.max(), 5), true);
         LumpedCar car = new LumpedCar(plant, masses, none, true);
         car.enter(place, -1e9);
         return car;

@@ -8,7 +8,6 @@ import headertank.app.check.figure.FigureText;
 import headertank.app.check.figure.Scale;
 import headertank.app.check.stored.StoredRun;
 import headertank.app.check.stored.StoredRun.Curves;
-import headertank.calc.electric.ElectricBalance;
 import headertank.calc.result.RunResult;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -128,7 +127,7 @@ public final class RunChart {
     }
 
     private Panel voltage(double top) {
-        double lowest = run.current().map(RunResult.Current::lowestVoltageV).orElse(ElectricBalance.BATTERY_V);
+        double lowest = run.current().map(RunResult.Current::lowestVoltageV).orElse(RunResult.Current.BATTERY_V);
         double from = Math.min(11.5, Math.min(lowest, lowest(curves.voltageV(), lowest)) - 0.2);
         double to = Math.max(14, highest(curves.voltageV()) + 0.2);
         Scale y = new Scale(from, to, top + SMALL, top);
@@ -138,8 +137,8 @@ public final class RunChart {
                         .toList())
                 .mark(
                         "battery-voltage",
-                        ElectricBalance.BATTERY_V,
-                        shown.words("check.curve.battery", shown.voltage(ElectricBalance.BATTERY_V)))
+                        RunResult.Current.BATTERY_V,
+                        shown.words("check.curve.battery", shown.voltage(RunResult.Current.BATTERY_V)))
                 .curve("voltage", "", PLAIN, curves.timeS(), curves.voltageV())
                 .draw();
     }

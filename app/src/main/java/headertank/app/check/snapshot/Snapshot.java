@@ -22,16 +22,11 @@ import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Stated;
 import headertank.calc.quantity.WorkingSection;
-import headertank.calc.rating.Plant;
 import headertank.calc.rating.SlowCoolant;
 import headertank.calc.result.Balance;
 import headertank.calc.result.Figures;
 import headertank.calc.result.PointRating;
 import headertank.calc.risk.Flag;
-import headertank.calc.sensor.SensorMount;
-import headertank.calc.sensor.SensorReading;
-import headertank.calc.transients.RunSettings;
-import headertank.calc.transients.RunSolver;
 import headertank.calc.verdict.DutyOutcome;
 import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.Finding;
@@ -47,9 +42,6 @@ public final class Snapshot {
 
     /** Word for a value that nobody stated. */
     public static final String ASSUMED = "ASSUMED";
-
-    /** A moment each second, so that the current of fans that start is seen. */
-    private static final RunSettings TRACED = RunSettings.STANDARD.at(1);
 
     private Snapshot() {}
 
@@ -88,7 +80,6 @@ public final class Snapshot {
     /** @return what came out */
     public static CheckResult result(Rating rating, Rater rater) {
         Resolved r = rating.resolved();
-        Plant plant = Plant.of(r);
         return new CheckResult(
                 rating.version(),
                 rating.seed(),
@@ -97,7 +88,7 @@ public final class Snapshot {
                 r.value(BuildField.OIL_LIMIT),
                 r.value(BuildField.AMBIENT),
                 r.token(BuildField.GAUGE_SENSOR),
-                rating.duties().stream().map(d -> duty(d, plant, rater)).toList(),
+                rating.duties().stream().map(d -> duty(d, rating, rater)).toList(),
                 rating.flags().stream().map(Snapshot::flag).toList(),
                 rating.improvements(),
                 r.assumptions().stream()
@@ -148,8 +139,8 @@ public final class Snapshot {
         return conditions;
     }
 
-    private static DutyResult duty(DutyVerdict verdict, Plant plant, Rater rater) {
-        Resolved r = plant.resolved();
+    private static DutyResult duty(DutyVerdict verdict, Rating rating, Rater rater) {
+        Resolved r = rating.resolved();
         DutyOutcome o = verdict.outcome();
         return new DutyResult(
                 o.duty().id(),
@@ -173,29 +164,15 @@ public final class Snapshot {
                                 r,
                                 rater.working(r.build(), o.duty(), p.point().id())))
                         .toList(),
-                Optional.of(judgement(o, r)),
-                o.run().map(run -> RunSnapshot.of(o.duty(), RunSolver.run(plant, o.duty(), TRACED))),
-                WhatIfs.of(plant, o, rater));
+                Optional.of(judgement(o)),
+                rater.traced(rating, o).map(run -> RunSnapshot.of(o.duty(), run)),
+                rater.whatIfs(rating, o).stream().map(WhatIfs::of).toList());
     }
 
-    private static DutyResult.Judgement judgement(DutyOutcome o, Resolved r) {
-        Duty duty = o.duty();
-        String worst = "";
-        double margin = Double.POSITIVE_INFINITY;
-        for (PointRating p : o.points()) {
-            boolean counts =
-                    duty.judged() != Duty.Judged.RUN_AND_IDLE || p.point().idles();
-            if (counts && (worst.isEmpty() || p.coolantMarginK() < margin)) {
-                worst = p.point().id();
-                margin = p.coolantMarginK();
-            }
-        }
-        double limit = r.value(BuildField.COOLANT_LIMIT);
+    private static DutyResult.Judgement judgement(DutyOutcome o) {
+        DutyOutcome.Sides sides = o.sides();
         return new DutyResult.Judgement(
-                duty.judged(),
-                worst,
-                margin,
-                o.run().map(run -> limit - run.peakCoolantK()).orElse(Double.NaN));
+                o.duty().judged(), sides.steadyPointId(), sides.steadyMarginK(), sides.runMarginK());
     }
 
     private static PointResult point(PointRating p, Resolved r, List<WorkingSection> working) {
@@ -210,14 +187,13 @@ public final class Snapshot {
 
     private static PointResult.Steady steady(Balance.Steady s, Figures f, Resolved r) {
         SensorPlacement gauge = r.option(BuildField.GAUGE_SENSOR, SensorPlacement.class);
-        SensorReading reading = SensorReading.of(
-                gauge, SensorMount.WETTED, s.engineOutK(), s.radiatorOutK(), s.ambientK(), s.radiatorM3PerS());
+        double shown = Rater.sensorShowsK(gauge, s);
         return new PointResult.Steady(
                 s.ambientK(),
                 s.engineOutK(),
                 s.radiatorOutK(),
                 s.radiatorM3PerS(),
-                reading.steadyK(),
+                shown,
                 s.oilK(),
                 f.coolantMarginK(),
                 f.oilMarginK(),

@@ -1,6 +1,7 @@
 package headertank.app.handover.item;
 
 import headertank.app.check.stored.CheckInput;
+import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.FanControlKind;
 import headertank.calc.choice.FanDrive;
@@ -45,10 +46,10 @@ record CarFacts(CheckInput input) {
         return electricFans() && !is(BuildField.CONTROL_KIND, FanControlKind.ALWAYS_ON);
     }
 
-    /** What the sensor of the fans feels when they start: a ramp begins a band below its set point [K]. */
+    /** What the sensor of the fans feels when they start [K]; NaN when no temperature decides it. */
     double fansStartK() {
-        double band = is(BuildField.CONTROL_KIND, FanControlKind.RAMP) ? value(BuildField.CONTROL_BAND) : 0;
-        return value(BuildField.CONTROL_SET) - band;
+        FanControlKind kind = FanControlKind.valueOf(token(BuildField.CONTROL_KIND));
+        return Rater.fansStartK(kind, this::value).orElse(Double.NaN);
     }
 
     boolean hasCap() {

@@ -107,6 +107,26 @@ class CheckListTest {
     }
 
     @Test
+    void twoStepsStartAtTheLowOneAndATableAtItsFirstDuty() {
+        Build.Builder build = Specs.easy()
+                .seen(BuildField.FAN_DRIVE, "ELECTRIC")
+                .set(BuildField.CONTROL_SET, Stated.measured(363.15));
+        Build.Builder steps = build.build()
+                .change()
+                .seen(BuildField.CONTROL_KIND, "TWO_STEP")
+                .set(BuildField.CONTROL_LOW_SET, Stated.measured(355.15));
+        assertThat(item(steps, "fans-start").value()).isEqualTo(355.15);
+        Build.Builder table = build.build()
+                .change()
+                .seen(BuildField.CONTROL_KIND, "TABLE")
+                .set(BuildField.CONTROL_ROW_1_K, Stated.measured(351.15))
+                .set(BuildField.CONTROL_ROW_1_DUTY, Stated.measured(0))
+                .set(BuildField.CONTROL_ROW_2_K, Stated.measured(369.15))
+                .set(BuildField.CONTROL_ROW_2_DUTY, Stated.measured(1));
+        assertThat(item(table, "fans-start").value()).isEqualTo(351.15);
+    }
+
+    @Test
     void thePressureTestGoesUpToTheRatingAsItWasStated() {
         CheckItem test = item(Specs.easy().set(BuildField.CAP_PRESSURE, Stated.advertised(1.1e5)), "pressure-test");
         assertThat(test.value()).isEqualTo(1.1e5);

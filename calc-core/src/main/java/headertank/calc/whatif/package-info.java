@@ -1,0 +1,2 @@
+/** The same schedule with one thing changed or broken: fan control, sensor, set point, fuse. */
+package headertank.calc.whatif;
