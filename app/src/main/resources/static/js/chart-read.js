@@ -14,9 +14,16 @@
 
   const show = (value, digits) => value.toLocaleString(document.documentElement.lang, { minimumFractionDigits: digits, maximumFractionDigits: digits });
 
+  /** By its own name, or by that in the legend beside a stroke that looks the same. */
+  function nameOf(svg, line) {
+    const alike = Array.from(svg.querySelectorAll('line + text')).find(text =>
+      ['stroke', 'stroke-dasharray', 'stroke-width'].every(a => text.previousElementSibling.getAttribute(a) === line.getAttribute(a)));
+    return alike ? alike.textContent.trim() : line.dataset.name;
+  }
+
   function lines(svg) {
-    return Array.from(svg.querySelectorAll('polyline[data-name]')).map(line => ({
-      name: line.dataset.name,
+    return Array.from(svg.querySelectorAll('polyline[data-low][data-high]')).map(line => ({
+      name: nameOf(svg, line),
       y: scale(line.dataset.low, line.dataset.high),
       points: line.getAttribute('points').trim().split(/\s+/).map(p => p.split(',').map(Number)),
     }));

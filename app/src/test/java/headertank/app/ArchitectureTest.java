@@ -39,6 +39,7 @@ class ArchitectureTest {
     /** From the bottom up. Each layer may be used by those after it, some by the outermost alone; a new package gets its place here. */
     private static final List<Layer> LAYERS = List.of(
             Layer.of("unit", "problem", "database", "stored", "csv"),
+            Layer.of("chart"),
             Layer.of("shop"),
             Layer.of("audit"),
             Layer.of("account", "language", "settings"),
@@ -84,6 +85,15 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule ENTITIES_STAY_IN_THEIR_FEATURE =
             classes().that().areAnnotatedWith(Entity.class).should().bePackagePrivate();
+
+    /** What is stored is read for ever, whatever becomes of the physics. */
+    @ArchTest
+    static final ArchRule STORED_RECORDS_ARE_OUR_OWN = noClasses()
+            .that()
+            .resideInAPackage("headertank.app.check.stored..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("headertank.calc..");
 
     /** Who adds rows that are kept does so in a store; whoever else asks the database can only read. */
     @ArchTest

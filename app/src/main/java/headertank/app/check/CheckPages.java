@@ -83,7 +83,7 @@ class CheckPages {
             RedirectAttributes redirect) {
         StoredCheck check = checks.byId(id);
         if (!check.isSigned()) {
-            SignOffRules.faults(check, form, figures.current()::said)
+            SignOffRules.faults(check, form, figures.current())
                     .forEach(f -> faults.rejectValue(f.field(), f.key(), new Object[] {f.argument()}, f.key()));
             if (faults.hasErrors()) {
                 response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());

@@ -8,9 +8,9 @@ import headertank.app.check.stored.Decision;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.SignOff;
 import headertank.app.check.stored.StoredCheck;
+import headertank.app.check.stored.StoredVerdict;
 import headertank.app.problem.NotFoundException;
 import headertank.app.stored.Sha256;
-import headertank.calc.verdict.Verdict;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Timestamp;
@@ -174,7 +174,7 @@ class CheckStore {
     private static List<CheckLine.DutyVerdictLine> verdicts(String text) {
         return text.lines()
                 .map(l -> l.split("\\|", 3))
-                .map(p -> new CheckLine.DutyVerdictLine(p[0], p[2], Verdict.valueOf(p[1])))
+                .map(p -> new CheckLine.DutyVerdictLine(p[0], p[2], StoredVerdict.valueOf(p[1])))
                 .toList();
     }
 

@@ -1,7 +1,7 @@
 package headertank.app.check;
 
 import headertank.app.car.CarLine;
-import headertank.app.check.chart.CurveChart;
+import headertank.app.chart.CurveChart;
 import headertank.app.check.chart.MarginChart;
 import headertank.app.check.chart.RunChart;
 import headertank.app.check.chart.WhatIfChart;

@@ -4,6 +4,7 @@ import headertank.app.audit.AuditTrail;
 import headertank.app.car.CarSearch;
 import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
+import headertank.app.check.figure.ShopFigures;
 import headertank.app.check.snapshot.Snapshot;
 import headertank.app.check.stored.CheckFormat;
 import headertank.app.check.stored.CheckInput;
@@ -11,7 +12,6 @@ import headertank.app.check.stored.CheckLine;
 import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.duty.Duties;
-import headertank.app.language.CalcWords;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.CurrentUser;
 import headertank.app.stored.Sha256;
@@ -42,7 +42,7 @@ public class Checks {
     private final AuditTrail audit;
     private final JdbcClient jdbc;
     private final ApplicationEventPublisher events;
-    private final CalcWords calcWords;
+    private final ShopFigures figures;
 
     Checks(
             Revisions revisions,
@@ -54,7 +54,7 @@ public class Checks {
             AuditTrail audit,
             JdbcClient jdbc,
             ApplicationEventPublisher events,
-            CalcWords calcWords) {
+            ShopFigures figures) {
         this.revisions = revisions;
         this.rater = rater;
         this.duties = duties;
@@ -64,7 +64,7 @@ public class Checks {
         this.audit = audit;
         this.jdbc = jdbc;
         this.events = events;
-        this.calcWords = calcWords;
+        this.figures = figures;
     }
 
     /** Rates a revision once more, as from a form that nobody has sent before. */
@@ -140,7 +140,7 @@ public class Checks {
         if (check.isSigned()) {
             throw new ConflictException("check.sign.already");
         }
-        if (!SignOffRules.faults(check, form, calcWords::of).isEmpty()) {
+        if (!SignOffRules.faults(check, form, figures.current()).isEmpty()) {
             throw new ConflictException("check.sign.not-allowed");
         }
         List<String> accepted = check.result().conditions().stream()

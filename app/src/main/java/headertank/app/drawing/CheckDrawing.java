@@ -23,8 +23,8 @@ public record CheckDrawing(
         DrawingPanel air,
         DrawingPanel coolant,
         List<String> sentences,
-        Optional<CurveChart> airCurves,
-        Optional<CurveChart> heatCurves,
+        Optional<StateCurves> airCurves,
+        Optional<StateCurves> heatCurves,
         boolean otherPhysics) {
 
     public CheckDrawing {
@@ -37,7 +37,7 @@ public record CheckDrawing(
     }
 
     /** The curves that there are. */
-    public List<CurveChart> curves() {
+    public List<StateCurves> curves() {
         return Stream.of(airCurves, heatCurves).flatMap(Optional::stream).toList();
     }
 }

@@ -41,8 +41,7 @@ final class Words {
         return dimension.symbol(system);
     }
 
-    /** What one of the shop's units is in SI; for quantities whose scales begin at the same zero. */
-    double unitSi(Dimension dimension) {
-        return Units.parse("1", dimension, system);
+    UnitSystem system() {
+        return system;
     }
 }

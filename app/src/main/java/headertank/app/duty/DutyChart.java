@@ -1,123 +1,115 @@
 package headertank.app.duty;
 
+import headertank.app.chart.CurveChart;
+import headertank.app.chart.CurveChart.Line;
+import headertank.app.chart.CurveChart.Phase;
+import headertank.app.chart.PanelDrawing;
+import headertank.app.chart.Scale;
+import headertank.app.chart.Ticks;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
-import headertank.app.unit.Units;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
-/**
- * Road speed and power share over the time of a schedule: geometry in pixels of the drawing, the words stay in the template.
- *
- * @param speed a line as pairs of coordinates
- * @param power lines; there is none where the power follows from the car
- * @param phases stretches with the letter of their point, empty where it would not fit
- */
-record DutyChart(
-        String speedUnit, String speed, List<String> power, List<Tick> speeds, List<Tick> times, List<Phase> phases) {
+/** Draws a schedule: road speed and power share over time, each stretch with the letter of its point. */
+final class DutyChart {
 
-    static final double LEFT = 52;
-    static final double RIGHT = 628;
-    static final double SPEED_TOP = 34;
-    static final double SPEED_BOTTOM = 110;
-    static final double POWER_TOP = 136;
-    static final double POWER_BOTTOM = 190;
+    private static final int WIDTH = 640;
+    private static final double LEFT = 52;
+    private static final double RIGHT = 592;
+    private static final double TOP = 30;
+    private static final double SPEED_TOP = 50;
+    private static final double SPEED_BOTTOM = 130;
+    private static final double POWER_TOP = 160;
+    private static final double POWER_BOTTOM = 214;
+    private static final double AXIS = 34;
 
     private static final double LETTER_PX = 13;
     private static final double LEAST_AXIS_M_PER_S = 60 / 3.6;
-    private static final int MOST_TIMES = 8;
-    private static final double[] TIME_STEPS_MIN = {0.5, 1, 2, 5, 10, 15, 30, 60, 120, 240};
 
-    /** A mark on an axis. */
-    record Tick(double at, String text) {}
+    private static final Line SPEED = new Line("#1d5a6b", 2, "none");
+    private static final Line POWER = new Line("#7a4b00", 2, "7 2");
 
-    /** A stretch of time at one point. */
-    record Phase(double x, double width, String letter, boolean shaded) {}
+    private DutyChart() {}
 
-    static DutyChart of(Duty duty, UnitSystem system) {
+    static CurveChart of(Duty duty, DutyText words, UnitSystem system) {
         Schedule schedule = duty.schedule().orElseThrow();
-        List<String> ids = duty.points().stream().map(OperatingPoint::id).toList();
-        double length = schedule.lengthS();
         double fastest = duty.points().stream()
                 .mapToDouble(OperatingPoint::roadSpeedMPerS)
                 .reduce(LEAST_AXIS_M_PER_S, Math::max);
-        StringBuilder speed = new StringBuilder();
-        List<String> power = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
+        Scale x = new Scale(0, schedule.lengthS(), LEFT, RIGHT);
+        Scale speed = new Scale(0, fastest, SPEED_BOTTOM, SPEED_TOP);
+        Scale power = new Scale(0, 1, POWER_BOTTOM, POWER_TOP);
+        PanelDrawing speeds = new PanelDrawing(
+                        words.say("duties.chart.speed", Dimension.SPEED.symbol(system)), x, speed)
+                .ticks(Ticks.of(speed, Dimension.SPEED, system, 20, 4));
+        PanelDrawing powers = new PanelDrawing(words.say("duties.chart.power"), x, power)
+                .ticks(Ticks.of(power, Dimension.FRACTION, system, 50, 2));
+        steps(schedule, p -> duty.point(p).roadSpeedMPerS())
+                .forEach(s -> speeds.curve("speed", "", SPEED, s.at(), s.values()));
+        steps(schedule, p -> DutyView.powerShare(duty.point(p).demand()))
+                .forEach(s -> powers.curve("power", "", POWER, s.at(), s.values()));
+        return new CurveChart(
+                WIDTH,
+                (int) Math.ceil(POWER_BOTTOM + AXIS),
+                LEFT,
+                RIGHT,
+                TOP,
+                POWER_BOTTOM,
+                List.of(speeds.draw(), powers.draw()),
+                Ticks.minutes(x, 8),
+                phases(duty, schedule, x));
+    }
+
+    /** Values that hold for stretches of time. */
+    private record Steps(List<Double> at, List<Double> values) {}
+
+    private interface Held {
+        double at(String pointId);
+    }
+
+    /** One line for each stretch in which there is a value. */
+    private static List<Steps> steps(Schedule schedule, Held held) {
+        List<Steps> lines = new ArrayList<>();
+        Steps line = new Steps(new ArrayList<>(), new ArrayList<>());
+        double t = 0;
+        for (Schedule.Phase p : schedule.phases()) {
+            double value = held.at(p.pointId());
+            if (Double.isNaN(value)) {
+                line = keep(lines, line);
+            } else {
+                line.at().addAll(List.of(t, t + p.seconds()));
+                line.values().addAll(List.of(value, value));
+            }
+            t += p.seconds();
+        }
+        keep(lines, line);
+        return lines;
+    }
+
+    private static Steps keep(List<Steps> lines, Steps line) {
+        if (line.at().isEmpty()) {
+            return line;
+        }
+        lines.add(line);
+        return new Steps(new ArrayList<>(), new ArrayList<>());
+    }
+
+    private static List<Phase> phases(Duty duty, Schedule schedule, Scale x) {
+        List<String> ids = duty.points().stream().map(OperatingPoint::id).toList();
         List<Phase> phases = new ArrayList<>();
         double t = 0;
         for (Schedule.Phase p : schedule.phases()) {
-            OperatingPoint point = duty.point(p.pointId());
-            double from = x(t, length);
-            double to = x(t + p.seconds(), length);
-            double y = between(point.roadSpeedMPerS() / fastest, SPEED_BOTTOM, SPEED_TOP);
-            step(speed, from, to, y);
-            double share = DutyView.powerShare(point.demand());
-            if (Double.isNaN(share)) {
-                keep(power, line);
-            } else {
-                step(line, from, to, between(share, POWER_BOTTOM, POWER_TOP));
-            }
+            double from = x.at(t);
+            double width = Math.rint(10 * (x.at(t + p.seconds()) - from)) / 10;
             int index = ids.indexOf(p.pointId());
             String letter = DutyView.letter(index);
-            phases.add(new Phase(
-                    tenth(from),
-                    tenth(to - from),
-                    to - from >= LETTER_PX * letter.length() ? letter : "",
-                    index % 2 == 0));
+            phases.add(new Phase(from, width, width >= LETTER_PX * letter.length() ? letter : "", index % 2 == 0));
             t += p.seconds();
         }
-        keep(power, line);
-        return new DutyChart(
-                Dimension.SPEED.symbol(system),
-                speed.toString().strip(),
-                List.copyOf(power),
-                List.of(
-                        new Tick(SPEED_BOTTOM, Units.number(0, Dimension.SPEED, system)),
-                        new Tick(SPEED_TOP, Units.number(fastest, Dimension.SPEED, system))),
-                times(length),
-                List.copyOf(phases));
-    }
-
-    private static List<Tick> times(double length) {
-        double step = 60 * TIME_STEPS_MIN[TIME_STEPS_MIN.length - 1];
-        for (int i = TIME_STEPS_MIN.length - 1; i >= 0 && length / (60 * TIME_STEPS_MIN[i]) <= MOST_TIMES; i--) {
-            step = 60 * TIME_STEPS_MIN[i];
-        }
-        List<Tick> ticks = new ArrayList<>();
-        for (double t = 0; t <= length; t += step) {
-            double minutes = t / 60;
-            ticks.add(new Tick(
-                    tenth(x(t, length)),
-                    minutes == Math.rint(minutes) ? String.valueOf((long) minutes) : String.valueOf(minutes)));
-        }
-        return ticks;
-    }
-
-    private static void keep(List<String> lines, StringBuilder line) {
-        if (!line.isEmpty()) {
-            lines.add(line.toString().strip());
-            line.setLength(0);
-        }
-    }
-
-    private static void step(StringBuilder line, double from, double to, double y) {
-        line.append(String.format(Locale.ROOT, "%.1f,%.1f %.1f,%.1f ", from, y, to, y));
-    }
-
-    private static double x(double t, double length) {
-        return between(t / length, LEFT, RIGHT);
-    }
-
-    private static double between(double share, double at0, double at1) {
-        return at0 + share * (at1 - at0);
-    }
-
-    private static double tenth(double px) {
-        return Math.rint(10 * px) / 10;
+        return phases;
     }
 }

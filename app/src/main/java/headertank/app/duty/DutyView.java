@@ -1,5 +1,6 @@
 package headertank.app.duty;
 
+import headertank.app.chart.CurveChart;
 import headertank.app.language.Dates;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
@@ -33,7 +34,7 @@ record DutyView(
         String length,
         List<Point> points,
         List<String> order,
-        Optional<DutyChart> chart) {
+        Optional<CurveChart> chart) {
 
     /** A point as a row: the letter that stands for it in the drawing, and its figures. */
     record Point(
@@ -54,7 +55,7 @@ record DutyView(
                 duty.flatMap(Duty::schedule).map(s -> words.time(s.lengthS())).orElse(""),
                 duty.map(d -> points(d, words, system)).orElse(List.of()),
                 duty.map(d -> order(d, words)).orElse(List.of()),
-                duty.filter(d -> d.schedule().isPresent()).map(d -> DutyChart.of(d, system)));
+                duty.filter(d -> d.schedule().isPresent()).map(d -> DutyChart.of(d, words, system)));
     }
 
     private static List<Point> points(Duty duty, DutyText words, UnitSystem system) {

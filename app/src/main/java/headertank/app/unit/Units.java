@@ -153,6 +153,11 @@ public final class Units {
         return dimension.unit(system).fromSi(si);
     }
 
+    /** What a number in the shop's unit is in SI. */
+    public static double si(double number, Dimension dimension, UnitSystem system) {
+        return dimension.unit(system).toSi(number);
+    }
+
     private static String round(double value, int decimals) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("not a number that can be shown: " + value);

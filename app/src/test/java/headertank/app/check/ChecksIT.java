@@ -19,6 +19,7 @@ import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.Decision;
 import headertank.app.check.stored.SignOff;
 import headertank.app.check.stored.StoredCheck;
+import headertank.app.check.stored.StoredVerdict;
 import headertank.app.database.DatabaseTest;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
@@ -27,7 +28,6 @@ import headertank.app.stored.Sha256;
 import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Stated;
-import headertank.calc.verdict.Verdict;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
@@ -260,7 +260,7 @@ class ChecksIT {
         long id = checks.run(car, 2);
         assertThat(checks.byId(id).line().verdicts())
                 .extracting(CheckLine.DutyVerdictLine::verdict)
-                .containsExactly(Verdict.NO_GO);
+                .containsExactly(StoredVerdict.NO_GO);
         mvc.perform(post("/checks/" + id + "/sign-off").with(csrf()).with(tech).param("decision", "DELIVER"))
                 .andExpect(status().isUnprocessableContent())
                 .andExpect(content().string(containsString("Refused for Track")));

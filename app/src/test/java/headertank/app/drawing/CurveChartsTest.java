@@ -3,6 +3,7 @@ package headertank.app.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import headertank.app.chart.CurveChart;
 import headertank.app.check.snapshot.Snapshot;
 import headertank.app.check.stored.CheckInput;
 import headertank.app.check.stored.CheckResult;
@@ -65,16 +66,20 @@ class CurveChartsTest {
     @Test
     void theOperatingPointLiesOnItsCurves() {
         CheckDrawing d = Drawn.of(build, "street", UnitSystem.US);
-        CurveChart air = d.airCurves().orElseThrow();
-        assertThat(air.curves()).hasSizeBetween(2, 3);
-        assertThat(at(air.curves().get(0), air.x())).isCloseTo(air.y(), within(2.0));
-        assertThat(at(air.curves().get(1), air.x())).isCloseTo(air.y(), within(2.0));
-        CurveChart heat = d.heatCurves().orElseThrow();
-        assertThat(at(heat.curves().get(0), heat.x())).isCloseTo(heat.y(), within(2.0));
-        assertThat(at(heat.curves().get(2), heat.x())).isCloseTo(heat.y(), within(2.0));
+        StateCurves air = d.airCurves().orElseThrow();
+        assertThat(curves(air)).hasSizeBetween(2, 3);
+        assertThat(at(curves(air).get(0), air.x())).isCloseTo(air.y(), within(2.0));
+        assertThat(at(curves(air).get(1), air.x())).isCloseTo(air.y(), within(2.0));
+        StateCurves heat = d.heatCurves().orElseThrow();
+        assertThat(at(curves(heat).get(0), heat.x())).isCloseTo(heat.y(), within(2.0));
+        assertThat(at(curves(heat).get(2), heat.x())).isCloseTo(heat.y(), within(2.0));
         assertThat(air.alternative() + heat.alternative()).contains("cfm", "hp", "inH2O");
-        assertThat(air.across()).hasSizeBetween(3, 8);
-        assertThat(air.up()).hasSizeBetween(3, 8);
+        assertThat(air.chart().across()).hasSizeBetween(3, 8);
+        assertThat(air.chart().panels().get(0).ticks()).hasSizeBetween(3, 8);
+    }
+
+    private static List<CurveChart.Curve> curves(StateCurves state) {
+        return state.chart().panels().get(0).curves();
     }
 
     private static double at(CurveChart.Curve curve, double x) {

@@ -2,6 +2,7 @@ package headertank.app.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import headertank.app.chart.CurveChart;
 import headertank.app.unit.UnitSystem;
 import headertank.calc.carspec.Build;
 import java.awt.geom.Line2D;
@@ -90,12 +91,15 @@ class LabelsTest {
         return false;
     }
 
-    private static void inside(CurveChart chart, String seed) {
-        assertThat(chart.x()).as(seed).isBetween(chart.left(), chart.right());
-        assertThat(chart.y()).as(seed).isBetween(chart.top(), chart.bottom());
-        for (CurveChart.Curve curve : chart.curves()) {
-            double right = 62 + TextWidth.of(curve.name(), 13, false);
-            assertThat(right).as(curve.name()).isLessThan(chart.width());
+    private static void inside(StateCurves state, String seed) {
+        CurveChart chart = state.chart();
+        assertThat(state.x()).as(seed).isBetween(chart.left(), chart.right());
+        assertThat(state.y()).as(seed).isBetween(chart.top(), chart.bottom());
+        for (StateCurves.Named named : state.legend()) {
+            double right = 62 + TextWidth.of(named.text(), 13, false);
+            assertThat(right).as(named.text()).isLessThan(chart.width());
+        }
+        for (CurveChart.Curve curve : chart.panels().get(0).curves()) {
             for (String point : curve.points().split(" ")) {
                 if (!point.isEmpty()) {
                     double y = Double.parseDouble(point.split(",")[1]);

@@ -20,8 +20,8 @@ class ChartReadingIT {
 
     /** What a tick of the first panel says, and what is read on a line at the height of that tick. */
     private static final String TICKS = """
-            const svg = document.querySelector('svg.duty-chart');
-            const line = svg.querySelector('polyline[data-name]');
+            const svg = document.querySelector('svg[data-read]');
+            const line = svg.querySelector('polyline[data-low]');
             return [line.dataset.low.split('|')[1], line.dataset.high.split('|')[1], svg.dataset.low.split('|')[1], svg.dataset.high.split('|')[1]];""";
 
     @LocalServerPort
@@ -47,7 +47,7 @@ class ChartReadingIT {
             double end = Double.parseDouble(last.split(" ")[0]);
             assertThat(end).isGreaterThanOrEqualTo(Double.parseDouble((String) ticks.get(3)) * 0.99);
 
-            browser.touch().tap("svg.duty-chart");
+            browser.touch().tap("svg[data-read]");
             String middle = browser.find(".reader output").getText();
             assertThat(Double.parseDouble(middle.split(" ")[0])).isBetween(0.3 * end, 0.7 * end);
 

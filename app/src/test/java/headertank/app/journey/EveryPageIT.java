@@ -141,7 +141,7 @@ class EveryPageIT {
                 faults.add(place + "wider than the window");
             }
             said(browser, MOVES).forEach(e -> faults.add(place + "moves: " + e));
-            browser.key(Keys.TAB);
+            browser.stroke(Keys.TAB);
             said(browser, FOCUS_IS_HIDDEN).forEach(e -> faults.add(place + "focus not visible: " + e));
         }
     }

@@ -1,7 +1,8 @@
 package headertank.app.check.chart;
 
+import headertank.app.chart.CurveChart.Tick;
+import headertank.app.chart.Scale;
 import headertank.app.check.figure.FigureText;
-import headertank.app.check.figure.Scale;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.PointResult;
 import java.util.ArrayList;
@@ -22,9 +23,6 @@ public record MarginChart(int width, int height, double zeroX, List<Tick> ticks,
         ticks = List.copyOf(ticks);
         rows = List.copyOf(rows);
     }
-
-    /** A mark on the scale. */
-    public record Tick(double x, String text) {}
 
     /**
      * @param label operating point; empty for the margin that decides
@@ -73,9 +71,6 @@ public record MarginChart(int width, int height, double zeroX, List<Tick> ticks,
                     shown.margin(margin),
                     duty.run().isPresent()));
         }
-        List<Tick> ticks = Scale.steps(from, to, shown.differenceStep()).stream()
-                .map(k -> new Tick(scale.at(k), shown.differenceNumber(k)))
-                .toList();
-        return new MarginChart(WIDTH, 34 + ROW * rows.size() + 6, scale.at(0), ticks, rows);
+        return new MarginChart(WIDTH, 34 + ROW * rows.size() + 6, scale.at(0), shown.differenceTicks(scale), rows);
     }
 }

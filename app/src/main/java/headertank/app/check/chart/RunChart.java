@@ -1,13 +1,17 @@
 package headertank.app.check.chart;
 
-import headertank.app.check.chart.CurveChart.Line;
-import headertank.app.check.chart.CurveChart.Panel;
-import headertank.app.check.chart.CurveChart.Phase;
-import headertank.app.check.chart.CurveChart.Tick;
+import headertank.app.chart.CurveChart;
+import headertank.app.chart.CurveChart.Line;
+import headertank.app.chart.CurveChart.Panel;
+import headertank.app.chart.CurveChart.Phase;
+import headertank.app.chart.PanelDrawing;
+import headertank.app.chart.Scale;
+import headertank.app.chart.Ticks;
 import headertank.app.check.figure.FigureText;
-import headertank.app.check.figure.Scale;
 import headertank.app.check.stored.StoredRun;
 import headertank.app.check.stored.StoredRun.Curves;
+import headertank.app.unit.Dimension;
+import headertank.app.unit.UnitSystem;
 import headertank.calc.result.RunResult;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -23,6 +27,9 @@ public final class RunChart {
     static final double LEFT = 46;
     static final double RIGHT = 550;
     static final double TOP = 24;
+    /** How many steps an axis of time has at most. */
+    static final int MOST_TIMES = 10;
+
     static final double LABEL_CHARACTER = 7.2;
 
     static final Line COOLANT = new Line("#1d5a6b", 2.8, "none");
@@ -68,7 +75,7 @@ public final class RunChart {
                 TOP,
                 bottom,
                 panels,
-                minutes(chart.x),
+                Ticks.minutes(chart.x, MOST_TIMES),
                 phases(run.phases(), chart.x, shown));
     }
 
@@ -81,7 +88,7 @@ public final class RunChart {
                 coolantLimitK,
                 oilLimitK);
         return new PanelDrawing(shown.words("check.curve.temperatures", shown.degree()), x, y)
-                .ticks(temperatureTicks(y, shown))
+                .ticks(shown.temperatureTicks(y))
                 .band(
                         RunResult.Window.FROM_K,
                         RunResult.Window.TO_K,
@@ -105,20 +112,18 @@ public final class RunChart {
     private Panel duty(double top) {
         Scale y = new Scale(0, 1, top + SMALL, top);
         return new PanelDrawing(shown.words("check.curve.duty"), x, y)
-                .ticks(List.of(new Tick(y.at(0), "0"), new Tick(y.at(1), "100")))
+                .ticks(Ticks.of(y, Dimension.FRACTION, UnitSystem.METRIC, 100, 1))
                 .area(curves.timeS(), curves.fanDuty())
                 .curve("duty", "", PLAIN, curves.timeS(), curves.fanDuty())
                 .draw();
     }
 
     private Panel current(double top) {
-        double peak = run.current().map(RunResult.Current::peakFanA).orElse(0.0);
+        double peak = run.current().map(StoredRun.Current::peakFanA).orElse(0.0);
         double highest = Math.max(10, Math.max(peak, highest(curves.fanCurrentA())));
         Scale y = new Scale(0, highest * 1.05, top + SMALL, top);
         PanelDrawing panel = new PanelDrawing(shown.words("check.curve.current"), x, y)
-                .ticks(Scale.steps(0, highest, 10, 3).stream()
-                        .map(a -> new Tick(y.at(a), String.valueOf(Math.round(a))))
-                        .toList())
+                .ticks(Ticks.plain(y, 10, 3))
                 .curve("current", "", PLAIN, curves.timeS(), curves.fanCurrentA());
         return (peak > 0
                         ? panel.mark("peak-current", peak, shown.words("check.curve.peak", shown.current(peak)))
@@ -127,14 +132,12 @@ public final class RunChart {
     }
 
     private Panel voltage(double top) {
-        double lowest = run.current().map(RunResult.Current::lowestVoltageV).orElse(RunResult.Current.BATTERY_V);
+        double lowest = run.current().map(StoredRun.Current::lowestVoltageV).orElse(RunResult.Current.BATTERY_V);
         double from = Math.min(11.5, Math.min(lowest, lowest(curves.voltageV(), lowest)) - 0.2);
         double to = Math.max(14, highest(curves.voltageV()) + 0.2);
         Scale y = new Scale(from, to, top + SMALL, top);
         return new PanelDrawing(shown.words("check.curve.voltage"), x, y)
-                .ticks(Scale.steps(from, to, 1, 3).stream()
-                        .map(v -> new Tick(y.at(v), String.valueOf(Math.round(v))))
-                        .toList())
+                .ticks(Ticks.plain(y, 1, 3))
                 .mark(
                         "battery-voltage",
                         RunResult.Current.BATTERY_V,
@@ -147,9 +150,7 @@ public final class RunChart {
         double highest = Math.max(5, highest(curves.roadSpeedMPerS()));
         Scale y = new Scale(0, highest * 1.05, top + SMALL, top);
         return new PanelDrawing(shown.words("check.curve.speed", shown.speedUnit()), x, y)
-                .ticks(shown.speedSteps(highest).stream()
-                        .map(v -> new Tick(y.at(v), plain(shown.speedNumber(v))))
-                        .toList())
+                .ticks(shown.speedTicks(y))
                 .curve("speed", "", PLAIN, curves.timeS(), curves.roadSpeedMPerS())
                 .draw();
     }
@@ -168,25 +169,13 @@ public final class RunChart {
         return new Scale(coldest - 3, hottest + 3, bottom, top);
     }
 
-    static List<Tick> temperatureTicks(Scale y, FigureText shown) {
-        return shown.temperatureSteps(y.from(), y.to()).stream()
-                .map(k -> new Tick(y.at(k), plain(shown.temperatureNumber(k))))
-                .toList();
-    }
-
-    static List<Tick> minutes(Scale x) {
-        return Scale.steps(x.from(), x.to(), 60, 10).stream()
-                .map(s -> new Tick(x.at(s), String.valueOf(Math.round(s / 60))))
-                .toList();
-    }
-
     /** Phases, numbered as in the table; each point but the first is shaded where its neighbour is not. */
     static List<Phase> phases(List<StoredRun.Phase> all, Scale x, FigureText shown) {
         Map<String, Boolean> shades = new HashMap<>();
         List<Phase> phases = new ArrayList<>();
         boolean before = true;
         for (int i = 0; i < all.size(); i++) {
-            RunResult.PhaseSummary p = all.get(i).summary();
+            StoredRun.PhaseSummary p = all.get(i).summary();
             double from = x.at(p.startS());
             double width = Math.rint(10 * (x.at(p.startS() + p.seconds()) - from)) / 10;
             boolean beforeThis = before;

@@ -1,9 +1,12 @@
 package headertank.app.check.chart;
 
-import headertank.app.check.chart.CurveChart.Line;
-import headertank.app.check.chart.CurveChart.Phase;
+import headertank.app.chart.CurveChart;
+import headertank.app.chart.CurveChart.Line;
+import headertank.app.chart.CurveChart.Phase;
+import headertank.app.chart.PanelDrawing;
+import headertank.app.chart.Scale;
+import headertank.app.chart.Ticks;
 import headertank.app.check.figure.FigureText;
-import headertank.app.check.figure.Scale;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.StoredRun;
 import headertank.app.check.stored.WhatIf;
@@ -133,7 +136,7 @@ public record WhatIfChart(CurveChart runs, Optional<CurveChart> needle, WhatIfWo
                 ? RunChart.temperatureScale(top, top + height, values, limitK)
                 : RunChart.temperatureScale(top, top + height, values);
         PanelDrawing panel = new PanelDrawing(shown.words("check.curve.temperatures", shown.degree()), x, y)
-                .ticks(RunChart.temperatureTicks(y, shown));
+                .ticks(shown.temperatureTicks(y));
         if (limited) {
             panel.limit("coolant-limit", limitK, shown.words("check.curve.limit", RunChart.whole(limitK, shown)));
         }
@@ -146,7 +149,7 @@ public record WhatIfChart(CurveChart runs, Optional<CurveChart> needle, WhatIfWo
                 RunChart.TOP,
                 top + height,
                 List.of(panel.draw()),
-                RunChart.minutes(x),
+                Ticks.minutes(x, RunChart.MOST_TIMES),
                 phases);
     }
 

@@ -1,7 +1,16 @@
 package headertank.app.check.figure;
 
+import headertank.app.chart.CurveChart.Tick;
+import headertank.app.chart.Scale;
+import headertank.app.chart.Ticks;
+import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.StoredMessage;
+import headertank.app.check.stored.StoredMessage.Amount;
+import headertank.app.check.stored.StoredMessage.AmountKind;
 import headertank.app.language.CalcWords;
+import headertank.app.language.FigureWords;
+import headertank.app.language.ModelWords;
 import headertank.app.unit.DecimalSign;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
@@ -18,6 +27,7 @@ public final class FigureText {
     private final UnitSystem system;
     private final MessageSource messages;
     private final CalcWords calcWords;
+    private final ModelWords words;
     private final Function<Instant, String> when;
     private final Locale locale;
 
@@ -25,11 +35,13 @@ public final class FigureText {
             UnitSystem system,
             MessageSource messages,
             CalcWords calcWords,
+            ModelWords words,
             Function<Instant, String> when,
             Locale locale) {
         this.system = system;
         this.messages = messages;
         this.calcWords = calcWords;
+        this.words = words;
         this.when = when;
         this.locale = locale;
     }
@@ -61,11 +73,6 @@ public final class FigureText {
     /** The coolant margin of a whole duty: without a balance there is none. */
     public String margin(double kelvin) {
         return Double.isInfinite(kelvin) && kelvin < 0 ? text("check.no-balance.short") : difference(kelvin);
-    }
-
-    /** The number of a difference, without unit. */
-    public String differenceNumber(double kelvin) {
-        return signed(Units.number(kelvin, Dimension.TEMPERATURE_DIFFERENCE, system), kelvin > 0 ? "+" : "");
     }
 
     /** From 5 to 95 %. */
@@ -135,6 +142,41 @@ public final class FigureText {
         return calcWords.of(english, locale);
     }
 
+    /** What a check says, in the language and units of the page. */
+    public String said(StoredMessage message) {
+        if (message.code().equals(StoredMessage.PLAIN)) {
+            return said(((StoredMessage.Text) message.arguments().get(0)).text());
+        }
+        return words.of(StoredWords.message(message), system, locale);
+    }
+
+    /** Name of a duty. */
+    public String duty(DutyResult duty) {
+        return words.duty(duty.id(), said(duty.label()), locale);
+    }
+
+    /** Name of the duty with this id; the id when there is none. */
+    public String duty(CheckResult check, String id) {
+        return check.duty(id).map(this::duty).orElse(id);
+    }
+
+    /** Name of an operating point. */
+    public String point(DutyResult duty, String id) {
+        return words.point(duty.id(), id, said(duty.pointLabel(id)), locale);
+    }
+
+    /** Name of an operating point of the duty with this id; its own id when there is none. */
+    public String point(CheckResult check, String duty, String id) {
+        return check.duty(duty).map(d -> point(d, id)).orElse(id);
+    }
+
+    /** A stored figure; a difference of temperatures has its sign. */
+    public String figure(Amount figure) {
+        return figure.kind() == AmountKind.TEMPERATURE_DIFFERENCE
+                ? difference(figure.si())
+                : new FigureWords(messages, system, locale).of(StoredWords.figure(figure));
+    }
+
     /** A day with its time at the shop. */
     public String when(Instant instant) {
         return when.apply(instant);
@@ -170,13 +212,9 @@ public final class FigureText {
         return messages.getMessage("check.chart.point." + id, null, id, locale);
     }
 
-    /** Round road speeds from zero, round in the shop's unit [m/s]. */
-    public List<Double> speedSteps(double toMPerS) {
-        return Scale.steps(0, toMPerS, Units.parse("20", Dimension.SPEED, system), 3);
-    }
-
-    public String speedNumber(double mPerS) {
-        return Units.number(mPerS, Dimension.SPEED, system);
+    /** Marks of a scale of road speeds. */
+    public List<Tick> speedTicks(Scale mPerS) {
+        return Ticks.of(mPerS, Dimension.SPEED, system, 20, 3);
     }
 
     /** Symbol of the shop's unit of speed. */
@@ -193,18 +231,18 @@ public final class FigureText {
         return Math.round(Units.value(kelvin, Dimension.TEMPERATURE, system));
     }
 
-    /** Round temperatures between two bounds, round in the shop's unit [K]. */
-    public List<Double> temperatureSteps(double fromK, double toK) {
-        double offset = system == UnitSystem.US ? 459.67 * 5 / 9 : 273.15;
-        double unit = system == UnitSystem.US ? 50.0 / 9 : 5;
-        return Scale.steps(fromK - offset, toK - offset, unit).stream()
-                .map(t -> t + offset)
-                .toList();
+    /** Marks of a scale of temperatures. */
+    public List<Tick> temperatureTicks(Scale kelvin) {
+        return Ticks.of(kelvin, Dimension.TEMPERATURE, system, leastDegrees(), 7);
     }
 
-    /** The least step of a scale of differences [K]. */
-    public double differenceStep() {
-        return system == UnitSystem.US ? 50.0 / 9 : 5;
+    /** Marks of a scale of differences of temperatures, with their signs. */
+    public List<Tick> differenceTicks(Scale kelvin) {
+        return Ticks.signed(Ticks.of(kelvin, Dimension.TEMPERATURE_DIFFERENCE, system, leastDegrees(), 7));
+    }
+
+    private double leastDegrees() {
+        return system == UnitSystem.US ? 10 : 5;
     }
 
     /** Symbol of the shop's unit of temperature. */

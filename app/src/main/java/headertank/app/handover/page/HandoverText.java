@@ -6,7 +6,6 @@ import headertank.app.check.stored.CheckResult.FlagLine;
 import headertank.app.handover.item.CheckItem;
 import headertank.app.handover.item.MeasuredQuantity;
 import headertank.app.handover.item.ReadingComparison;
-import headertank.app.language.CalcWords;
 import headertank.app.shop.Shops;
 import headertank.app.unit.Units;
 import headertank.calc.result.IdleExpectation.Band;
@@ -21,27 +20,25 @@ import org.springframework.stereotype.Component;
 public class HandoverText {
 
     private final MessageSource messages;
-    private final CalcWords calcWords;
     private final ShopFigures figures;
     private final Shops shops;
 
-    HandoverText(MessageSource messages, CalcWords calcWords, ShopFigures figures, Shops shops) {
+    HandoverText(MessageSource messages, ShopFigures figures, Shops shops) {
         this.messages = messages;
-        this.calcWords = calcWords;
         this.figures = figures;
         this.shops = shops;
     }
 
     public String title(CheckItem item) {
-        return item.flag().map(FlagLine::title).map(calcWords::of).orElseGet(() -> sentence(item, ""));
+        return item.flag().map(FlagLine::title).map(figures.current()::said).orElseGet(() -> sentence(item, ""));
     }
 
     public String why(CheckItem item) {
-        return item.flag().map(FlagLine::reason).map(calcWords::of).orElseGet(() -> sentence(item, ".why"));
+        return item.flag().map(FlagLine::reason).map(figures.current()::said).orElseGet(() -> sentence(item, ".why"));
     }
 
     public String how(CheckItem item) {
-        return item.flag().map(FlagLine::advice).map(calcWords::of).orElseGet(() -> sentence(item, ".how"));
+        return item.flag().map(FlagLine::advice).map(figures.current()::said).orElseGet(() -> sentence(item, ".how"));
     }
 
     private String sentence(CheckItem item, String part) {

@@ -3,11 +3,13 @@ package headertank.app.check.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import headertank.app.chart.CurveChart;
+import headertank.app.chart.CurveChart.Label;
+import headertank.app.chart.CurveChart.Limit;
+import headertank.app.chart.CurveChart.Panel;
+import headertank.app.chart.CurveChart.Tick;
+import headertank.app.chart.PanelDrawing;
 import headertank.app.check.Drifter;
-import headertank.app.check.chart.CurveChart.Label;
-import headertank.app.check.chart.CurveChart.Limit;
-import headertank.app.check.chart.CurveChart.Panel;
-import headertank.app.check.chart.CurveChart.Tick;
 import headertank.app.check.figure.FigureTextTest;
 import headertank.app.check.stored.StoredRun;
 import headertank.app.unit.UnitSystem;

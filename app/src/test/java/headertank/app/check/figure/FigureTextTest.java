@@ -3,6 +3,7 @@ package headertank.app.check.figure;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.MessageSources;
+import headertank.app.chart.Scale;
 import headertank.app.unit.UnitSystem;
 import java.time.Instant;
 import java.util.Locale;
@@ -15,7 +16,12 @@ public class FigureTextTest {
 
     public static FigureText in(UnitSystem system) {
         return new FigureText(
-                system, MessageSources.all(), MessageSources.calcWords(), Instant::toString, Locale.ENGLISH);
+                system,
+                MessageSources.all(),
+                MessageSources.calcWords(),
+                MessageSources.modelWords(),
+                Instant::toString,
+                Locale.ENGLISH);
     }
 
     private final FigureText metric = in(UnitSystem.METRIC);
@@ -49,9 +55,9 @@ public class FigureTextTest {
     @EnumSource(UnitSystem.class)
     void scalesAreRoundInTheShopsUnit(UnitSystem system) {
         FigureText shown = in(system);
-        assertThat(shown.temperatureSteps(340, 400)).hasSizeBetween(2, 8).allSatisfy(k -> assertThat(
-                        Double.parseDouble(shown.temperatureNumber(k)) % 5)
-                .isEqualTo(0));
+        assertThat(shown.temperatureTicks(new Scale(340, 400, 200, 0)))
+                .hasSizeBetween(2, 8)
+                .allSatisfy(t -> assertThat(Double.parseDouble(t.text()) % 5).isZero());
     }
 
     @Test

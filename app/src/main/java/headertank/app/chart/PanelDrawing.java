@@ -1,22 +1,23 @@
-package headertank.app.check.chart;
+package headertank.app.chart;
 
-import headertank.app.check.chart.CurveChart.Band;
-import headertank.app.check.chart.CurveChart.Curve;
-import headertank.app.check.chart.CurveChart.Label;
-import headertank.app.check.chart.CurveChart.Limit;
-import headertank.app.check.chart.CurveChart.Line;
-import headertank.app.check.chart.CurveChart.Panel;
-import headertank.app.check.chart.CurveChart.Tick;
-import headertank.app.check.figure.Scale;
+import headertank.app.chart.CurveChart.Band;
+import headertank.app.chart.CurveChart.Curve;
+import headertank.app.chart.CurveChart.Label;
+import headertank.app.chart.CurveChart.Limit;
+import headertank.app.chart.CurveChart.Line;
+import headertank.app.chart.CurveChart.Panel;
+import headertank.app.chart.CurveChart.Tick;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
 /** Draws one panel: collects curves and limits, then sets their names apart. */
-final class PanelDrawing {
+public final class PanelDrawing {
 
-    static final double LABEL_HEIGHT = 16;
+    /** Room for a name [px]. */
+    public static final double LABEL_HEIGHT = 16;
+
     static final Line LIMIT = new Line("#9b1c1c", 2, "10 4");
     static final Line BAND = new Line("#1f6b3a", 7, "none");
     private static final Line MARK = new Line("#4f5a60", 1.2, "3 3");
@@ -31,51 +32,72 @@ final class PanelDrawing {
     private List<Tick> ticks = List.of();
     private String area = "";
 
-    PanelDrawing(String title, Scale x, Scale y) {
+    public PanelDrawing(String title, Scale x, Scale y) {
         this.title = title;
         this.x = x;
         this.y = y;
     }
 
-    PanelDrawing ticks(List<Tick> marks) {
+    /** Marks of its scale. */
+    public PanelDrawing ticks(List<Tick> marks) {
         ticks = marks;
         return this;
     }
 
-    double at(double value) {
-        return y.at(value);
-    }
-
-    PanelDrawing band(double from, double to, String name) {
+    /** A stretch that means something. */
+    public PanelDrawing band(double from, double to, String name) {
         double high = y.at(to);
         bands.add(new Band(high, Math.rint(10 * (y.at(from) - high)) / 10));
         return name(name, y.at(0.5 * (from + to)), BAND);
     }
 
     /** A value that is not to be passed. */
-    PanelDrawing limit(String key, double value, String name) {
+    public PanelDrawing limit(String key, double value, String name) {
         limits.add(new Limit(key, y.at(value), true));
         return name(name, y.at(value), LIMIT);
     }
 
     /** A value to compare with. */
-    PanelDrawing mark(String key, double value, String name) {
+    public PanelDrawing mark(String key, double value, String name) {
         limits.add(new Limit(key, y.at(value), false));
         return name(name, y.at(value), MARK);
     }
 
     /** A curve named where it ends; without a name when that is empty. */
-    PanelDrawing curve(String key, String name, Line line, List<Double> times, List<Double> values) {
+    public PanelDrawing curve(String key, String name, Line line, List<Double> times, List<Double> values) {
         curves.add(new Curve(key, points(times, values), line));
         return values.isEmpty() ? this : name(name, y.at(values.get(values.size() - 1)), line);
     }
 
-    PanelDrawing area(List<Double> times, List<Double> values) {
+    /** What lies below a curve, filled. */
+    public PanelDrawing area(List<Double> times, List<Double> values) {
         if (!times.isEmpty()) {
             area = point(times.get(0), 0) + points(times, values) + " " + point(times.get(times.size() - 1), 0);
             area = area.strip();
         }
         return this;
+    }
+
+    /** The part of a curve that lies inside; it ends where it crosses an edge, and its name is written elsewhere. */
+    public PanelDrawing within(String key, Line line, List<Double> along, List<Double> values) {
+        List<Double> xs = new ArrayList<>();
+        List<Double> ys = new ArrayList<>();
+        for (int i = 0; i < along.size(); i++) {
+            double here = values.get(i);
+            if (y.holds(here)) {
+                xs.add(along.get(i));
+                ys.add(here);
+            }
+            for (double edge : i + 1 < along.size() ? new double[] {y.from(), y.to()} : new double[0]) {
+                double next = values.get(i + 1);
+                if ((here - edge) * (next - edge) < 0) {
+                    double share = (edge - here) / (next - here);
+                    xs.add(along.get(i) + share * (along.get(i + 1) - along.get(i)));
+                    ys.add(edge);
+                }
+            }
+        }
+        return curve(key, "", line, xs, ys);
     }
 
     private PanelDrawing name(String text, double at, Line line) {
@@ -97,7 +119,7 @@ final class PanelDrawing {
         return String.format(Locale.ROOT, "%.1f,%.1f ", x.at(time), y.at(value));
     }
 
-    Panel draw() {
+    public Panel draw() {
         return new Panel(
                 title,
                 Math.min(y.start(), y.end()),

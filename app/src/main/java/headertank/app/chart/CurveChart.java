@@ -1,16 +1,16 @@
-package headertank.app.check.chart;
+package headertank.app.chart;
 
 import java.util.List;
 
 /**
- * Panels below each other over one axis of time, for drawing on page and paper: geometry in pixels of the drawing, and words
+ * Panels below each other over one axis, for drawing on page and paper: geometry in pixels of the drawing, and words
  * where a curve or a limit is named directly beside it.
  *
  * @param top where phases begin to be shaded
- * @param bottom where the axis of time lies
+ * @param bottom where the axis lies
  * @param panels from top to bottom
- * @param times marks on the axis, in minutes
- * @param phases stretches of the schedule; empty when there is only one
+ * @param across marks on the axis
+ * @param phases stretches of a schedule; empty when there is only one
  */
 public record CurveChart(
         int width,
@@ -20,12 +20,12 @@ public record CurveChart(
         double top,
         double bottom,
         List<Panel> panels,
-        List<Tick> times,
+        List<Tick> across,
         List<Phase> phases) {
 
     public CurveChart {
         panels = List.copyOf(panels);
-        times = List.copyOf(times);
+        across = List.copyOf(across);
         phases = List.copyOf(phases);
     }
 
