@@ -63,8 +63,6 @@ final class ClassDefaults {
 
     private static final String FROM_POWER = FROM_POWER_AND_FACE;
 
-    /** Stock cars of more than this have two fans [W]; from memory. */
-    private static final double TWO_FANS_W = 110e3;
 
     private static final Map<BuildField, Default> TABLE = table(List.of(
             choice(
