@@ -122,10 +122,9 @@ final class ClassDefaults {
                     FAN_COUNT,
                     c -> c.is(FAN_DRIVE, FanDrive.CLUTCH)
                             ? 1
-                            : byClass(1, c.value(ENGINE_POWER) > TWO_FANS_W ? 2 : 1, 2, 2)
-                                    .from(c),
+                            : byClass(1, 1, 2, 2).from(c),
                     EXACT,
-                    "from the power, typical of the class"),
+                    OF_CLASS),
             number(
                     FAN_DIAMETER,
                     ClassDefaults::fanDiameter,
