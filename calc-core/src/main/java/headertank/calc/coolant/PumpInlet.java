@@ -50,11 +50,6 @@ public record PumpInlet(double pressurePa, double availablePa, double requiredPa
         return new PumpInlet(pressure, available, required, margin, 1 - (1 - CAVITATING_FLOW) * lacking);
     }
 
-    /** @return whether the pump cavitates */
-    public boolean cavitates() {
-        return marginPa < 0;
-    }
-
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         return List.of(
