@@ -1,5 +1,8 @@
 package headertank.app.drawing;
 
+import headertank.app.drawing.ink.DrawingPanel;
+import headertank.app.drawing.ink.TextWidth;
+import headertank.app.drawing.ink.Pen;
 import static headertank.calc.carspec.BuildField.AIR_DUCT;
 import static headertank.calc.carspec.BuildField.AIR_EXIT;
 import static headertank.calc.carspec.BuildField.AIR_EXIT_AREA;

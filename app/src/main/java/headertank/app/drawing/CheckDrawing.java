@@ -1,5 +1,6 @@
 package headertank.app.drawing;
 
+import headertank.app.drawing.ink.DrawingPanel;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.PointResult;
 import java.util.List;

@@ -1,5 +1,7 @@
 package headertank.app.drawing;
 
+import headertank.app.drawing.ink.DrawingPanel;
+import headertank.app.drawing.ink.Pen;
 import static headertank.calc.carspec.BuildField.CAP_PRESSURE;
 import static headertank.calc.carspec.BuildField.CORE_DEPTH;
 import static headertank.calc.carspec.BuildField.CORE_HEIGHT;

@@ -1,5 +1,7 @@
 package headertank.app.drawing;
 
+import headertank.app.drawing.ink.TextWidth;
+import headertank.app.drawing.ink.DrawingLabel;
 import headertank.app.chart.CurveChart;
 import headertank.app.chart.CurveChart.Line;
 import headertank.app.chart.PanelDrawing;

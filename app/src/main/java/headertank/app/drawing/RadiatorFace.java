@@ -1,5 +1,6 @@
 package headertank.app.drawing;
 
+import headertank.app.drawing.ink.Pen;
 import static headertank.calc.carspec.BuildField.CORE_HEIGHT;
 import static headertank.calc.carspec.BuildField.CORE_PASSES;
 import static headertank.calc.carspec.BuildField.CORE_TANKS;

@@ -1,5 +1,7 @@
 package headertank.app.drawing;
 
+import headertank.app.drawing.ink.DrawingPanel;
+import headertank.app.drawing.ink.DrawingLabel;
 import headertank.app.chart.CurveChart;
 import headertank.app.chart.CurveChart.Line;
 import java.util.List;

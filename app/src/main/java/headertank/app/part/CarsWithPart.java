@@ -14,7 +14,7 @@ import org.springframework.transaction.annotation.Transactional;
 /** Which cars have a part, for a recall: by their newest revision, and by an older one. */
 @Component
 @Transactional(readOnly = true)
-class CarsWithPart {
+public class CarsWithPart {
 
     /**
      * A car that has, or had, the part.
@@ -24,7 +24,7 @@ class CarsWithPart {
      * @param newest the car's newest revision
      * @param changed fields in which that revision differs from the catalogue
      */
-    record Line(
+    public record Line(
             long carId,
             String plate,
             String title,
@@ -56,7 +56,7 @@ class CarsWithPart {
     private final JdbcClient jdbc;
     private final CurrentUser user;
 
-    CarsWithPart(JdbcClient jdbc, CurrentUser user) {
+    public CarsWithPart(JdbcClient jdbc, CurrentUser user) {
         this.jdbc = jdbc;
         this.user = user;
     }
@@ -66,7 +66,7 @@ class CarsWithPart {
         return user.has(Role.FRONT_DESK) || user.has(Role.OWNER);
     }
 
-    List<Line> of(long partId) {
+    public List<Line> of(long partId) {
         boolean owners = ownersShown();
         return jdbc.sql(CARS)
                 .param("shop", user.shopId())

@@ -1,5 +1,9 @@
 package headertank.app.drawing;
 
+import headertank.app.drawing.ink.DrawingPanel;
+import headertank.app.drawing.ink.Stroke;
+import headertank.app.drawing.ink.TextWidth;
+import headertank.app.drawing.ink.DrawingLabel;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.chart.CurveChart;

@@ -1,5 +1,8 @@
 package headertank.app.drawing;
 
+import headertank.app.drawing.ink.DrawingPanel;
+import headertank.app.drawing.ink.Stroke;
+import headertank.app.drawing.ink.DrawingLabel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

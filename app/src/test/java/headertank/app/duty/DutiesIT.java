@@ -1,5 +1,6 @@
 package headertank.app.duty;
 
+import headertank.app.duty.log.LogTextTest;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.hamcrest.Matchers.containsString;

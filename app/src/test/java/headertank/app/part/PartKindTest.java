@@ -1,5 +1,6 @@
 package headertank.app.part;
 
+import headertank.app.part.file.PartFile;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.calc.carspec.BuildField;
