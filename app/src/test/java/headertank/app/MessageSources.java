@@ -1,6 +1,8 @@
 package headertank.app;
 
 import headertank.app.language.CalcWords;
+import headertank.app.language.ModelWords;
+import headertank.app.unit.UnitSystem;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import org.springframework.context.MessageSource;
@@ -21,5 +23,10 @@ public final class MessageSources {
     /** What calc-core says, in each language. */
     public static CalcWords calcWords() {
         return new CalcWords(all());
+    }
+
+    /** What calc-core says, for a metric shop. */
+    public static ModelWords modelWords() {
+        return new ModelWords(all(), () -> UnitSystem.METRIC);
     }
 }

@@ -1,5 +1,6 @@
 package headertank.app.check;
 
+import headertank.app.check.figure.FigureText;
 import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.Decision;
 import headertank.app.check.stored.DutyResult;
@@ -9,11 +10,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What a signature may say about a check. Holding a car back is always possible. */
+/** What a signature may say about a check. Holding a car back is always possible; a signature that replaces another says why. */
 final class SignOffRules {
 
     /**
@@ -28,11 +28,14 @@ final class SignOffRules {
     private SignOffRules() {}
 
     /**
-     * @param words what calc-core calls things, in the language of whoever signs
+     * @param shown words and units of whoever signs
      * @return why the signature is refused, empty when it is not
      */
-    static List<Fault> faults(StoredCheck check, SignOffForm form, UnaryOperator<String> words) {
+    static List<Fault> faults(StoredCheck check, SignOffForm form, FigureText shown) {
         List<Fault> faults = new ArrayList<>();
+        if (form.decision() != null && check.isSigned() && form.remark().isBlank()) {
+            faults.add(new Fault("remark", "check.sign.why-again", ""));
+        }
         if (form.decision() == null || form.decision() == Decision.HOLD_BACK) {
             return faults;
         }
@@ -42,13 +45,13 @@ final class SignOffRules {
         CheckResult result = check.result();
         boolean plain = form.decision() == Decision.DELIVER;
         if (plain && !result.refused().isEmpty()) {
-            faults.add(new Fault("decision", "check.sign.refused", labels(result.refused(), words)));
+            faults.add(new Fault("decision", "check.sign.refused", labels(result.refused(), shown)));
         } else if (plain && !result.conditions().isEmpty()) {
             faults.add(new Fault("decision", "check.sign.has-conditions", ""));
         }
         if (!plain) {
             withConditions(result, form).ifPresent(faults::add);
-            unnamed(result, form.remark(), words).ifPresent(faults::add);
+            unnamed(result, form.remark(), shown).ifPresent(faults::add);
         }
         return faults;
     }
@@ -62,12 +65,12 @@ final class SignOffRules {
     }
 
     /** A car that was refused leaves only with a remark that names what it was refused for. */
-    private static Optional<Fault> unnamed(CheckResult result, String remark, UnaryOperator<String> words) {
+    private static Optional<Fault> unnamed(CheckResult result, String remark, FigureText shown) {
         String said = remark.toLowerCase(Locale.ROOT);
         List<DutyResult> missing =
-                result.refused().stream().filter(d -> !isNamed(d, said, words)).toList();
+                result.refused().stream().filter(d -> !isNamed(d, said, shown)).toList();
         if (!missing.isEmpty()) {
-            return Optional.of(new Fault("remark", "check.sign.name-refused", labels(missing, words)));
+            return Optional.of(new Fault("remark", "check.sign.name-refused", labels(missing, shown)));
         }
         return !result.stops().isEmpty() && remark.isBlank()
                 ? Optional.of(new Fault(
@@ -75,13 +78,13 @@ final class SignOffRules {
                         "check.sign.name-stop",
                         result.stops().stream()
                                 .map(CheckResult.FlagLine::title)
-                                .map(words)
+                                .map(shown::said)
                                 .collect(Collectors.joining(", "))))
                 : Optional.empty();
     }
 
-    private static boolean isNamed(DutyResult duty, String remark, UnaryOperator<String> words) {
-        return Stream.of(duty.label(), words.apply(duty.label()))
+    private static boolean isNamed(DutyResult duty, String remark, FigureText shown) {
+        return Stream.of(duty.label(), shown.said(duty.label()))
                 .map(label -> name(label).toLowerCase(Locale.ROOT))
                 .anyMatch(remark::contains);
     }
@@ -91,7 +94,7 @@ final class SignOffRules {
         return label.split(":", 2)[0].strip();
     }
 
-    private static String labels(List<DutyResult> duties, UnaryOperator<String> words) {
-        return duties.stream().map(d -> name(words.apply(d.label()))).collect(Collectors.joining(", "));
+    private static String labels(List<DutyResult> duties, FigureText shown) {
+        return duties.stream().map(d -> name(shown.said(d.label()))).collect(Collectors.joining(", "));
     }
 }

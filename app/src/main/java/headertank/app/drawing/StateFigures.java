@@ -1,6 +1,7 @@
 package headertank.app.drawing;
 
 import headertank.app.check.stored.PointResult;
+import headertank.app.check.stored.StoredMessage;
 import headertank.calc.result.CoolingCurves;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -24,7 +25,7 @@ final class StateFigures {
     /** A line of the working [SI]; NaN when there is none. */
     double worked(String section, String symbol) {
         return point.working().stream()
-                .filter(s -> s.title().equals(section))
+                .filter(s -> s.title().equals(StoredMessage.plain(section)))
                 .flatMap(s -> s.lines().stream())
                 .filter(l -> l.symbol().equals(symbol))
                 .mapToDouble(l -> l.value())

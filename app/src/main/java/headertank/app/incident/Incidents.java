@@ -7,9 +7,9 @@ import headertank.app.carspec.Revisions;
 import headertank.app.check.Checks;
 import headertank.app.check.stored.CheckLine;
 import headertank.app.check.stored.Decision;
+import headertank.app.check.stored.StoredVerdict;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
-import headertank.calc.verdict.Verdict;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -84,7 +84,7 @@ public class Incidents {
         return covers(check, duty)
                 && check.verdicts().stream()
                         .filter(v -> duty.isEmpty() || v.duty().equals(duty))
-                        .allMatch(v -> v.verdict() == Verdict.GO);
+                        .allMatch(v -> v.verdict() == StoredVerdict.GO);
     }
 
     /** A report of this shop. */

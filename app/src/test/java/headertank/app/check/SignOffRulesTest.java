@@ -2,17 +2,19 @@ package headertank.app.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import headertank.app.check.figure.FigureTextTest;
 import headertank.app.check.stored.CheckLine;
 import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.CheckResult.Condition;
 import headertank.app.check.stored.Decision;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.StoredCheck;
-import headertank.calc.verdict.Verdict;
+import headertank.app.check.stored.StoredMessage;
+import headertank.app.check.stored.StoredVerdict;
+import headertank.app.unit.UnitSystem;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /** What a signature may say. */
@@ -20,12 +22,13 @@ class SignOffRulesTest {
 
     @Test
     void aCleanGoIsDelivered() {
-        assertThat(faults(check(Verdict.GO, false, 0), Decision.DELIVER, "")).isEmpty();
+        assertThat(faults(check(StoredVerdict.GO, false, 0), Decision.DELIVER, ""))
+                .isEmpty();
     }
 
     @Test
     void aRefusedDutyIsHeldBackOrNamed() {
-        StoredCheck refused = check(Verdict.NO_GO, false, 0);
+        StoredCheck refused = check(StoredVerdict.NO_GO, false, 0);
         assertThat(faults(refused, Decision.DELIVER, "Drift")).containsExactly("check.sign.refused");
         assertThat(faults(refused, Decision.DELIVER_WITH_CONDITIONS, "fine"))
                 .containsExactly("check.sign.name-refused");
@@ -36,7 +39,7 @@ class SignOffRulesTest {
 
     @Test
     void conditionsAreAcceptedOneByOne() {
-        StoredCheck conditions = check(Verdict.GO_WITH_CONDITIONS, true, 0);
+        StoredCheck conditions = check(StoredVerdict.GO_WITH_CONDITIONS, true, 0);
         assertThat(faults(conditions, Decision.DELIVER, "")).containsExactly("check.sign.has-conditions");
         assertThat(faults(conditions, Decision.DELIVER_WITH_CONDITIONS, "")).containsExactly("check.sign.not-accepted");
         assertThat(faults(conditions, Decision.DELIVER_WITH_CONDITIONS, "", "a"))
@@ -45,19 +48,23 @@ class SignOffRulesTest {
 
     @Test
     void anOutdatedCheckIsNotDelivered() {
-        assertThat(faults(check(Verdict.GO, false, 2), Decision.DELIVER, "")).containsExactly("check.sign.out-of-date");
-        assertThat(faults(check(Verdict.GO, false, 2), Decision.HOLD_BACK, "")).isEmpty();
+        assertThat(faults(check(StoredVerdict.GO, false, 2), Decision.DELIVER, ""))
+                .containsExactly("check.sign.out-of-date");
+        assertThat(faults(check(StoredVerdict.GO, false, 2), Decision.HOLD_BACK, ""))
+                .isEmpty();
     }
 
     private static List<String> faults(StoredCheck check, Decision decision, String remark, String... accepted) {
         return SignOffRules.faults(
-                        check, new SignOffForm(decision, remark, List.of(accepted)), UnaryOperator.identity())
+                        check,
+                        new SignOffForm(decision, remark, List.of(accepted)),
+                        FigureTextTest.in(UnitSystem.METRIC))
                 .stream()
                 .map(SignOffRules.Fault::key)
                 .toList();
     }
 
-    private static StoredCheck check(Verdict verdict, boolean condition, int newer) {
+    private static StoredCheck check(StoredVerdict verdict, boolean condition, int newer) {
         DutyResult drift = new DutyResult(
                 "drift",
                 "Drift",
@@ -75,7 +82,9 @@ class SignOffRulesTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of());
-        List<Condition> conditions = condition ? List.of(new Condition("a", "drift", "ALTERNATOR", "do")) : List.of();
+        List<Condition> conditions = condition
+                ? List.of(new Condition("a", "drift", Condition.subject("ALTERNATOR"), StoredMessage.plain("do")))
+                : List.of();
         CheckResult result = new CheckResult(
                 "0.1.0",
                 1,

@@ -42,7 +42,11 @@ final class PageExamples {
     private static final Map<String, String> ADDRESSES = Map.ofEntries(
             same("/"),
             same("/login"),
+            same("/offline"),
             same("/accounts"),
+            same("/first-steps"),
+            same("/glossary"),
+            Map.entry("/audit", "/audit?action=car.added"),
             same("/account/password"),
             same("/cars"),
             same("/cars/new"),
@@ -77,11 +81,13 @@ final class PageExamples {
             Map.entry("/customers/{id}", "/customers/<customer>"),
             Map.entry("/customers/{id}/edit", "/customers/<customer>/edit"),
             Map.entry("/checks/{id}", "/checks/<check>"),
+            same("/incidents"),
             Map.entry("/incidents/{id}", "/incidents/<incident>"),
             same("/jobs"),
             same("/jobs/unsigned"),
             same("/jobs/overdue"),
             Map.entry("/jobs/{id}", "/jobs/<job>"),
+            Map.entry("/jobs/{id}/hand-over", "/jobs/<job>/hand-over"),
             Map.entry("/jobs/{id}/edit", "/jobs/<job>/edit"));
 
     /** Pages that look different for another role or in another state, beside the first of their route. */
@@ -106,6 +112,8 @@ final class PageExamples {
             Map.entry("/checks/{id}/sheet.pdf", "a download"),
             Map.entry("/cars/{id}/label.pdf", "a download"),
             Map.entry("/parts/export.csv", "a download"),
+            Map.entry("/audit.csv", "a download"),
+            Map.entry("/jobs.csv", "a download"),
             Map.entry("/parts/{id}/cars.csv", "a download"),
             Map.entry("/duties/{id}/csv", "a download"),
             Map.entry("/handover-photos/{id}", "a picture"),

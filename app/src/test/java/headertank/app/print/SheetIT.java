@@ -9,10 +9,12 @@ import headertank.app.account.People;
 import headertank.app.check.Checks;
 import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
+import headertank.app.check.figure.FigureTextTest;
 import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.Decision;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
+import headertank.app.unit.UnitSystem;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -79,7 +81,8 @@ class SheetIT {
                 .contains("calc-core) " + result.calcCoreVersion(), String.valueOf(result.seed()))
                 .contains(checks.byId(check).resultSha256().substring(0, 16))
                 .doesNotContain("Out of date", "#", "NaN", "Infinity");
-        assertThat(result.flags()).allSatisfy(f -> assertThat(text).contains(f.title()));
+        assertThat(result.flags()).allSatisfy(f -> assertThat(text)
+                .contains(FigureTextTest.in(UnitSystem.METRIC).said(f.title())));
         assertThat(text).contains("Assumptions (" + result.assumptions().size() + ")");
     }
 

@@ -119,7 +119,7 @@ public final class RunChart {
     }
 
     private Panel current(double top) {
-        double peak = run.current().map(RunResult.Current::peakFanA).orElse(0.0);
+        double peak = run.current().map(StoredRun.Current::peakFanA).orElse(0.0);
         double highest = Math.max(10, Math.max(peak, highest(curves.fanCurrentA())));
         Scale y = new Scale(0, highest * 1.05, top + SMALL, top);
         PanelDrawing panel = new PanelDrawing(shown.words("check.curve.current"), x, y)
@@ -132,7 +132,7 @@ public final class RunChart {
     }
 
     private Panel voltage(double top) {
-        double lowest = run.current().map(RunResult.Current::lowestVoltageV).orElse(RunResult.Current.BATTERY_V);
+        double lowest = run.current().map(StoredRun.Current::lowestVoltageV).orElse(RunResult.Current.BATTERY_V);
         double from = Math.min(11.5, Math.min(lowest, lowest(curves.voltageV(), lowest)) - 0.2);
         double to = Math.max(14, highest(curves.voltageV()) + 0.2);
         Scale y = new Scale(from, to, top + SMALL, top);
@@ -175,7 +175,7 @@ public final class RunChart {
         List<Phase> phases = new ArrayList<>();
         boolean before = true;
         for (int i = 0; i < all.size(); i++) {
-            RunResult.PhaseSummary p = all.get(i).summary();
+            StoredRun.PhaseSummary p = all.get(i).summary();
             double from = x.at(p.startS());
             double width = Math.rint(10 * (x.at(p.startS() + p.seconds()) - from)) / 10;
             boolean beforeThis = before;

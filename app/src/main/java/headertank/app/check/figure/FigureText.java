@@ -3,8 +3,14 @@ package headertank.app.check.figure;
 import headertank.app.chart.CurveChart.Tick;
 import headertank.app.chart.Scale;
 import headertank.app.chart.Ticks;
+import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.StoredMessage;
+import headertank.app.check.stored.StoredMessage.Amount;
+import headertank.app.check.stored.StoredMessage.AmountKind;
 import headertank.app.language.CalcWords;
+import headertank.app.language.FigureWords;
+import headertank.app.language.ModelWords;
 import headertank.app.unit.DecimalSign;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
@@ -21,6 +27,7 @@ public final class FigureText {
     private final UnitSystem system;
     private final MessageSource messages;
     private final CalcWords calcWords;
+    private final ModelWords words;
     private final Function<Instant, String> when;
     private final Locale locale;
 
@@ -28,11 +35,13 @@ public final class FigureText {
             UnitSystem system,
             MessageSource messages,
             CalcWords calcWords,
+            ModelWords words,
             Function<Instant, String> when,
             Locale locale) {
         this.system = system;
         this.messages = messages;
         this.calcWords = calcWords;
+        this.words = words;
         this.when = when;
         this.locale = locale;
     }
@@ -131,6 +140,41 @@ public final class FigureText {
     /** What calc-core said, in the language of the page. */
     public String said(String english) {
         return calcWords.of(english, locale);
+    }
+
+    /** What a check says, in the language and units of the page. */
+    public String said(StoredMessage message) {
+        if (message.code().equals(StoredMessage.PLAIN)) {
+            return said(((StoredMessage.Text) message.arguments().get(0)).text());
+        }
+        return words.of(StoredWords.message(message), system, locale);
+    }
+
+    /** Name of a duty. */
+    public String duty(DutyResult duty) {
+        return words.duty(duty.id(), said(duty.label()), locale);
+    }
+
+    /** Name of the duty with this id; the id when there is none. */
+    public String duty(CheckResult check, String id) {
+        return check.duty(id).map(this::duty).orElse(id);
+    }
+
+    /** Name of an operating point. */
+    public String point(DutyResult duty, String id) {
+        return words.point(duty.id(), id, said(duty.pointLabel(id)), locale);
+    }
+
+    /** Name of an operating point of the duty with this id; its own id when there is none. */
+    public String point(CheckResult check, String duty, String id) {
+        return check.duty(duty).map(d -> point(d, id)).orElse(id);
+    }
+
+    /** A stored figure; a difference of temperatures has its sign. */
+    public String figure(Amount figure) {
+        return figure.kind() == AmountKind.TEMPERATURE_DIFFERENCE
+                ? difference(figure.si())
+                : new FigureWords(messages, system, locale).of(StoredWords.figure(figure));
     }
 
     /** A day with its time at the shop. */

@@ -4,6 +4,7 @@ import headertank.app.check.stored.DutyResult;
 import headertank.app.field.FieldText;
 import headertank.app.language.CalcWords;
 import headertank.app.language.Dates;
+import headertank.app.language.ModelWords;
 import headertank.app.shop.Shops;
 import headertank.calc.carspec.BuildField;
 import org.springframework.context.MessageSource;
@@ -18,19 +19,22 @@ public class ShopFigures {
     private final MessageSource messages;
     private final FieldText fields;
     private final CalcWords calcWords;
+    private final ModelWords words;
     private final Dates dates;
 
-    ShopFigures(Shops shops, MessageSource messages, FieldText fields, CalcWords calcWords, Dates dates) {
+    ShopFigures(
+            Shops shops, MessageSource messages, FieldText fields, CalcWords calcWords, ModelWords words, Dates dates) {
         this.shops = shops;
         this.messages = messages;
         this.fields = fields;
         this.calcWords = calcWords;
+        this.words = words;
         this.dates = dates;
     }
 
     public FigureText current() {
         return new FigureText(
-                shops.current().unitSystem(), messages, calcWords, dates::when, LocaleContextHolder.getLocale());
+                shops.current().unitSystem(), messages, calcWords, words, dates::when, LocaleContextHolder.getLocale());
     }
 
     /** Name of a field, or its key when it no longer exists. */
@@ -49,18 +53,10 @@ public class ShopFigures {
     public String finding(FigureText shown, DutyResult duty, DutyResult.FindingLine finding, int samples) {
         String key = "check.finding." + finding.code();
         String value = finding.code().equals("COOLANT_PROBABILITY")
-                ? shown.probability(finding.value(), samples)
-                : shown.figure(finding.value(), finding.unit());
+                ? shown.probability(finding.figure().si(), samples)
+                : shown.figure(finding.figure());
         String sentence = messages.getMessage(
                 key, new Object[] {value, shown.margin(duty.coolantMarginK())}, null, LocaleContextHolder.getLocale());
-        return sentence == null ? said(finding.text()) : sentence;
-    }
-
-    /** A stored sentence, which may be the title of a flag with a full stop. */
-    private String said(String text) {
-        String whole = calcWords.of(text);
-        return whole.equals(text) && text.endsWith(".")
-                ? calcWords.of(text.substring(0, text.length() - 1)) + "."
-                : whole;
+        return sentence == null ? shown.said(finding.text()) : sentence;
     }
 }

@@ -29,16 +29,60 @@ final class RunSnapshot {
                 run.batteryAmpereHours(),
                 run.fanStarts(),
                 run.energyErrorShare(),
-                Optional.of(run.settled()),
-                Optional.of(run.window()),
-                Optional.of(run.current()),
-                Optional.of(run.hood()),
-                run.sensors(),
+                Optional.of(settled(run.settled())),
+                Optional.of(window(run.window())),
+                Optional.of(current(run.current())),
+                Optional.of(new StoredRun.Hood(
+                        run.hood().peakAirK(),
+                        run.hood().peakPanelK(),
+                        run.hood().peakTouchK())),
+                run.sensors().stream().map(RunSnapshot::sensor).toList(),
                 run.phases().stream()
-                        .map(p -> new StoredRun.Phase(duty.point(p.pointId()).label(), p))
+                        .map(p -> new StoredRun.Phase(duty.point(p.pointId()).label(), phase(p)))
                         .toList(),
-                Optional.of(run.numerics()),
+                Optional.of(numerics(run.numerics())),
                 curves(Thinning.forAll(run.trace())));
+    }
+
+    private static StoredRun.Settled settled(RunResult.Settled s) {
+        return new StoredRun.Settled(s.coolantK(), s.swingK(), s.gaugeSwingK(), s.pointId());
+    }
+
+    static StoredRun.Window window(RunResult.Window w) {
+        return new StoredRun.Window(w.secondsBelow(), w.secondsAbove());
+    }
+
+    static StoredRun.Current current(RunResult.Current c) {
+        return new StoredRun.Current(c.peakFanA(), c.peakLoadA(), c.lowestVoltageV(), c.deficitMinutes());
+    }
+
+    private static StoredRun.SensorError sensor(RunResult.SensorError e) {
+        return new StoredRun.SensorError(
+                e.placement().name(),
+                e.lowestErrorK(),
+                e.lowestAtS(),
+                e.secondsLow(),
+                e.longestLowS(),
+                e.standingErrorK(),
+                e.standingSeconds(),
+                e.standingLowSeconds());
+    }
+
+    private static StoredRun.PhaseSummary phase(RunResult.PhaseSummary p) {
+        return new StoredRun.PhaseSummary(
+                p.pointId(),
+                p.startS(),
+                p.seconds(),
+                p.startCoolantK(),
+                p.peakCoolantK(),
+                p.endCoolantK(),
+                p.peakOilK(),
+                p.secondsAboveLimit(),
+                p.fanAmpereHours());
+    }
+
+    private static StoredRun.Numerics numerics(RunResult.Numerics n) {
+        return new StoredRun.Numerics(n.steps(), n.rejectedSteps(), n.evaluations(), n.events(), n.eventErrorK());
     }
 
     /** A moment that may never have come. */

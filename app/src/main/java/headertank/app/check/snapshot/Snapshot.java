@@ -1,6 +1,5 @@
 package headertank.app.check.snapshot;
 
-import headertank.app.check.stored.CheckFormat;
 import headertank.app.check.stored.CheckInput;
 import headertank.app.check.stored.CheckInput.Value;
 import headertank.app.check.stored.CheckResult;
@@ -8,24 +7,35 @@ import headertank.app.check.stored.CheckResult.AssumedValue;
 import headertank.app.check.stored.CheckResult.Condition;
 import headertank.app.check.stored.CheckResult.Consequence;
 import headertank.app.check.stored.CheckResult.FlagLine;
+import headertank.app.check.stored.CheckResult.FlowLine;
+import headertank.app.check.stored.CheckResult.Gain;
+import headertank.app.check.stored.CheckResult.ImprovementLine;
 import headertank.app.check.stored.CheckResult.NoteLine;
 import headertank.app.check.stored.CheckResult.PlugInLine;
 import headertank.app.check.stored.CheckResult.SlowCoolantAnswer;
+import headertank.app.check.stored.CheckResult.Weight;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.PointResult;
+import headertank.app.check.stored.PointResult.WorkingLine;
+import headertank.app.check.stored.PointResult.WorkingPart;
+import headertank.app.check.stored.StoredMessage;
+import headertank.app.check.stored.StoredMessage.Amount;
+import headertank.app.check.stored.StoredMessage.AmountKind;
+import headertank.app.check.stored.StoredVerdict;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.SensorPlacement;
-import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Entry;
+import headertank.calc.quantity.Spread;
 import headertank.calc.quantity.Stated;
 import headertank.calc.quantity.WorkingSection;
-import headertank.calc.rating.SlowCoolant;
 import headertank.calc.result.Balance;
 import headertank.calc.result.Figures;
+import headertank.calc.result.Improvement;
 import headertank.calc.result.PointRating;
+import headertank.calc.result.SlowCoolant;
 import headertank.calc.risk.Flag;
 import headertank.calc.verdict.DutyOutcome;
 import headertank.calc.verdict.DutyVerdict;
@@ -63,9 +73,8 @@ public final class Snapshot {
                             stated,
                             token,
                             entry.map(e -> e.from().name()).orElse(ASSUMED),
-                            r.spread(f)));
+                            spread(r.spread(f))));
         }
-        List<Duty> duties = rating.duties().stream().map(DutyVerdict::duty).toList();
         return new CheckInput(
                 revisionId,
                 revisionNumber,
@@ -74,7 +83,7 @@ public final class Snapshot {
                 rating.samples(),
                 r.build().carClass().name(),
                 fields,
-                CheckFormat.mapper().valueToTree(duties));
+                rating.duties().stream().map(d -> DutySnapshot.of(d.duty())).toList());
     }
 
     /** @return what came out */
@@ -90,9 +99,9 @@ public final class Snapshot {
                 r.token(BuildField.GAUGE_SENSOR),
                 rating.duties().stream().map(d -> duty(d, rating, rater)).toList(),
                 rating.flags().stream().map(Snapshot::flag).toList(),
-                rating.improvements(),
+                rating.improvements().stream().map(Snapshot::improvement).toList(),
                 r.assumptions().stream()
-                        .map(a -> new AssumedValue(a.field().key(), a.value(), a.token(), a.why()))
+                        .map(a -> new AssumedValue(a.field().key(), a.value(), a.token(), says(a.why())))
                         .toList(),
                 rating.notes().stream()
                         .map(n -> new NoteLine(
@@ -102,7 +111,7 @@ public final class Snapshot {
                                 n.covered().max(),
                                 n.action().name(),
                                 n.widening(),
-                                n.why()))
+                                says(n.why())))
                         .toList(),
                 rating.plugIns().stream()
                         .map(p -> new PlugInLine(p.kind(), p.id(), p.version(), p.source(), p.problem()))
@@ -114,11 +123,19 @@ public final class Snapshot {
     private static SlowCoolantAnswer slowCoolant(DutyOutcome o, Resolved r, Rater rater) {
         SlowCoolant answer = rater.slowCoolant(r.build(), o.duty(), o.decidingPointId());
         return new SlowCoolantAnswer(
-                o.duty().label(),
-                answer.point().label(),
+                o.duty().id(),
+                answer.point().id(),
                 answer.flowNowM3PerS(),
-                answer.againstFlow(),
-                answer.inWords());
+                answer.againstFlow().stream()
+                        .map(f -> new FlowLine(
+                                f.flowM3PerS(),
+                                f.heatW(),
+                                f.coolantDropK(),
+                                f.pressureDropPa(),
+                                f.tubeReynolds(),
+                                f.tubeRegime().name()))
+                        .toList(),
+                answer.inWords().stream().map(Snapshot::says).toList());
     }
 
     private static List<Condition> conditions(Rating rating) {
@@ -127,13 +144,14 @@ public final class Snapshot {
             for (Finding f : d.findings()) {
                 if (f.verdict() == Verdict.GO_WITH_CONDITIONS && f.code() != Finding.Code.RISK_FLAG) {
                     String key = d.duty().id() + "." + f.code().name() + "." + conditions.size();
-                    conditions.add(new Condition(key, d.duty().id(), f.code().name(), f.doThis()));
+                    conditions.add(new Condition(
+                            key, d.duty().id(), Condition.subject(f.code().name()), says(f.doThis())));
                 }
             }
         }
         for (Flag f : rating.flags()) {
             if (f.weight() != Flag.Weight.REMARK) {
-                conditions.add(new Condition("flag." + f.ruleId(), "", f.title(), f.advice()));
+                conditions.add(new Condition("flag." + f.ruleId(), "", says(f.title()), says(f.advice())));
             }
         }
         return conditions;
@@ -145,7 +163,7 @@ public final class Snapshot {
         return new DutyResult(
                 o.duty().id(),
                 o.duty().label(),
-                verdict.verdict(),
+                StoredVerdict.valueOf(verdict.verdict().name()),
                 o.decidingPointId(),
                 o.decidedByRun(),
                 o.coolantMarginK(),
@@ -156,7 +174,11 @@ public final class Snapshot {
                 o.oilMarginK(),
                 verdict.findings().stream()
                         .map(f -> new DutyResult.FindingLine(
-                                f.code().name(), f.verdict(), f.value(), f.unit(), f.text(), f.doThis()))
+                                f.code().name(),
+                                StoredVerdict.valueOf(f.verdict().name()),
+                                amount(f.value(), f.unit(), f.code() == Finding.Code.COOLANT_PROBABILITY),
+                                says(f.text()),
+                                says(f.doThis())))
                         .toList(),
                 o.points().stream()
                         .map(p -> point(
@@ -172,17 +194,21 @@ public final class Snapshot {
     private static DutyResult.Judgement judgement(DutyOutcome o) {
         DutyOutcome.Sides sides = o.sides();
         return new DutyResult.Judgement(
-                o.duty().judged(), sides.steadyPointId(), sides.steadyMarginK(), sides.runMarginK());
+                DutyResult.JudgedBy.valueOf(o.duty().judged().name()),
+                sides.steadyPointId(),
+                sides.steadyMarginK(),
+                sides.runMarginK());
     }
 
     private static PointResult point(PointRating p, Resolved r, List<WorkingSection> working) {
         String id = p.point().id();
         String label = p.point().label();
         if (p.balance() instanceof Balance.Steady s) {
-            return new PointResult(id, label, p.figures().map(f -> steady(s, f, r)), "", "", working);
+            return new PointResult(
+                    id, label, p.figures().map(f -> steady(s, f, r)), "", StoredMessage.NONE, working(working));
         }
         Balance.None none = (Balance.None) p.balance();
-        return new PointResult(id, label, Optional.empty(), none.reason().name(), none.explanation(), List.of());
+        return new PointResult(id, label, Optional.empty(), none.reason().name(), says(none.explanation()), List.of());
     }
 
     private static PointResult.Steady steady(Balance.Steady s, Figures f, Resolved r) {
@@ -213,15 +239,59 @@ public final class Snapshot {
         return new FlagLine(
                 f.ruleId(),
                 f.ruleVersion(),
-                f.title(),
-                f.weight(),
-                f.reason(),
+                says(f.title()),
+                Weight.valueOf(f.weight().name()),
+                says(f.reason()),
                 f.consequences().stream()
-                        .map(c -> new Consequence(c.what(), c.dutyId(), c.value(), c.unit()))
+                        .map(c -> new Consequence(says(c.what()), c.dutyId(), amount(c.value(), c.unit(), false)))
                         .toList(),
-                f.advice(),
-                f.tradeSays(),
-                f.caution(),
+                says(f.advice()),
+                says(f.tradeSays()),
+                says(f.caution()),
                 f.source());
+    }
+
+    private static ImprovementLine improvement(Improvement i) {
+        return new ImprovementLine(
+                i.id(),
+                says(i.label()),
+                i.gains().stream().map(g -> new Gain(g.dutyId(), g.gainK())).toList());
+    }
+
+    private static List<WorkingPart> working(List<WorkingSection> sections) {
+        return sections.stream()
+                .map(s -> new WorkingPart(
+                        says(s.title()),
+                        s.lines().stream()
+                                .map(l -> new WorkingLine(
+                                        says(l.quantity()), l.symbol(), l.unit(), l.value(), l.source()))
+                                .toList()))
+                .toList();
+    }
+
+    private static CheckInput.Spread spread(Spread s) {
+        return new CheckInput.Spread(s.sigma(), s.relative(), s.meanFactor());
+    }
+
+    private static StoredMessage says(String text) {
+        return StoredMessage.plain(text);
+    }
+
+    private static Amount amount(double value, String unit, boolean probability) {
+        if (probability) {
+            return new Amount(value, AmountKind.PROBABILITY);
+        }
+        return switch (unit) {
+            case "K" -> new Amount(value, AmountKind.TEMPERATURE_DIFFERENCE);
+            case "K absolute" -> new Amount(value, AmountKind.TEMPERATURE);
+            case "A" -> new Amount(value, AmountKind.CURRENT);
+            case "Ah" -> new Amount(3600 * value, AmountKind.CHARGE);
+            case "Pa" -> new Amount(value, AmountKind.PRESSURE_GAUGE);
+            case "kPa" -> new Amount(1000 * value, AmountKind.PRESSURE_GAUGE);
+            case "W" -> new Amount(value, AmountKind.POWER);
+            case "m3/s" -> new Amount(value, AmountKind.AIR_FLOW);
+            case "s" -> new Amount(value, AmountKind.TIME);
+            default -> new Amount(value, AmountKind.RATIO);
+        };
     }
 }

@@ -2,6 +2,7 @@ package headertank.app.check.snapshot;
 
 import static headertank.app.check.snapshot.RunSnapshot.column;
 
+import headertank.app.check.stored.StoredVerdict;
 import headertank.app.check.stored.WhatIf;
 import headertank.app.check.stored.WhatIf.Course;
 import headertank.app.check.stored.WhatIf.Kind;
@@ -21,12 +22,12 @@ final class WhatIfs {
                 Kind.valueOf(again.kind().name()),
                 again.asIs(),
                 again.setK(),
-                again.verdict(),
+                StoredVerdict.valueOf(again.verdict().name()),
                 again.marginK(),
                 course(run),
                 again.stay().map(WhatIfs::course),
-                run.current(),
-                run.window(),
+                RunSnapshot.current(run.current()),
+                RunSnapshot.window(run.window()),
                 run.fanAmpereHours(),
                 run.fanStarts());
     }

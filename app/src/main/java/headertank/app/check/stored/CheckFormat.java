@@ -5,7 +5,10 @@ import headertank.app.stored.CanonicalJson;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.exc.UnrecognizedPropertyException;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -16,15 +19,10 @@ public final class CheckFormat {
 
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .changeDefaultPropertyInclusion(i -> i.withValueInclusion(JsonInclude.Include.NON_ABSENT))
-            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .build();
 
     private CheckFormat() {}
-
-    /** The mapper of this format, not that of the web interface. */
-    public static JsonMapper mapper() {
-        return MAPPER;
-    }
 
     public static String write(CheckResult result) {
         return canonical(result);
@@ -51,19 +49,41 @@ public final class CheckFormat {
         return value instanceof Double d && !Double.isFinite(d) ? d.toString() : value;
     }
 
-    /** @throws IllegalArgumentException for a format that this version does not know */
+    /**
+     * @throws IllegalArgumentException for a format that this version does not know, and for a field that the format does not have:
+     *     what cannot be shown is not left out in silence
+     */
     public static CheckResult readResult(int format, String text) {
         return switch (format) {
-            case 1 -> MAPPER.readValue(text, CheckResult.class);
+            case 1 -> read("result", 1, FormatOne.upgraded(tree(text)), CheckResult.class);
+            case 2 -> read("result", 2, tree(text), CheckResult.class);
             default -> throw new IllegalArgumentException("result format " + format + " is newer than this program");
         };
     }
 
-    /** @throws IllegalArgumentException for a format that this version does not know */
+    /** @throws IllegalArgumentException for a format that this version does not know, and for a field that it does not have */
     public static CheckInput readInput(int format, String text) {
         return switch (format) {
-            case 1 -> MAPPER.readValue(text, CheckInput.class);
+            case 1 -> read("input", 1, tree(text), CheckInput.class);
             default -> throw new IllegalArgumentException("input format " + format + " is newer than this program");
         };
+    }
+
+    private static JsonNode tree(String text) {
+        return MAPPER.readTree(text);
+    }
+
+    private static <T> T read(String what, int format, JsonNode tree, Class<T> type) {
+        try {
+            return MAPPER.treeToValue(tree, type);
+        } catch (UnrecognizedPropertyException e) {
+            throw new IllegalArgumentException(
+                    "a stored " + what + " of format " + format + " has a field that the format does not have: "
+                            + e.getPathReference(),
+                    e);
+        } catch (JacksonException e) {
+            throw new IllegalArgumentException(
+                    "a stored " + what + " of format " + format + " cannot be read: " + e.getOriginalMessage(), e);
+        }
     }
 }

@@ -1,11 +1,11 @@
 package headertank.app.check.stored;
 
 import com.fasterxml.jackson.annotation.JsonFormat;
-import headertank.calc.quantity.Spread;
 import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import tools.jackson.databind.JsonNode;
 
 /**
  * What went into a check, defaults included, as stored. Format 1. All numbers in SI.
@@ -22,12 +22,13 @@ public record CheckInput(
         int samples,
         String carClass,
         SortedMap<String, Value> fields,
-        JsonNode duties) {
+        List<RatedDuty> duties) {
 
     /** Number of the format that is written today. */
     public static final int FORMAT = 1;
 
     public CheckInput {
+        duties = List.copyOf(duties);
         fields = Collections.unmodifiableSortedMap(new TreeMap<>(fields));
     }
 
@@ -41,4 +42,55 @@ public record CheckInput(
      * @param spread how far a number may be off
      */
     public record Value(double value, double stated, String token, String from, Spread spread) {}
+
+    /**
+     * How far a number may be off.
+     *
+     * @param sigma one standard deviation, as a share of the value or in its SI unit
+     * @param relative whether it is a share
+     * @param meanFactor the expected value over the stated one [-]
+     */
+    public record Spread(double sigma, boolean relative, double meanFactor) {}
+
+    /** A duty as it was defined on that day, see {@link headertank.calc.duty.Duty}. */
+    public record RatedDuty(
+            String id, String label, List<RatedPoint> points, Optional<Course> schedule, String source, String judged) {
+        public RatedDuty {
+            points = List.copyOf(points);
+            schedule = schedule == null ? Optional.empty() : schedule;
+        }
+    }
+
+    /** An operating point of a duty. */
+    public record RatedPoint(
+            String id,
+            String label,
+            double roadSpeedMPerS,
+            double yawRad,
+            double ambientOffsetK,
+            Load demand,
+            double loadSigma) {}
+
+    /** What a point asks of the engine; what does not belong to its kind of load is absent, see {@link headertank.calc.duty.Demand}. */
+    public record Load(
+            Optional<Double> accessoriesW,
+            Optional<Double> airConditioningW,
+            Optional<Double> slope,
+            Optional<Double> engineSpeedShare,
+            Optional<Double> pumpRunOnShare,
+            Optional<Boolean> fansRunOn,
+            Optional<List<LoadMode>> modes) {}
+
+    /** A share of time at one load and speed. */
+    public record LoadMode(double timeShare, double powerShare, double speedShare) {}
+
+    /** The points of a duty in the order in which they are driven. */
+    public record Course(double startCoolantK, List<CoursePhase> phases) {
+        public Course {
+            phases = List.copyOf(phases);
+        }
+    }
+
+    /** So many seconds at a point. */
+    public record CoursePhase(String pointId, double seconds) {}
 }

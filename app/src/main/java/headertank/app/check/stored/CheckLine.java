@@ -1,6 +1,5 @@
 package headertank.app.check.stored;
 
-import headertank.calc.verdict.Verdict;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +31,7 @@ public record CheckLine(
     }
 
     /** A duty and its verdict. */
-    public record DutyVerdictLine(String duty, String label, Verdict verdict) {}
+    public record DutyVerdictLine(String duty, String label, StoredVerdict verdict) {}
 
     /** Whether something has changed since that the check does not know of. */
     public boolean outOfDate() {

@@ -1,14 +1,12 @@
 package headertank.app.check.stored;
 
 import com.fasterxml.jackson.annotation.JsonFormat;
-import headertank.calc.radiator.FlowPoint;
-import headertank.calc.result.Improvement;
-import headertank.calc.risk.Flag;
+import headertank.app.check.stored.StoredMessage.Amount;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * What a check found, as stored: pages and paper are drawn from this and from nothing else. Format 1. All numbers in SI.
+ * What a check found, as stored: pages and paper are drawn from this and from nothing else. Format 2. All numbers in SI.
  *
  * @param calcCoreVersion version of the physics
  * @param seed seed of the sampling
@@ -36,7 +34,7 @@ public record CheckResult(
         String gaugePlace,
         List<DutyResult> duties,
         List<FlagLine> flags,
-        List<Improvement> improvements,
+        List<ImprovementLine> improvements,
         List<AssumedValue> assumptions,
         List<NoteLine> notes,
         List<PlugInLine> plugIns,
@@ -44,7 +42,7 @@ public record CheckResult(
         Optional<SlowCoolantAnswer> slowCoolant) {
 
     /** Number of the format that is written today. */
-    public static final int FORMAT = 1;
+    public static final int FORMAT = 2;
 
     public CheckResult {
         duties = List.copyOf(duties);
@@ -58,32 +56,49 @@ public record CheckResult(
     }
 
     /**
-     * Heat against coolant flow at one operating point, see {@link headertank.calc.rating.SlowCoolant}.
+     * Heat against coolant flow at one operating point, see {@link headertank.calc.result.SlowCoolant}.
      *
-     * @param point its name
+     * @param duty id of the duty
+     * @param point id of the point
      * @param flowNowM3PerS flow through the radiator there [m3/s]
      * @param againstFlow slowest first
-     * @param words the answer in words, one entry for each paragraph
+     * @param words the answer, one entry for each paragraph
      */
     public record SlowCoolantAnswer(
-            String duty, String point, double flowNowM3PerS, List<FlowPoint> againstFlow, List<String> words) {
+            String duty, String point, double flowNowM3PerS, List<FlowLine> againstFlow, List<StoredMessage> words) {
         public SlowCoolantAnswer {
             againstFlow = List.copyOf(againstFlow);
             words = List.copyOf(words);
         }
     }
 
-    /** A risky choice, see {@link Flag}. */
+    /** The radiator at one flow of coolant; {@code tubeRegime} says how the coolant flows in its tubes. */
+    public record FlowLine(
+            double flowM3PerS,
+            double heatW,
+            double coolantDropK,
+            double pressureDropPa,
+            double tubeReynolds,
+            String tubeRegime) {}
+
+    /** How much a flag matters. */
+    public enum Weight {
+        REMARK,
+        CONDITION,
+        STOP
+    }
+
+    /** A risky choice, see {@link headertank.calc.risk.Flag}. */
     public record FlagLine(
             String rule,
             String version,
-            String title,
-            Flag.Weight weight,
-            String reason,
+            StoredMessage title,
+            Weight weight,
+            StoredMessage reason,
             List<Consequence> consequences,
-            String advice,
-            String tradeSays,
-            String caution,
+            StoredMessage advice,
+            StoredMessage tradeSays,
+            StoredMessage caution,
             String source) {
         public FlagLine {
             consequences = List.copyOf(consequences);
@@ -93,10 +108,29 @@ public record CheckResult(
     /**
      * What a flag means for this car.
      *
+     * @param what what the figure is
      * @param duty id of the duty, empty for none in particular
-     * @param unit {@code K} is a difference, {@code K absolute} a temperature; else SI or {@code Ah}
      */
-    public record Consequence(String what, String duty, double value, String unit) {}
+    public record Consequence(StoredMessage what, String duty, Amount figure) {}
+
+    /** A change that would buy margin, with what it buys in each duty. */
+    public record ImprovementLine(String id, StoredMessage label, List<Gain> gains) {
+        public ImprovementLine {
+            gains = List.copyOf(gains);
+        }
+
+        /** Margin gained in a duty [K], 0 when it was not rated. */
+        public double gainK(String dutyId) {
+            return gains.stream()
+                    .filter(g -> g.duty().equals(dutyId))
+                    .mapToDouble(Gain::gainK)
+                    .findFirst()
+                    .orElse(0);
+        }
+    }
+
+    /** Margin that a change buys in a duty [K]. */
+    public record Gain(String duty, double gainK) {}
 
     /**
      * A value that was assumed.
@@ -105,11 +139,11 @@ public record CheckResult(
      * @param value the number [SI], NaN for a choice
      * @param token the option, empty for a number
      */
-    public record AssumedValue(String field, double value, String token, String why) {}
+    public record AssumedValue(String field, double value, String token, StoredMessage why) {}
 
     /** A model beyond its source's range. */
     public record NoteLine(
-            String field, double value, double min, double max, String action, double widening, String why) {}
+            String field, double value, double min, double max, String action, double widening, StoredMessage why) {}
 
     /** A rule, policy or supply of data; {@code problem} is empty when it gave its answer. */
     public record PlugInLine(String kind, String id, String version, String source, String problem) {}
@@ -119,10 +153,16 @@ public record CheckResult(
      *
      * @param key stable name within this check
      * @param duty id of the duty, empty for none in particular
-     * @param subject what it is about: code of a finding, or title of a flag
+     * @param subject what it is about, or title of a flag
      * @param text what to do
      */
-    public record Condition(String key, String duty, String subject, String text) {}
+    public record Condition(String key, String duty, StoredMessage subject, StoredMessage text) {
+
+        /** What a condition that comes from a finding is about. */
+        public static StoredMessage subject(String findingCode) {
+            return new StoredMessage("condition." + findingCode, List.of());
+        }
+    }
 
     /** The duty with this id, if it was rated. */
     public Optional<DutyResult> duty(String id) {
@@ -136,6 +176,6 @@ public record CheckResult(
 
     /** Flags that say the car is not to leave like this. */
     public List<FlagLine> stops() {
-        return flags.stream().filter(f -> f.weight() == Flag.Weight.STOP).toList();
+        return flags.stream().filter(f -> f.weight() == Weight.STOP).toList();
     }
 }

@@ -1,7 +1,7 @@
 package headertank.app.check.stored;
 
-import headertank.calc.duty.Duty;
-import headertank.calc.verdict.Verdict;
+import com.fasterxml.jackson.annotation.JsonIgnore;
+import headertank.app.check.stored.StoredMessage.Amount;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,7 +23,7 @@ import java.util.Optional;
 public record DutyResult(
         String id,
         String label,
-        Verdict verdict,
+        StoredVerdict verdict,
         String decidingPoint,
         boolean decidedByRun,
         double coolantMarginK,
@@ -51,7 +51,15 @@ public record DutyResult(
     public record Range(double low, double median, double high) {}
 
     /** What the verdict rests on. */
-    public record FindingLine(String code, Verdict verdict, double value, String unit, String text, String doThis) {}
+    public record FindingLine(
+            String code, StoredVerdict verdict, Amount figure, StoredMessage text, StoredMessage doThis) {}
+
+    /** What a duty's verdict comes from. */
+    public enum JudgedBy {
+        STEADY,
+        RUN_AND_IDLE,
+        BOTH
+    }
 
     /**
      * The two margins that a verdict may rest on.
@@ -61,11 +69,11 @@ public record DutyResult(
      * @param steadyMarginK that margin [K]; infinite when none counts, minus infinity without a steady state
      * @param runMarginK coolant limit less the peak of the run [K]; NaN without a schedule
      */
-    public record Judgement(Duty.Judged judged, String steadyPoint, double steadyMarginK, double runMarginK) {
+    public record Judgement(JudgedBy judged, String steadyPoint, double steadyMarginK, double runMarginK) {
 
         /** Whether the run has a say. */
         public boolean countsRun() {
-            return judged != Duty.Judged.STEADY;
+            return judged != JudgedBy.STEADY;
         }
 
         /** Whether any steady state has a say. */
@@ -74,8 +82,9 @@ public record DutyResult(
         }
     }
 
+    @JsonIgnore
     public boolean isRefused() {
-        return verdict == Verdict.NO_GO;
+        return verdict == StoredVerdict.NO_GO;
     }
 
     /** Name of an operating point that has a steady state, or its id. */

@@ -1,6 +1,5 @@
 package headertank.app.check.stored;
 
-import headertank.calc.quantity.WorkingSection;
 import java.util.List;
 import java.util.Optional;
 
@@ -9,7 +8,7 @@ import java.util.Optional;
  *
  * @param steady the steady state; empty when there is none
  * @param reason why there is no steady state, a code; empty when there is one
- * @param explanation the same in a sentence
+ * @param explanation the same with its figures
  * @param working how the figures came about, part by part, each quantity with symbol, unit and source
  */
 public record PointResult(
@@ -17,13 +16,23 @@ public record PointResult(
         String label,
         Optional<Steady> steady,
         String reason,
-        String explanation,
-        List<WorkingSection> working) {
+        StoredMessage explanation,
+        List<WorkingPart> working) {
 
     public PointResult {
         steady = steady == null ? Optional.empty() : steady;
         working = List.copyOf(working);
     }
+
+    /** The working of one part of a point's balance. */
+    public record WorkingPart(StoredMessage title, List<WorkingLine> lines) {
+        public WorkingPart {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** A quantity with its symbol, SI unit, value and source. */
+    public record WorkingLine(StoredMessage quantity, String symbol, String unit, double value, String source) {}
 
     /**
      * A steady state with its margins, see {@link headertank.calc.result.Balance.Steady} and

@@ -1,11 +1,10 @@
 package headertank.app.check.stored;
 
-import headertank.calc.result.RunResult;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * A run over time as stored, see {@link RunResult}. All numbers in SI.
+ * A run over time as stored, see {@link headertank.calc.transients.RunResult}. All numbers in SI.
  *
  * @param peakCoolantK hottest coolant in the block [K]
  * @param peakCoolantAtS when [s]
@@ -37,13 +36,13 @@ public record StoredRun(
         double batteryAmpereHours,
         int fanStarts,
         double energyErrorShare,
-        Optional<RunResult.Settled> settled,
-        Optional<RunResult.Window> window,
-        Optional<RunResult.Current> current,
-        Optional<RunResult.Hood> hood,
-        List<RunResult.SensorError> sensors,
+        Optional<Settled> settled,
+        Optional<Window> window,
+        Optional<Current> current,
+        Optional<Hood> hood,
+        List<SensorError> sensors,
         List<Phase> phases,
-        Optional<RunResult.Numerics> numerics,
+        Optional<Numerics> numerics,
         Curves curves) {
 
     public StoredRun {
@@ -61,8 +60,60 @@ public record StoredRun(
     /** A hand that touches metal hotter than this burns, 60 deg C [K]; common practice, no source. */
     public static final double BURN_K = 333.15;
 
-    /** A phase with its name in plain English. */
-    public record Phase(String label, RunResult.PhaseSummary summary) {}
+    /** A sensor that reads lower than the truth by more than this misleads, 5 K; modelling choice. */
+    private static final double MISLEADS_K = 5;
+
+    /** Where the coolant settled in the second half of the longest phase, and how far it and the needle swung there. */
+    public record Settled(double coolantK, double swingK, double gaugeSwingK, String pointId) {}
+
+    /** Time with the engine on below and above the window that coolant is happy in [s]. */
+    public record Window(double secondsBelow, double secondsAbove) {}
+
+    /** Electric load at its worst; {@code deficitMinutes} is how long the alternator did not suffice. */
+    public record Current(double peakFanA, double peakLoadA, double lowestVoltageV, double deficitMinutes) {}
+
+    /** Air under the hood, inner and outer face of the panel at their hottest [K]. */
+    public record Hood(double peakAirK, double peakPanelK, double peakTouchK) {}
+
+    /**
+     * A sensor beside the true temperature in the head.
+     *
+     * @param placement where it sits, a token of the field
+     * @param lowestErrorK reading less truth where it reads lowest against it [K]
+     * @param lowestAtS when [s]
+     * @param secondsLow time in which it misleads [s]
+     * @param longestLowS longest such time at a stretch [s]
+     * @param standingErrorK lowest reading less truth while the coolant stands; NaN if it never does [K]
+     * @param standingSeconds how long that was [s]
+     * @param standingLowSeconds how long of it the sensor misled [s]
+     */
+    public record SensorError(
+            String placement,
+            double lowestErrorK,
+            double lowestAtS,
+            double secondsLow,
+            double longestLowS,
+            double standingErrorK,
+            double standingSeconds,
+            double standingLowSeconds) {}
+
+    /** One phase of the schedule: temperatures [K], times [s], charge that the fans took [Ah]. */
+    public record PhaseSummary(
+            String pointId,
+            double startS,
+            double seconds,
+            double startCoolantK,
+            double peakCoolantK,
+            double endCoolantK,
+            double peakOilK,
+            double secondsAboveLimit,
+            double fanAmpereHours) {}
+
+    /** What the integration took. */
+    public record Numerics(int steps, int rejectedSteps, int evaluations, int events, double eventErrorK) {}
+
+    /** A phase with what the duty's author calls its point. */
+    public record Phase(String label, PhaseSummary summary) {}
 
     /** Charge that the fans took [Ah]. */
     public double fanAmpereHours() {
@@ -80,7 +131,7 @@ public record StoredRun(
 
     /** A sensor that reads lower than the truth by more than this misleads [K]. */
     public double misleadsK() {
-        return RunResult.SensorError.MISLEADS_K;
+        return MISLEADS_K;
     }
 
     /** Length of the run [s]. */

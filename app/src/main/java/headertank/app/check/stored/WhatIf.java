@@ -1,7 +1,5 @@
 package headertank.app.check.stored;
 
-import headertank.calc.result.RunResult;
-import headertank.calc.verdict.Verdict;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,12 +22,12 @@ public record WhatIf(
         Kind kind,
         boolean asIs,
         double setK,
-        Verdict verdict,
+        StoredVerdict verdict,
         double marginK,
         Course run,
         Optional<Course> stay,
-        RunResult.Current current,
-        RunResult.Window window,
+        StoredRun.Current current,
+        StoredRun.Window window,
         double fanAmpereHours,
         int fanStarts) {
 

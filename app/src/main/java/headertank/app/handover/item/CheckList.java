@@ -4,7 +4,6 @@ import headertank.app.check.stored.CheckInput;
 import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.CheckResult.FlagLine;
 import headertank.calc.carspec.BuildField;
-import headertank.calc.risk.Flag;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +18,7 @@ public final class CheckList {
     public static List<CheckItem> of(CheckInput input, CheckResult result) {
         CarFacts facts = new CarFacts(input);
         Stream<CheckItem> flagged = result.flags().stream()
-                .filter(f -> f.weight() != Flag.Weight.REMARK)
+                .filter(f -> f.weight() != CheckResult.Weight.REMARK)
                 .map(CheckList::flagged);
         Stream<CheckItem> usual = Arrays.stream(ChecklistTask.values())
                 .filter(w -> w.applies(facts))

@@ -3,10 +3,12 @@ package headertank.app.handover.page;
 import headertank.app.check.figure.FigureText;
 import headertank.app.check.figure.ShopFigures;
 import headertank.app.check.stored.CheckResult.FlagLine;
+import headertank.app.gate.CarFault;
+import headertank.app.handover.Handover;
 import headertank.app.handover.item.CheckItem;
+import headertank.app.handover.item.ChecklistTask;
 import headertank.app.handover.item.MeasuredQuantity;
 import headertank.app.handover.item.ReadingComparison;
-import headertank.app.language.CalcWords;
 import headertank.app.shop.Shops;
 import headertank.app.unit.Units;
 import headertank.calc.result.IdleExpectation.Band;
@@ -21,32 +23,56 @@ import org.springframework.stereotype.Component;
 public class HandoverText {
 
     private final MessageSource messages;
-    private final CalcWords calcWords;
     private final ShopFigures figures;
     private final Shops shops;
 
-    HandoverText(MessageSource messages, CalcWords calcWords, ShopFigures figures, Shops shops) {
+    HandoverText(MessageSource messages, ShopFigures figures, Shops shops) {
         this.messages = messages;
-        this.calcWords = calcWords;
         this.figures = figures;
         this.shops = shops;
     }
 
     public String title(CheckItem item) {
-        return item.flag().map(FlagLine::title).map(calcWords::of).orElseGet(() -> sentence(item, ""));
+        return item.flag().map(FlagLine::title).map(figures.current()::said).orElseGet(() -> sentence(item, ""));
     }
 
     public String why(CheckItem item) {
-        return item.flag().map(FlagLine::reason).map(calcWords::of).orElseGet(() -> sentence(item, ".why"));
+        return item.flag().map(FlagLine::reason).map(figures.current()::said).orElseGet(() -> sentence(item, ".why"));
     }
 
     public String how(CheckItem item) {
-        return item.flag().map(FlagLine::advice).map(calcWords::of).orElseGet(() -> sentence(item, ".how"));
+        return item.flag().map(FlagLine::advice).map(figures.current()::said).orElseGet(() -> sentence(item, ".how"));
     }
 
     private String sentence(CheckItem item, String part) {
         String named = item.field().isEmpty() ? "" : figures.value(item.field(), item.value(), item.token());
         return text(item.textKey() + part, named);
+    }
+
+    /** Where a fault was found: its item, whether or not the list still has it. */
+    public String place(Handover list, CarFault fault) {
+        return fault.item().isEmpty()
+                ? text("gate.fault.whole")
+                : list.line(fault.item())
+                        .map(l -> title(l.item()))
+                        .orElseGet(() -> messages.getMessage(
+                                "handover.item." + fault.item(),
+                                new Object[] {""},
+                                fault.item(),
+                                LocaleContextHolder.getLocale()));
+    }
+
+    /** A reading that opened a fault, and what was expected then. */
+    public String reading(CarFault fault) {
+        CarFault.Reading reading = fault.reading().orElseThrow();
+        MeasuredQuantity quantity = ChecklistTask.quantityOf(fault.item()).orElseThrow();
+        Band band = new Band(reading.expected(), reading.low(), reading.high());
+        return text("gate.fault.reading", value(quantity, reading.value()), expected(quantity, band));
+    }
+
+    /** What a picture without words shows. */
+    public String photo(CheckItem item) {
+        return text("handover.photo.of", title(item));
     }
 
     /** Name of the field that nobody has stated. */
@@ -72,7 +98,10 @@ public class HandoverText {
 
     /** A reading. */
     public String value(CheckItem item, double si) {
-        MeasuredQuantity quantity = item.quantity().orElseThrow();
+        return value(item.quantity().orElseThrow(), si);
+    }
+
+    private String value(MeasuredQuantity quantity, double si) {
         FigureText shown = figures.current();
         return switch (quantity.dimension()) {
             case DURATION -> shown.duration(si);
@@ -99,19 +128,21 @@ public class HandoverText {
 
     /** What is expected, with the readings that count as expected. */
     public String expected(CheckItem item, Band band) {
-        return Double.isInfinite(band.high())
-                ? text("handover.expected.open", value(item, band.expected()), value(item, band.low()))
-                : text(
-                        "handover.expected",
-                        value(item, band.expected()),
-                        value(item, Math.max(band.low(), lowest(item))),
-                        value(item, band.high()));
+        return expected(item.quantity().orElseThrow(), band);
     }
 
-    private static double lowest(CheckItem item) {
-        return item.quantity()
-                        .filter(q -> q == MeasuredQuantity.CORE_DROP || q == MeasuredQuantity.GAUGE_AT_FAN_START)
-                        .isPresent()
+    private String expected(MeasuredQuantity quantity, Band band) {
+        return Double.isInfinite(band.high())
+                ? text("handover.expected.open", value(quantity, band.expected()), value(quantity, band.low()))
+                : text(
+                        "handover.expected",
+                        value(quantity, band.expected()),
+                        value(quantity, Math.max(band.low(), lowest(quantity))),
+                        value(quantity, band.high()));
+    }
+
+    private static double lowest(MeasuredQuantity quantity) {
+        return quantity == MeasuredQuantity.CORE_DROP || quantity == MeasuredQuantity.GAUGE_AT_FAN_START
                 ? Double.NEGATIVE_INFINITY
                 : 0;
     }

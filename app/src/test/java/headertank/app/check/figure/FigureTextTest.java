@@ -16,7 +16,12 @@ public class FigureTextTest {
 
     public static FigureText in(UnitSystem system) {
         return new FigureText(
-                system, MessageSources.all(), MessageSources.calcWords(), Instant::toString, Locale.ENGLISH);
+                system,
+                MessageSources.all(),
+                MessageSources.calcWords(),
+                MessageSources.modelWords(),
+                Instant::toString,
+                Locale.ENGLISH);
     }
 
     private final FigureText metric = in(UnitSystem.METRIC);

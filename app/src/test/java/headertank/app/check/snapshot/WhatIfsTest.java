@@ -8,6 +8,7 @@ import headertank.app.check.chart.WhatIfChart;
 import headertank.app.check.figure.FigureText;
 import headertank.app.check.figure.FigureTextTest;
 import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.StoredVerdict;
 import headertank.app.check.stored.WhatIf;
 import headertank.app.check.stored.WhatIf.Kind;
 import headertank.app.unit.UnitSystem;
@@ -18,7 +19,6 @@ import headertank.calc.quantity.Stated;
 import headertank.calc.verdict.StandardPolicy;
 import headertank.calc.verdict.Threshold;
 import headertank.calc.verdict.Thresholds;
-import headertank.calc.verdict.Verdict;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -71,18 +71,18 @@ class WhatIfsTest {
                         strict)
                 .duty("drift")
                 .orElseThrow();
-        assertThat(of(Kind.RAMP).verdict()).isEqualTo(Verdict.GO);
+        assertThat(of(Kind.RAMP).verdict()).isEqualTo(StoredVerdict.GO);
         assertThat(strictly.whatIfs())
                 .filteredOn(w -> w.kind() == Kind.RAMP)
                 .extracting(WhatIf::verdict)
-                .containsExactly(Verdict.GO_WITH_CONDITIONS);
+                .containsExactly(StoredVerdict.GO_WITH_CONDITIONS);
     }
 
     @Test
     void deadFansHeatTheCar() {
         assertThat(of(Kind.ONE_FAN_OUT).run().peakCoolantK())
                 .isGreaterThan(of(Kind.RAMP).run().peakCoolantK() + 1);
-        assertThat(of(Kind.NEVER_START).verdict()).isEqualTo(Verdict.NO_GO);
+        assertThat(of(Kind.NEVER_START).verdict()).isEqualTo(StoredVerdict.NO_GO);
         assertThat(of(Kind.NEVER_START).boils()).isTrue();
         assertThat(of(Kind.NEVER_START).run().firstAboveLimitS()).isPresent();
         assertThat(of(Kind.NEVER_START).current().peakFanA()).isZero();

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import headertank.app.check.Drifter;
 import headertank.app.check.snapshot.Snapshot;
+import headertank.app.check.stored.StoredMessage.Amount;
+import headertank.app.check.stored.StoredMessage.AmountKind;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.carspec.Build;
@@ -12,16 +14,20 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Stated;
-import headertank.calc.verdict.Verdict;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What is stored of a check, today and for ever. */
 class CheckFormatTest {
+
+    private static final JsonMapper JSON = JsonMapper.builder().build();
 
     private final Rater rater = Rater.standard();
     private final List<Duty> everyDuty = List.copyOf(rater.duties().values());
@@ -78,23 +84,76 @@ class CheckFormatTest {
         assertThat(back.duties().size()).isEqualTo(everyDuty.size());
     }
 
-    /** A sample of format 1. It stays as it is for ever; a newer format gets a sample of its own. */
+    /** A sample of format 1. It stays as it is for ever; each newer format has a sample of its own. */
     @Test
-    void theSampleOfFormatOneStaysReadable() throws IOException {
-        String text;
-        try (var sample = getClass().getResourceAsStream("result-format-1.json")) {
-            text = new String(sample.readAllBytes(), StandardCharsets.UTF_8).strip();
-        }
-        CheckResult result = CheckFormat.readResult(1, text);
+    void theSampleOfFormatOneStaysReadableInItsOwnWords() throws IOException {
+        CheckResult result = CheckFormat.readResult(1, sample("result-format-1.json"));
         assertThat(result.calcCoreVersion()).isEqualTo("0.1.0");
         assertThat(result.duties()).extracting(DutyResult::id).containsExactly("drift", "street");
         DutyResult drift = result.duty("drift").orElseThrow();
-        assertThat(drift.verdict()).isIn((Object[]) Verdict.values());
+        assertThat(drift.verdict()).isEqualTo(StoredVerdict.GO_WITH_CONDITIONS);
         assertThat(drift.run().orElseThrow().curves().timeS()).hasSizeGreaterThan(20);
         assertThat(drift.whatIf(WhatIf.Kind.SWITCH)).isPresent();
         assertThat(drift.points()).allSatisfy(p -> assertThat(p.working()).hasSizeGreaterThan(4));
         assertThat(result.plugIns()).extracting(CheckResult.PlugInLine::id).contains("standard-policy");
+        assertThat(drift.findings().get(0).figure()).isEqualTo(new Amount(0.125, AmountKind.PROBABILITY));
+        assertThat(drift.findings().get(0).doThis())
+                .isEqualTo(
+                        StoredMessage.plain(
+                                "Watch the gauge in each run, end the run at the limit and let the fans bring it down before the next."));
+        CheckResult.FlagLine relay = result.flags().get(0);
+        assertThat(relay.reason()).extracting(StoredMessage::code).isEqualTo(StoredMessage.PLAIN);
+        assertThat(relay.consequences().get(0).figure()).isEqualTo(new Amount(52.8, AmountKind.CURRENT));
+        assertThat(relay.consequences())
+                .filteredOn(c -> c.figure().kind() == AmountKind.CHARGE)
+                .hasSize(1)
+                .allSatisfy(c -> assertThat(c.figure().si())
+                        .isEqualTo(3600 * drift.run().orElseThrow().batteryAmpereHours()));
+        assertThat(result.slowCoolant().orElseThrow().duty()).isEqualTo("drift");
+        assertThat(result.slowCoolant().orElseThrow().point()).isEqualTo("run");
+        assertThat(result.conditions())
+                .extracting(CheckResult.Condition::key)
+                .startsWith("drift.COOLANT_PROBABILITY.0");
+        assertThat(CheckFormat.readResult(2, CheckFormat.write(result))).isEqualTo(result);
+    }
+
+    /** A sample of format 2, likewise for ever. */
+    @Test
+    void theSampleOfFormatTwoStaysReadable() throws IOException {
+        String text = sample("result-format-2.json");
+        CheckResult result = CheckFormat.readResult(2, text);
+        assertThat(result.duties()).extracting(DutyResult::id).containsExactly("drift", "street");
         assertThat(CheckFormat.write(result)).isEqualTo(text);
+    }
+
+    @Test
+    void theSampleOfTheInputsOfFormatOneStaysReadable() throws IOException {
+        String text = sample("input-format-1.json");
+        CheckInput input = CheckFormat.readInput(1, text);
+        assertThat(input.duties()).extracting(CheckInput.RatedDuty::id).containsExactly("street", "track", "drift");
+        assertThat(CheckFormat.write(input)).isEqualTo(text);
+    }
+
+    /** A field that would be lost stops the reading. */
+    @ParameterizedTest
+    @ValueSource(strings = {"result-format-1.json", "result-format-2.json"})
+    void aFieldThatTheFormatDoesNotHaveIsRefused(String sample) throws IOException {
+        int format = Integer.parseInt(sample.replaceAll("\\D", ""));
+        for (String at : List.of("", "/duties/0", "/duties/0/findings/0", "/duties/0/run/settled", "/flags/0")) {
+            ObjectNode tree = (ObjectNode) JSON.readTree(sample(sample));
+            ((ObjectNode) tree.at(at)).put("somethingNew", 1);
+            assertThatThrownBy(() -> CheckFormat.readResult(format, tree.toString()))
+                    .as(at)
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("format " + format)
+                    .hasMessageContaining("somethingNew");
+        }
+    }
+
+    private static String sample(String name) throws IOException {
+        try (var sample = CheckFormatTest.class.getResourceAsStream(name)) {
+            return new String(sample.readAllBytes(), StandardCharsets.UTF_8).strip();
+        }
     }
 
     @Test
@@ -107,7 +166,7 @@ class CheckFormatTest {
     @Test
     void aCheckWithoutCurvesWhatIfsAndJudgementStaysReadable() {
         String text = CheckFormat.write(Drifter.RESULT);
-        JsonNode tree = CheckFormat.mapper().readTree(text);
+        JsonNode tree = JSON.readTree(text);
         ObjectNode drift = (ObjectNode) tree.get("duties").get(0);
         ((ObjectNode) tree).remove("slowCoolant");
         drift.remove(List.of("whatIfs", "judgement"));
@@ -122,7 +181,7 @@ class CheckFormatTest {
                         "hood",
                         "numerics",
                         "firstAboveLimitS"));
-        DutyResult read = CheckFormat.readResult(1, tree.toString()).duties().get(0);
+        DutyResult read = CheckFormat.readResult(2, tree.toString()).duties().get(0);
         assertThat(read.run().orElseThrow().curves().none()).isTrue();
         assertThat(read.run().orElseThrow().peakCoolantK())
                 .isEqualTo(Drifter.run().peakCoolantK());
@@ -134,7 +193,7 @@ class CheckFormatTest {
     @Test
     void bothMarginsOfADutyAreKeptAndTheSmallerThatCountsDecides() {
         DutyResult.Judgement j = Drifter.drift().judgement().orElseThrow();
-        assertThat(j.judged()).isEqualTo(Duty.Judged.RUN_AND_IDLE);
+        assertThat(j.judged()).isEqualTo(DutyResult.JudgedBy.RUN_AND_IDLE);
         assertThat(j.steadyPoint()).isEqualTo("queue");
         assertThat(j.runMarginK())
                 .isEqualTo(Drifter.RESULT.coolantLimitK() - Drifter.run().peakCoolantK());
@@ -149,6 +208,6 @@ class CheckFormatTest {
 
     @Test
     void aNewerFormatIsRefused() {
-        assertThatThrownBy(() -> CheckFormat.readResult(2, "{}")).hasMessageContaining("newer");
+        assertThatThrownBy(() -> CheckFormat.readResult(3, "{}")).hasMessageContaining("newer");
     }
 }

@@ -12,7 +12,6 @@ import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.quantity.Stated;
-import headertank.calc.risk.Flag;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -141,7 +140,7 @@ class CheckListTest {
         Rating rating = rate(Specs.easy().seen(BuildField.THERMOSTAT, "REMOVED").build());
         CheckResult result = Snapshot.result(rating, RATER);
         List<String> expected = result.flags().stream()
-                .filter(f -> f.weight() != Flag.Weight.REMARK)
+                .filter(f -> f.weight() != CheckResult.Weight.REMARK)
                 .map(f -> "flag-" + f.rule())
                 .toList();
         assertThat(expected).isNotEmpty();
