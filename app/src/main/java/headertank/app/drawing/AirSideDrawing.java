@@ -1,8 +1,5 @@
 package headertank.app.drawing;
 
-import headertank.app.drawing.ink.DrawingPanel;
-import headertank.app.drawing.ink.TextWidth;
-import headertank.app.drawing.ink.Pen;
 import static headertank.calc.carspec.BuildField.AIR_DUCT;
 import static headertank.calc.carspec.BuildField.AIR_EXIT;
 import static headertank.calc.carspec.BuildField.AIR_EXIT_AREA;
@@ -18,6 +15,9 @@ import static headertank.calc.carspec.BuildField.FAN_DRIVE;
 import static headertank.calc.carspec.BuildField.FAN_MOUNTING;
 import static headertank.calc.carspec.BuildField.OIL_COOLER;
 
+import headertank.app.drawing.ink.DrawingPanel;
+import headertank.app.drawing.ink.Pen;
+import headertank.app.drawing.ink.TextWidth;
 import headertank.app.unit.Dimension;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.AirExit;

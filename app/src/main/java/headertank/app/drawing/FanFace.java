@@ -1,6 +1,5 @@
 package headertank.app.drawing;
 
-import headertank.app.drawing.ink.Pen;
 import static headertank.calc.carspec.BuildField.CORE_HEIGHT;
 import static headertank.calc.carspec.BuildField.CORE_WIDTH;
 import static headertank.calc.carspec.BuildField.FAN_COUNT;
@@ -10,6 +9,7 @@ import static headertank.calc.carspec.BuildField.FAN_DRIVE;
 import static headertank.calc.carspec.BuildField.FAN_FLAPS;
 import static headertank.calc.carspec.BuildField.FAN_MOUNTING;
 
+import headertank.app.drawing.ink.Pen;
 import headertank.app.unit.Dimension;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.YesNo;

@@ -1,11 +1,11 @@
 package headertank.app.drawing;
 
-import headertank.app.drawing.ink.Pen;
 import static headertank.calc.carspec.BuildField.CORE_HEIGHT;
 import static headertank.calc.carspec.BuildField.CORE_PASSES;
 import static headertank.calc.carspec.BuildField.CORE_TANKS;
 import static headertank.calc.carspec.BuildField.CORE_WIDTH;
 
+import headertank.app.drawing.ink.Pen;
 import headertank.calc.choice.TankPlacement;
 
 /**

@@ -1,9 +1,9 @@
 package headertank.app.drawing;
 
-import headertank.app.drawing.ink.DrawingPanel;
-import headertank.app.drawing.ink.DrawingLabel;
 import headertank.app.chart.CurveChart;
 import headertank.app.chart.CurveChart.Line;
+import headertank.app.drawing.ink.DrawingLabel;
+import headertank.app.drawing.ink.DrawingPanel;
 import java.util.List;
 
 /**

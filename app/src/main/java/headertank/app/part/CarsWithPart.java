@@ -19,7 +19,7 @@ import org.springframework.transaction.annotation.Transactional;
 public class CarsWithPart {
 
     /** Somebody spoke to the owner of a car. */
-    record Reached(String who, Instant at) {}
+    public record Reached(String who, Instant at) {}
 
     /**
      * A car that has, or had, the part.

@@ -1,6 +1,5 @@
 package headertank.app.duty;
 
-import headertank.app.duty.log.LogTextTest;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.hamcrest.Matchers.containsString;
@@ -18,6 +17,7 @@ import headertank.app.check.Checks;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.database.DatabaseTest;
+import headertank.app.duty.log.LogTextTest;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.Role;
 import headertank.calc.Rater;

@@ -1,8 +1,8 @@
 package headertank.app.part;
 
-import headertank.app.part.file.PartFile;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import headertank.app.part.file.PartFile;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.FieldGroup;
 import java.util.Arrays;

@@ -1,6 +1,7 @@
 package headertank.app.car.intake;
 
 import headertank.app.car.CarForm;
+
 /** What somebody searched for in vain is most likely the first thing to write into the form for a new car. */
 final class IntakeGuess {
 

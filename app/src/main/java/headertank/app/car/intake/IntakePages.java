@@ -1,10 +1,10 @@
 package headertank.app.car.intake;
 
-import headertank.app.car.Cars;
-import headertank.app.car.CarLine;
-import headertank.app.car.CustomerLine;
-import headertank.app.car.CarSearch;
 import headertank.app.car.CarForm;
+import headertank.app.car.CarLine;
+import headertank.app.car.CarSearch;
+import headertank.app.car.Cars;
+import headertank.app.car.CustomerLine;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.List;

@@ -1,9 +1,9 @@
 package headertank.app.car.intake;
 
-import headertank.app.car.CarLine;
-import headertank.app.car.CustomerLine;
-import headertank.app.car.CarSearch;
 import headertank.app.car.CarForm;
+import headertank.app.car.CarLine;
+import headertank.app.car.CarSearch;
+import headertank.app.car.CustomerLine;
 import java.util.List;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;

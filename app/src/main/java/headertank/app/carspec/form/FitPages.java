@@ -1,8 +1,8 @@
 package headertank.app.carspec.form;
 
-import headertank.app.carspec.Spec;
-import headertank.app.carspec.Revisions;
 import headertank.app.car.CarSearch;
+import headertank.app.carspec.Revisions;
+import headertank.app.carspec.Spec;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.stereotype.Controller;

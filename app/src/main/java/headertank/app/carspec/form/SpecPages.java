@@ -1,11 +1,11 @@
 package headertank.app.carspec.form;
 
-import headertank.app.carspec.history.Differences;
-import headertank.app.carspec.Spec;
-import headertank.app.carspec.OvertakenException;
-import headertank.app.carspec.Revisions;
-import headertank.app.carspec.Revision;
 import headertank.app.car.CarSearch;
+import headertank.app.carspec.OvertakenException;
+import headertank.app.carspec.Revision;
+import headertank.app.carspec.Revisions;
+import headertank.app.carspec.Spec;
+import headertank.app.carspec.history.Differences;
 import headertank.app.field.FieldText;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.HashMap;

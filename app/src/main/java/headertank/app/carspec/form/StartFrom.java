@@ -1,10 +1,10 @@
 package headertank.app.carspec.form;
 
-import headertank.app.carspec.Spec;
-import headertank.app.carspec.Revisions;
-import headertank.app.carspec.Revision;
 import headertank.app.car.CarLine;
 import headertank.app.car.CarSearch;
+import headertank.app.carspec.Revision;
+import headertank.app.carspec.Revisions;
+import headertank.app.carspec.Spec;
 import headertank.app.field.FieldText;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;

@@ -1,8 +1,8 @@
 package headertank.app.carspec.history;
 
-import headertank.app.carspec.Revisions;
-import headertank.app.carspec.Revision;
 import headertank.app.car.CarSearch;
+import headertank.app.carspec.Revision;
+import headertank.app.carspec.Revisions;
 import java.util.List;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;

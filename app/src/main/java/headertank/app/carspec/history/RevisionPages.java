@@ -1,9 +1,9 @@
 package headertank.app.carspec.history;
 
-import headertank.app.carspec.Spec;
-import headertank.app.carspec.Revisions;
-import headertank.app.carspec.Revision;
 import headertank.app.car.CarSearch;
+import headertank.app.carspec.Revision;
+import headertank.app.carspec.Revisions;
+import headertank.app.carspec.Spec;
 import headertank.app.field.FieldText;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Assumption;

@@ -1,7 +1,7 @@
 package headertank.app.duty.log;
 
-import headertank.app.duty.DutyText;
 import headertank.app.duty.DutyFault;
+import headertank.app.duty.DutyText;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitException;
 import headertank.app.unit.UnitSystem;

@@ -1,8 +1,8 @@
 package headertank.app.duty.log;
 
-import headertank.app.duty.DutyText;
-import headertank.app.duty.DutyForm;
 import headertank.app.duty.DutyFault;
+import headertank.app.duty.DutyForm;
+import headertank.app.duty.DutyText;
 import headertank.app.shop.Shops;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitException;

@@ -1,7 +1,7 @@
 package headertank.app.duty.log;
 
-import headertank.app.duty.DutyText;
 import headertank.app.duty.DutyFault;
+import headertank.app.duty.DutyText;
 import headertank.app.duty.log.LogColumns.Column;
 import headertank.app.duty.log.LogColumns.Quantity;
 import headertank.calc.duty.LoggedLap;

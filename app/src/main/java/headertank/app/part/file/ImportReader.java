@@ -1,16 +1,16 @@
 package headertank.app.part.file;
 
-import headertank.app.part.Catalogue;
-import headertank.app.part.PartLine;
-import headertank.app.part.form.PartReader;
-import headertank.app.part.PartKind;
-import headertank.app.part.form.PartFormView;
-import headertank.app.part.PartContent;
-import headertank.app.part.form.PartForm;
 import headertank.app.csv.Csv;
 import headertank.app.field.FieldText;
 import headertank.app.field.FieldValues;
 import headertank.app.field.TypedField;
+import headertank.app.part.Catalogue;
+import headertank.app.part.PartContent;
+import headertank.app.part.PartKind;
+import headertank.app.part.PartLine;
+import headertank.app.part.form.PartForm;
+import headertank.app.part.form.PartFormView;
+import headertank.app.part.form.PartReader;
 import headertank.app.stored.Sha256;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Provenance;

@@ -1,12 +1,12 @@
 package headertank.app.part.file;
 
-import headertank.app.part.PartLine;
-import headertank.app.part.PartKind;
-import headertank.app.part.PartContent;
-import headertank.app.part.Price;
 import headertank.app.csv.Csv;
 import headertank.app.field.FieldText;
 import headertank.app.field.TypedField;
+import headertank.app.part.PartContent;
+import headertank.app.part.PartKind;
+import headertank.app.part.PartLine;
+import headertank.app.part.Price;
 import headertank.app.unit.DecimalSign;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Entry;

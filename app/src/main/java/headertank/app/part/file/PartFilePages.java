@@ -1,7 +1,7 @@
 package headertank.app.part.file;
 
-import headertank.app.part.PartKind;
 import headertank.app.csv.CsvDownload;
+import headertank.app.part.PartKind;
 import headertank.app.problem.ConflictException;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;

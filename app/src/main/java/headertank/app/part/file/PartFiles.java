@@ -1,11 +1,11 @@
 package headertank.app.part.file;
 
-import headertank.app.part.Catalogue;
-import headertank.app.part.PartLine;
-import headertank.app.part.CarsWithPart;
-import headertank.app.part.Parts;
 import headertank.app.audit.AuditTrail;
 import headertank.app.csv.Csv;
+import headertank.app.part.CarsWithPart;
+import headertank.app.part.Catalogue;
+import headertank.app.part.PartLine;
+import headertank.app.part.Parts;
 import headertank.app.problem.ConflictException;
 import java.util.ArrayList;
 import java.util.List;

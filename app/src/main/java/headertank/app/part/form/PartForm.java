@@ -1,8 +1,8 @@
 package headertank.app.part.form;
 
-import headertank.app.part.PartKind;
 import headertank.app.field.CoreSize;
 import headertank.app.field.TypedField;
+import headertank.app.part.PartKind;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Provenance;
 import java.util.Collections;

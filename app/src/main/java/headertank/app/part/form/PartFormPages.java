@@ -1,10 +1,10 @@
 package headertank.app.part.form;
 
+import headertank.app.field.FieldValues;
 import headertank.app.part.Catalogue;
+import headertank.app.part.PartKind;
 import headertank.app.part.PartLine;
 import headertank.app.part.Parts;
-import headertank.app.part.PartKind;
-import headertank.app.field.FieldValues;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.HashMap;
 import java.util.Map;

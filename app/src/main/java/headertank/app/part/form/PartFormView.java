@@ -1,11 +1,11 @@
 package headertank.app.part.form;
 
-import headertank.app.part.PartLine;
-import headertank.app.part.PartKind;
-import headertank.app.part.PartContent;
-import headertank.app.part.Price;
 import headertank.app.field.FieldText;
 import headertank.app.field.TypedField;
+import headertank.app.part.PartContent;
+import headertank.app.part.PartKind;
+import headertank.app.part.PartLine;
+import headertank.app.part.Price;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Provenance;
 import java.util.Arrays;

@@ -1,11 +1,11 @@
 package headertank.app.part.form;
 
-import headertank.app.part.PartKind;
-import headertank.app.part.PartContent;
-import headertank.app.part.Price;
 import headertank.app.field.FieldReader;
 import headertank.app.field.FieldValues;
 import headertank.app.field.TypedField;
+import headertank.app.part.PartContent;
+import headertank.app.part.PartKind;
+import headertank.app.part.Price;
 import headertank.calc.carspec.BuildField;
 import java.util.Arrays;
 import java.util.EnumMap;

@@ -1,6 +1,5 @@
 package headertank.app.account.password;
 
-import headertank.app.account.People;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestBuilders.formLogin;
@@ -13,6 +12,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import headertank.app.account.People;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import jakarta.servlet.http.Cookie;

@@ -1,8 +1,5 @@
 package headertank.app.car.intake;
 
-import headertank.app.car.Cars;
-import headertank.app.car.CarSearch;
-import headertank.app.car.CarForm;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
@@ -15,6 +12,9 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import headertank.app.account.People;
+import headertank.app.car.CarForm;
+import headertank.app.car.CarSearch;
+import headertank.app.car.Cars;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import org.junit.jupiter.api.AfterEach;

@@ -1,6 +1,5 @@
 package headertank.app.carspec.form;
 
-import headertank.app.carspec.Texts;
 import static headertank.calc.carspec.BuildField.COOLANT_BASE;
 import static headertank.calc.carspec.BuildField.COOLANT_GLYCOL;
 import static headertank.calc.carspec.BuildField.CORE_HEIGHT;
@@ -9,6 +8,7 @@ import static headertank.calc.carspec.BuildField.ENGINE_POWER;
 import static headertank.calc.carspec.BuildField.FAN_DRIVE;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import headertank.app.carspec.Texts;
 import headertank.app.field.FieldReader;
 import headertank.app.field.FieldText;
 import headertank.calc.Rater;

@@ -1,7 +1,5 @@
 package headertank.app.carspec.form;
 
-import headertank.app.carspec.Spec;
-import headertank.app.carspec.SpecBuilder;
 import static headertank.calc.carspec.BuildField.CAP_PRESSURE;
 import static headertank.calc.carspec.BuildField.CORE_DEPTH;
 import static headertank.calc.carspec.BuildField.CORE_HEIGHT;
@@ -11,6 +9,8 @@ import static headertank.calc.quantity.Provenance.GUESSED;
 import static headertank.calc.quantity.Provenance.MEASURED;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import headertank.app.carspec.Spec;
+import headertank.app.carspec.SpecBuilder;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import java.util.Optional;

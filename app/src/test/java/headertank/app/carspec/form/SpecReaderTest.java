@@ -1,7 +1,5 @@
 package headertank.app.carspec.form;
 
-import headertank.app.carspec.Texts;
-import headertank.app.carspec.Spec;
 import static headertank.calc.carspec.BuildField.CORE_WIDTH;
 import static headertank.calc.carspec.BuildField.ENGINE_SPEED;
 import static headertank.calc.carspec.BuildField.FAN_DIAMETER;
@@ -13,6 +11,8 @@ import static headertank.calc.quantity.Provenance.MEASURED;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import headertank.app.carspec.Spec;
+import headertank.app.carspec.Texts;
 import headertank.app.field.CoreSize;
 import headertank.app.field.FieldReader;
 import headertank.app.field.FieldText;

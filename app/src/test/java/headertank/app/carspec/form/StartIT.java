@@ -1,7 +1,5 @@
 package headertank.app.carspec.form;
 
-import headertank.app.carspec.Revisions;
-import headertank.app.carspec.SpecBuilder;
 import static headertank.calc.quantity.Provenance.DATASHEET;
 import static headertank.calc.quantity.Provenance.GUESSED;
 import static headertank.calc.quantity.Provenance.MEASURED;
@@ -17,6 +15,8 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import headertank.app.account.People;
 import headertank.app.car.CarForm;
 import headertank.app.car.Cars;
+import headertank.app.carspec.Revisions;
+import headertank.app.carspec.SpecBuilder;
 import headertank.app.database.DatabaseTest;
 import headertank.app.field.TypedField;
 import headertank.app.problem.NotFoundException;

@@ -1,8 +1,5 @@
 package headertank.app.carspec.history;
 
-import headertank.app.carspec.Texts;
-import headertank.app.carspec.Spec;
-import headertank.app.carspec.SpecBuilder;
 import static headertank.calc.quantity.Provenance.ADVERTISED;
 import static headertank.calc.quantity.Provenance.DATASHEET;
 import static headertank.calc.quantity.Provenance.GUESSED;
@@ -10,6 +7,9 @@ import static headertank.calc.quantity.Provenance.MEASURED;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import headertank.app.carspec.Spec;
+import headertank.app.carspec.SpecBuilder;
+import headertank.app.carspec.Texts;
 import headertank.app.field.FieldText;
 import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;

@@ -1,11 +1,11 @@
 package headertank.app.duty.log;
 
-import headertank.app.duty.DutyText;
-import headertank.app.duty.DutyFault;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import headertank.app.MessageSources;
+import headertank.app.duty.DutyFault;
+import headertank.app.duty.DutyText;
 import headertank.calc.duty.LoggedLap.Sample;
 import java.util.List;
 import java.util.Locale;
@@ -98,7 +98,7 @@ public class LogTextTest {
         return source;
     }
 
-    static String log(String headings) {
+    public static String log(String headings) {
         return log(headings, ',');
     }
 

@@ -1,13 +1,5 @@
 package headertank.app.part.file;
 
-import headertank.app.part.Catalogue;
-import headertank.app.part.PartLine;
-import headertank.app.part.Parts;
-import headertank.app.part.form.PartReader;
-import headertank.app.part.PartKind;
-import headertank.app.part.PartContent;
-import headertank.app.part.Price;
-import headertank.app.part.form.PartForm;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
@@ -25,6 +17,14 @@ import headertank.app.database.DatabaseTest;
 import headertank.app.field.FieldText;
 import headertank.app.field.FieldValues;
 import headertank.app.field.TypedField;
+import headertank.app.part.Catalogue;
+import headertank.app.part.PartContent;
+import headertank.app.part.PartKind;
+import headertank.app.part.PartLine;
+import headertank.app.part.Parts;
+import headertank.app.part.Price;
+import headertank.app.part.form.PartForm;
+import headertank.app.part.form.PartReader;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Provenance;
