@@ -22,7 +22,6 @@ import headertank.app.shop.Role;
 import headertank.calc.Rater;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -71,11 +70,6 @@ class DutiesIT {
     void aShop() {
         shop = people.aShop();
         owner = people.in(shop, Role.OWNER);
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
     }
 
     @Test

@@ -12,10 +12,10 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import headertank.app.account.People;
 import headertank.app.check.Checks;
-import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.Decision;
 import headertank.app.database.DatabaseTest;
+import headertank.app.given.Given;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Role;
@@ -23,8 +23,6 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Stated;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -37,6 +35,9 @@ import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilde
 class JobsIT {
 
     private static final LocalDate TODAY = LocalDate.now(ZoneId.systemDefault());
+
+    @Autowired
+    Given given;
 
     @Autowired
     Jobs jobs;
@@ -59,19 +60,15 @@ class JobsIT {
     @Autowired
     JdbcClient jdbc;
 
+    Given.Workshop workshop;
     long shop;
     long car;
 
     @BeforeEach
     void aCar() {
-        shop = people.aShop();
-        people.actAs(shop, Role.TECHNICIAN);
-        car = specs.aCar();
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
+        workshop = given.aWorkshop(Role.TECHNICIAN);
+        shop = workshop.shop();
+        car = workshop.aCar();
     }
 
     @Test
@@ -82,7 +79,7 @@ class JobsIT {
         assertThat(stage(job)).isEqualTo(JobStage.TO_RATE);
         long held = checks.run(car, 1);
         assertThat(stage(job)).isEqualTo(JobStage.TO_SIGN);
-        sign(held, Decision.HOLD_BACK);
+        workshop.sign(held, Decision.HOLD_BACK);
         assertThat(stage(job)).isEqualTo(JobStage.STAYS);
         assertThatThrownBy(() -> jobs.handOver(job, 0)).isInstanceOf(ConflictException.class);
         specs.save(
@@ -90,7 +87,7 @@ class JobsIT {
                 Specs.easy().set(BuildField.FAN_CURRENT, Stated.measured(11)).build(),
                 "street");
         assertThat(stage(job)).isEqualTo(JobStage.TO_RATE);
-        sign(checks.run(car, 2), Decision.DELIVER);
+        workshop.sign(checks.run(car, 2), Decision.DELIVER);
         assertThat(stage(job)).isEqualTo(JobStage.READY);
         jobs.handOver(job, 0);
         assertThat(stage(job)).isEqualTo(JobStage.HANDED_OVER);
@@ -103,7 +100,7 @@ class JobsIT {
     @Test
     void anOlderSignatureDoesNotAnswerANewJob() {
         specs.save(car, Specs.easy().build(), "street");
-        sign(checks.run(car, 1), Decision.DELIVER);
+        workshop.sign(checks.run(car, 1), Decision.DELIVER);
         long job = jobs.open(car, "again", TODAY);
         assertThat(stage(job)).isEqualTo(JobStage.TO_RATE);
     }
@@ -232,9 +229,5 @@ class JobsIT {
 
     private JobStage stage(long job) {
         return queue.line(job).orElseThrow().stage();
-    }
-
-    private void sign(long check, Decision decision) {
-        checks.sign(check, new SignOffForm(decision, "", List.of()));
     }
 }
