@@ -21,7 +21,7 @@ import headertank.calc.rating.FanControlOf;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRater;
 import headertank.calc.rating.PointWorking;
-import headertank.calc.rating.SlowCoolant;
+import headertank.calc.rating.SlowCoolantTable;
 import headertank.calc.result.Attribution;
 import headertank.calc.result.Balance;
 import headertank.calc.result.CoolingCurves;
@@ -29,6 +29,7 @@ import headertank.calc.result.IdleExpectation;
 import headertank.calc.result.Improvement;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
+import headertank.calc.result.SlowCoolant;
 import headertank.calc.result.WorthMeasuring;
 import headertank.calc.risk.CarUnderReview;
 import headertank.calc.risk.Flag;
@@ -380,7 +381,7 @@ public final class Rater {
      * @throws IllegalArgumentException when the duty has no such point
      */
     public SlowCoolant slowCoolant(Build build, Duty duty, String pointId) {
-        return SlowCoolant.of(Plant.of(resolve(build)), duty.point(pointId));
+        return SlowCoolantTable.of(Plant.of(resolve(build)), duty.point(pointId));
     }
 
     /**

@@ -100,7 +100,7 @@ class DutiesIT {
                 .anyMatch(p ->
                         p.id().equals("shop-duty-hill-climb") && p.version().startsWith("1-"));
         String frozen = checks.input(check.line().id()).duties().toString();
-        assertThat(frozen).contains("hill-climb").contains("\"seconds\":90");
+        assertThat(frozen).contains("hill-climb").contains("seconds=90.0");
         mvc.perform(multipart("/duties")
                         .with(csrf())
                         .with(owner)

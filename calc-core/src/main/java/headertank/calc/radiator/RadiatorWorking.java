@@ -2,6 +2,7 @@ package headertank.calc.radiator;
 
 import headertank.calc.fluid.Air;
 import headertank.calc.fluid.Coolant;
+import headertank.calc.quantity.TubeRegime;
 import headertank.calc.quantity.WorkingLine;
 import java.util.ArrayList;
 import java.util.List;

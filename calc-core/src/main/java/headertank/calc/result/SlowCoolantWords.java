@@ -1,9 +1,9 @@
-package headertank.calc.rating;
+package headertank.calc.result;
 
 import headertank.calc.quantity.Physics;
-import headertank.calc.radiator.FlowPoint;
-import headertank.calc.rating.SlowCoolant.PassLine;
-import headertank.calc.rating.SlowCoolant.Thermostatted;
+import headertank.calc.result.SlowCoolant.FlowLine;
+import headertank.calc.result.SlowCoolant.PassLine;
+import headertank.calc.result.SlowCoolant.Thermostatted;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -59,10 +59,10 @@ final class SlowCoolantWords {
 
     static List<String> of(SlowCoolant s) {
         List<String> words = new ArrayList<>();
-        List<FlowPoint> table = s.againstFlow();
-        FlowPoint slow = table.get(2);
-        FlowPoint middle = table.get(5);
-        FlowPoint fast = table.get(table.size() - 1);
+        List<FlowLine> table = s.againstFlow();
+        FlowLine slow = table.get(2);
+        FlowLine middle = table.get(5);
+        FlowLine fast = table.get(table.size() - 1);
         words.add(text(
                 HEAT,
                 litres(slow.flowM3PerS()),
