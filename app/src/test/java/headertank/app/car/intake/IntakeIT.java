@@ -17,7 +17,6 @@ import headertank.app.car.CarSearch;
 import headertank.app.car.Cars;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -57,11 +56,6 @@ class IntakeIT {
         people.actAs(shop, Role.FRONT_DESK);
         car = cars.addCar(new CarForm(null, "Jo Example", "000 555 01", "AB-12 CD", "Nimbrax", "R", "", "", null));
         owner = search.car(car).customerId();
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
     }
 
     private MockHttpServletRequestBuilder add(String plate, String name, String phone) {
