@@ -168,6 +168,11 @@ final class ClassDefaults {
                     relative(0.15),
                     FROM_POWER),
             number(CAP_PRESSURE, byClass(70e3, 110e3, 130e3, 130e3), relative(0.12), OF_CLASS),
+            number(
+                    CAP_HELD,
+                    byClass(0.85, 0.95, 1, 1),
+                    absolute(0.05),
+                    "springs and seals tire with the age of the class"),
             choice(THERMOSTAT, c -> ThermostatFitting.FITTED, AS_BUILT),
             number(THERMOSTAT_OPENING, celsius(82, 88, 78, 78), absolute(2), OF_CLASS),
             choice(THERMOSTAT_BYPASS, c -> hasNoThermostat(c) ? BypassState.OPEN : BypassState.CLOSES_WITH_LIFT, "")
