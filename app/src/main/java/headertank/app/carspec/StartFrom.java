@@ -52,8 +52,8 @@ class StartFrom {
                                      order by v.number desc limit 1) r on true
                  join car me on me.id = :me and me.shop_id = c.shop_id
             where c.shop_id = :shop and c.id <> me.id
-              and (:text = '' or lower(c.make || ' ' || c.model) like :like or c.plate_key like :plate
-                   or lower(r.spec ->> 'carClass') like :like)
+              and (:text = '' or c.plate_key like :plate
+                   or fits(:text, concat_ws(' ', c.plate, c.make, c.model, r.spec ->> 'carClass')))
             order by me.make <> '' and lower(c.make) = lower(me.make) and lower(c.model) = lower(me.model) desc,
                      me.make <> '' and lower(c.make) = lower(me.make) desc,
                      r.spec ->> 'carClass' = coalesce((select m.spec ->> 'carClass' from revision m where m.car_id = me.id
@@ -83,7 +83,6 @@ class StartFrom {
                 .param("shop", user.shopId())
                 .param("me", carId)
                 .param("text", asked)
-                .param("like", "%" + plain.toLowerCase(Locale.ROOT) + "%")
                 .param("plate", "%" + plain.replaceAll("[\\s.·-]", "").toUpperCase(Locale.ROOT) + "%")
                 .param("most", most)
                 .query(this::line)

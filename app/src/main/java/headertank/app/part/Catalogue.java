@@ -9,7 +9,6 @@ import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -71,26 +70,19 @@ public class Catalogue {
     }
 
     /**
-     * Parts whose name, reference or stock note contains the text; at most {@link #MOST} + 1.
+     * Parts whose name, reference and stock note hold all words of the text; at most {@link #MOST} + 1.
      *
      * @param kind empty for every kind
      */
     List<PartLine> parts(String text, Optional<PartKind> kind, Sort sort, boolean retired) {
-        String like = "%"
-                + text.strip()
-                        .toLowerCase(Locale.ROOT)
-                        .replace("\\", "\\\\")
-                        .replace("%", "\\%")
-                        .replace("_", "\\_")
-                + "%";
         return jdbc.sql(SELECT + """
                          and (:kind = '' or p.kind = :kind) and (:retired or not p.retired)
-                         and lower(p.name || ' ' || p.reference || ' ' || p.stock_note) like :like
+                         and fits(:text, p.name || ' ' || p.reference || ' ' || p.stock_note)
                         order by\s""" + sort.sql + " limit :limit")
                 .param("shop", user.shopId())
                 .param("kind", kind.map(Enum::name).orElse(""))
                 .param("retired", retired)
-                .param("like", like)
+                .param("text", text)
                 .param("limit", MOST + 1)
                 .query(this::line)
                 .list();

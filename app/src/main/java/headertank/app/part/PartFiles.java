@@ -79,7 +79,16 @@ class PartFiles {
     String recallList(long partId) {
         PartLine part = catalogue.part(partId);
         List<String> header = List.of(
-                "plate", "car", "customer", "phone", "mail", "part", "on_the_car", "revision", "newest_revision");
+                "plate",
+                "car",
+                "customer",
+                "phone",
+                "mail",
+                "part",
+                "on_the_car",
+                "revision",
+                "newest_revision",
+                "reached");
         StringBuilder out = new StringBuilder(Csv.write(header));
         for (CarsWithPart.Line c : cars.of(partId)) {
             out.append(Csv.write(new ArrayList<>(List.of(
@@ -91,7 +100,8 @@ class PartFiles {
                     part.name(),
                     c.now() ? "now" : "before",
                     Integer.toString(c.revision()),
-                    Integer.toString(c.newest())))));
+                    Integer.toString(c.newest()),
+                    c.reached().map(r -> r.at().toString()).orElse("")))));
         }
         audit.record("part.recall-list", "part", partId, "");
         return out.toString();

@@ -14,7 +14,6 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import headertank.app.account.People;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -54,11 +53,6 @@ class IntakeIT {
         people.actAs(shop, Role.FRONT_DESK);
         car = cars.addCar(new CarForm(null, "Jo Example", "000 555 01", "AB-12 CD", "Nimbrax", "R", "", "", null));
         owner = search.car(car).customerId();
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
     }
 
     private MockHttpServletRequestBuilder add(String plate, String name, String phone) {

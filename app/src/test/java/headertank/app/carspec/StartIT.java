@@ -23,7 +23,6 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import java.util.Optional;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -75,11 +74,6 @@ class StartIT {
                     "Belongs to a secret person",
                     UUID.randomUUID());
         }
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
     }
 
     private long car(String plate, String make, String model) {

@@ -22,7 +22,6 @@ import headertank.app.shop.Role;
 import headertank.calc.Rater;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -73,11 +72,6 @@ class DutiesIT {
         owner = people.in(shop, Role.OWNER);
     }
 
-    @AfterEach
-    void nobody() {
-        People.nobody();
-    }
-
     @Test
     void theFilesThatComeWithTheServiceAreInstalledBesideTheStandardDutiesWhichStayAsTheyAre() throws Exception {
         assertThat(installed.duties())
@@ -106,7 +100,7 @@ class DutiesIT {
                 .anyMatch(p ->
                         p.id().equals("shop-duty-hill-climb") && p.version().startsWith("1-"));
         String frozen = checks.input(check.line().id()).duties().toString();
-        assertThat(frozen).contains("hill-climb").contains("\"seconds\":90");
+        assertThat(frozen).contains("hill-climb").contains("seconds=90.0");
         mvc.perform(multipart("/duties")
                         .with(csrf())
                         .with(owner)

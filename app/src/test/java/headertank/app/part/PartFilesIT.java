@@ -27,7 +27,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -66,11 +65,6 @@ class PartFilesIT {
     void aShop() {
         shop = people.aShop();
         people.actAs(shop, Role.OWNER);
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
     }
 
     private static String unitText(BuildField field, Random random) {

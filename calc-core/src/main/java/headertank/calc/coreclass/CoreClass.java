@@ -60,6 +60,7 @@ public record CoreClass(
      * @return the core
      * @throws OutOfRangeException when the figures together make no core
      */
+    @SuppressWarnings("exports")
     public CoreGeometry geometry(double widthM, double heightM, Map<CoreFigure, Double> known) {
         double depth = value(CoreFigure.DEPTH_M, known);
         double finHeight = value(CoreFigure.FIN_HEIGHT_M, known);
