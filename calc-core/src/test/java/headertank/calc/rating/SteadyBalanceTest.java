@@ -49,7 +49,7 @@ class SteadyBalanceTest {
         CoolingState s = solver.cooling(hotK, ambientK, Thermostat.lift(plant.thermostat(), hotK), 1);
         assertThat(s.capacityRateWPerK()
                         * s.coolantEffectiveness()
-                        * (hotK - s.air().inK())
+                        * (hotK - s.airInK())
                         / 1000)
                 .isCloseTo(kilowatts, within(tolerance * kilowatts));
     }
