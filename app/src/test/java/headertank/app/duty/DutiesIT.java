@@ -17,6 +17,7 @@ import headertank.app.check.Checks;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.database.DatabaseTest;
+import headertank.app.duty.log.LogTextTest;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.Role;
 import headertank.calc.Rater;

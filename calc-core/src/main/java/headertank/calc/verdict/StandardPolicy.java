@@ -57,6 +57,11 @@ public final class StandardPolicy implements VerdictPolicy {
     }
 
     @Override
+    public List<Double> turns() {
+        return List.of(limit(Threshold.GO_PROBABILITY), limit(Threshold.CONDITIONS_PROBABILITY));
+    }
+
+    @Override
     public List<Finding> judge(DutyOutcome outcome) {
         List<Finding> findings = new ArrayList<>();
         coolant(outcome, findings);
