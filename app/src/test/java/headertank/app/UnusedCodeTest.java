@@ -58,7 +58,6 @@ class UnusedCodeTest {
             "Fuel.latentHeatJPerKg",
             // Not called yet.
             "CalcWords.knows",
-            "Distribution.standardError",
             "FigureKind.siUnit",
             "MessageArgument$DutyName",
             "MessageArgument$FieldName",
