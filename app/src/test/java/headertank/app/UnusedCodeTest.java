@@ -59,7 +59,6 @@ class UnusedCodeTest {
             "Fuel.latentHeatJPerKg",
             // Not called yet.
             "CalcWords.knows",
-            "Distribution.standardError",
             "FigureKind.siUnit",
             "SiFigure.ampereHours");
 
