@@ -111,7 +111,7 @@ public class CarSearch {
     }
 
     /** Cars with this plate, however it is spaced and hyphenated. */
-    List<CarLine> withPlate(String plate) {
+    public List<CarLine> withPlate(String plate) {
         return jdbc.sql(CAR + " and :plate <> '' and c.plate_key = :plate order by c.id limit 5")
                 .param("shop", user.shopId())
                 .param("plate", Terms.plateKey(plate))
@@ -120,7 +120,7 @@ public class CarSearch {
     }
 
     /** Customers with this phone number, however it is written; a few digits are no number. */
-    List<CustomerLine> withPhone(String phone) {
+    public List<CustomerLine> withPhone(String phone) {
         String digits = phone.replaceAll("[^0-9]", "");
         return jdbc.sql(CUSTOMER + " and length(:digits) > 4 and u.phone_digits = :digits order by u.id limit 5")
                 .param("shop", user.shopId())

@@ -16,10 +16,10 @@ import org.springframework.transaction.annotation.Transactional;
 /** Which cars have a part, for a recall: by their newest revision, and by an older one. */
 @Component
 @Transactional(readOnly = true)
-class CarsWithPart {
+public class CarsWithPart {
 
     /** Somebody spoke to the owner of a car. */
-    record Reached(String who, Instant at) {}
+    public record Reached(String who, Instant at) {}
 
     /**
      * A car that has, or had, the part.
@@ -30,7 +30,7 @@ class CarsWithPart {
      * @param changed fields in which that revision differs from the catalogue
      * @param reached who reached the owner, and when; empty while nobody has
      */
-    record Line(
+    public record Line(
             long carId,
             String plate,
             String title,
@@ -68,7 +68,7 @@ class CarsWithPart {
     private final JdbcClient jdbc;
     private final CurrentUser user;
 
-    CarsWithPart(JdbcClient jdbc, CurrentUser user) {
+    public CarsWithPart(JdbcClient jdbc, CurrentUser user) {
         this.jdbc = jdbc;
         this.user = user;
     }
@@ -78,7 +78,7 @@ class CarsWithPart {
         return user.has(Role.FRONT_DESK) || user.has(Role.OWNER);
     }
 
-    List<Line> of(long partId) {
+    public List<Line> of(long partId) {
         boolean owners = ownersShown();
         return jdbc.sql(CARS)
                 .param("shop", user.shopId())

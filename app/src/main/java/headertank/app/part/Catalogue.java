@@ -89,7 +89,7 @@ public class Catalogue {
     }
 
     /** Every part, retired ones too, by kind and name. */
-    List<PartLine> all() {
+    public List<PartLine> all() {
         return jdbc.sql(SELECT + " order by p.kind, lower(p.name), p.id")
                 .param("shop", user.shopId())
                 .query(this::line)
@@ -111,7 +111,7 @@ public class Catalogue {
     }
 
     /** The part of this kind and name, in capitals or not. */
-    Optional<PartLine> named(PartKind kind, String name) {
+    public Optional<PartLine> named(PartKind kind, String name) {
         return jdbc.sql(SELECT + " and p.kind = :kind and lower(p.name) = lower(:name)")
                 .param("shop", user.shopId())
                 .param("kind", kind.name())
@@ -121,7 +121,7 @@ public class Catalogue {
     }
 
     /** The currency that was written last, for the next part. */
-    String usualCurrency() {
+    public String usualCurrency() {
         return jdbc.sql("select currency from part where shop_id = :shop and currency <> '' "
                         + "order by changed_at desc, id desc limit 1")
                 .param("shop", user.shopId())

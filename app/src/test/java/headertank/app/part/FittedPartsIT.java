@@ -32,7 +32,6 @@ import headertank.calc.carspec.CarClass;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -90,11 +89,6 @@ class FittedPartsIT {
         act();
         car = aCar("AB 12", "Jo Example");
         fan = aFan("Twin twelve", fanOnly);
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
     }
 
     private void act() {
