@@ -175,8 +175,8 @@ public final class StandardPolicy implements VerdictPolicy {
         double worst = 0;
         PointRating at = null;
         for (PointRating p : o.points()) {
-            if (p.balance() instanceof Balance.Steady s && s.deficitA() > worst) {
-                worst = s.deficitA();
+            if (p.balance() instanceof Balance.Steady s && s.electrics().deficitA() > worst) {
+                worst = s.electrics().deficitA();
                 at = p;
             }
         }
@@ -198,8 +198,8 @@ public final class StandardPolicy implements VerdictPolicy {
         double least = Double.POSITIVE_INFINITY;
         PointRating at = null;
         for (PointRating p : o.points()) {
-            if (p.balance() instanceof Balance.Steady s && s.pumpInletMarginPa() < least) {
-                least = s.pumpInletMarginPa();
+            if (p.balance() instanceof Balance.Steady s && s.coolant().pumpInletMarginPa() < least) {
+                least = s.coolant().pumpInletMarginPa();
                 at = p;
             }
         }
