@@ -1,5 +1,6 @@
 package headertank.app.account;
 
+import org.springframework.session.jdbc.PostgreSqlJdbcIndexedSessionRepositoryCustomizer;
 import headertank.app.problem.Problems;
 import io.github.wimdeblauwe.htmx.spring.boot.security.HxRefreshHeaderAuthenticationEntryPoint;
 import jakarta.servlet.DispatcherType;
@@ -37,6 +38,12 @@ class SecurityRules {
             PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/js/**"),
             PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/icon.svg"),
             PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/webjars/**"));
+
+    /** Two answers of one session at once may both leave a message in it: the later one is kept, none fails. */
+    @Bean
+    PostgreSqlJdbcIndexedSessionRepositoryCustomizer sessionAttributesAreReplaced() {
+        return new PostgreSqlJdbcIndexedSessionRepositoryCustomizer();
+    }
 
     @Bean
     PasswordEncoder passwordEncoder() {

@@ -1,8 +1,10 @@
 package headertank.app.car;
 
 import headertank.app.audit.AuditTrail;
+import headertank.app.form.FormKeys;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
+import java.util.UUID;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -16,16 +18,27 @@ public class Cars {
     private final CustomerRepository customers;
     private final CurrentUser user;
     private final AuditTrail audit;
+    private final FormKeys forms;
 
-    Cars(CarRepository cars, CustomerRepository customers, CurrentUser user, AuditTrail audit) {
+    Cars(CarRepository cars, CustomerRepository customers, CurrentUser user, AuditTrail audit, FormKeys forms) {
         this.cars = cars;
         this.customers = customers;
         this.user = user;
         this.audit = audit;
+        this.forms = forms;
     }
 
     /** Returns the new car's id. A customer named in the form is added along with it. */
     public long addCar(CarForm form) {
+        return addCar(form, null);
+    }
+
+    /** The same from a form with a key. */
+    public long addCar(CarForm form, UUID key) {
+        return forms.once(user.shopId(), key, "car", form, () -> add(form));
+    }
+
+    private long add(CarForm form) {
         CarForm complete = withCustomer(form);
         Car added = cars.save(new Car(user.shopId(), complete));
         audit.record("car.added", "car", added.id(), "");
@@ -55,7 +68,11 @@ public class Cars {
     }
 
     /** Returns the new customer's id. */
-    public long addCustomer(CustomerForm form) {
+    public long addCustomer(CustomerForm form, UUID key) {
+        return forms.once(user.shopId(), key, "customer", form, () -> addCustomer(form));
+    }
+
+    private long addCustomer(CustomerForm form) {
         Customer added = customers.save(new Customer(user.shopId(), form));
         audit.record("customer.added", "customer", added.id(), "");
         return added.id();

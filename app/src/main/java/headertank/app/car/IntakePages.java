@@ -3,6 +3,7 @@ package headertank.app.car;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.List;
+import java.util.UUID;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -45,6 +46,7 @@ class IntakePages {
             @Valid @ModelAttribute("form") CarForm sent,
             BindingResult faults,
             @RequestParam(defaultValue = "") String warned,
+            @RequestParam(required = false) UUID key,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
@@ -56,7 +58,7 @@ class IntakePages {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return page(model, sent, "", alike);
         }
-        long id = cars.addCar(sent.customerId() == null ? sent : sent.withCustomer(sent.customerId()));
+        long id = cars.addCar(sent.customerId() == null ? sent : sent.withCustomer(sent.customerId()), key);
         redirect.addFlashAttribute("done", "car.added");
         return "redirect:/cars/" + id + "/spec";
     }
