@@ -41,7 +41,8 @@ class AccountPages {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        boolean added = !faults.hasErrors() && accounts.add(form.login(), form.name(), form.password(), form.roles(), key);
+        boolean added =
+                !faults.hasErrors() && accounts.add(form.login(), form.name(), form.password(), form.roles(), key);
         if (!added) {
             if (!faults.hasErrors()) {
                 faults.rejectValue("login", "account.login.taken");

@@ -1,9 +1,7 @@
 package headertank.app.account;
 
-import java.util.UUID;
-import java.util.TreeSet;
-import headertank.app.form.FormKeys;
 import headertank.app.audit.AuditTrail;
+import headertank.app.form.FormKeys;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
@@ -15,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.context.event.EventListener;
 import org.springframework.security.authentication.event.InteractiveAuthenticationSuccessEvent;

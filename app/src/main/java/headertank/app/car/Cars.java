@@ -29,11 +29,6 @@ public class Cars {
     }
 
     /** Returns the new car's id. A customer named in the form is added along with it. */
-    public long addCar(CarForm form) {
-        return addCar(form, null);
-    }
-
-    /** The same from a form with a key. */
     public long addCar(CarForm form, UUID key) {
         return forms.once(user.shopId(), key, "car", form, () -> add(form));
     }

@@ -1,8 +1,7 @@
 package headertank.app.duty;
 
-import java.util.UUID;
-import headertank.app.form.FormKeys;
 import headertank.app.audit.AuditTrail;
+import headertank.app.form.FormKeys;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
@@ -14,6 +13,7 @@ import headertank.calc.quantity.InputProblem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;

@@ -1,8 +1,6 @@
 package headertank.app.incident;
 
-import java.util.UUID;
 import headertank.app.audit.AuditTrail;
-import headertank.app.form.FormKeys;
 import headertank.app.car.CarSearch;
 import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
@@ -10,11 +8,13 @@ import headertank.app.check.Checks;
 import headertank.app.check.stored.CheckLine;
 import headertank.app.check.stored.Decision;
 import headertank.app.check.stored.StoredVerdict;
+import headertank.app.form.FormKeys;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 

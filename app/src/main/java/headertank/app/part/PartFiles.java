@@ -1,13 +1,13 @@
 package headertank.app.part;
 
-import java.util.UUID;
-import headertank.app.shop.CurrentUser;
-import headertank.app.form.FormKeys;
 import headertank.app.audit.AuditTrail;
 import headertank.app.csv.Csv;
+import headertank.app.form.FormKeys;
 import headertank.app.problem.ConflictException;
+import headertank.app.shop.CurrentUser;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -26,7 +26,14 @@ class PartFiles {
     private final CurrentUser user;
 
     PartFiles(
-            Catalogue catalogue, Parts parts, CarsWithPart cars, PartFile file, ImportReader reader, AuditTrail audit, FormKeys forms, CurrentUser user) {
+            Catalogue catalogue,
+            Parts parts,
+            CarsWithPart cars,
+            PartFile file,
+            ImportReader reader,
+            AuditTrail audit,
+            FormKeys forms,
+            CurrentUser user) {
         this.forms = forms;
         this.user = user;
         this.catalogue = catalogue;

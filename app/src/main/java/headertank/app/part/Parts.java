@@ -1,11 +1,11 @@
 package headertank.app.part;
 
-import java.util.UUID;
-import headertank.app.form.FormKeys;
 import headertank.app.audit.AuditTrail;
 import headertank.app.field.FieldFormat;
+import headertank.app.form.FormKeys;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
+import java.util.UUID;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
