@@ -62,6 +62,12 @@ public class Cars {
         audit.record("car.changed", "car", id, "");
     }
 
+    /** Whether this form has added its car. */
+    @Transactional(readOnly = true)
+    public boolean isSent(CarForm form, UUID key) {
+        return forms.isSent(user.shopId(), key, form);
+    }
+
     /** Returns the new customer's id. */
     public long addCustomer(CustomerForm form, UUID key) {
         return forms.once(user.shopId(), key, "customer", form, () -> addCustomer(form));

@@ -53,12 +53,14 @@ class IntakePages {
         if (!sent.namesACustomer()) {
             faults.rejectValue("newCustomerName", "customer.name.missing");
         }
-        LookAlikes.Found alike = lookAlikes.of(sent);
+        CarForm form = sent.customerId() == null ? sent : sent.withCustomer(sent.customerId());
+        boolean again = cars.isSent(form, key);
+        LookAlikes.Found alike = again ? LookAlikes.Found.NOTHING : lookAlikes.of(sent);
         if (faults.hasErrors() || alike.isMoreThan(warned)) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return page(model, sent, "", alike);
         }
-        long id = cars.addCar(sent.customerId() == null ? sent : sent.withCustomer(sent.customerId()), key);
+        long id = cars.addCar(form, key);
         redirect.addFlashAttribute("done", "car.added");
         return "redirect:/cars/" + id + "/spec";
     }

@@ -32,7 +32,7 @@ class SessionEndedIT {
                 .andExpect(forwardedUrl("/sign-in-again"));
         mvc.perform(kept(post("/sign-in-again")))
                 .andExpect(status().isUnauthorized())
-                .andExpect(content().string(containsString("What you typed is kept")))
+                .andExpect(content().string(containsString("What you typed is still kept")))
                 .andExpect(content().string(containsString("name=\"kept:name\" value=\"Pat &lt;Example&gt;\"")))
                 .andExpect(content().string(containsString("name=\"kept.path\" value=\"/customers\"")));
         mvc.perform(kept(post("/login")).param("username", login).param("password", "wrong"))

@@ -205,7 +205,7 @@ class FormsIT {
                 "doing");
         refused(post("/accounts").param("login", "").param("name", "kept words"), "login")
                 .andExpect(content().string(containsString("kept words")));
-        refused(post("/account/password").param("old", "").param("fresh", ""), "old");
+        refused(post("/account/password").param("old", "").param("password", "x"), "password");
     }
 
     private org.springframework.test.web.servlet.ResultActions refused(

@@ -122,7 +122,7 @@ class LastClickIT {
         lists.decideLeaves(check);
         assertThat(stage()).isEqualTo("READY");
         assertThat(sheet())
-                .contains("cleared by a reading within what is expected", "0.9 bar", "The car leaves: decided by")
+                .contains("cleared by a reading within what is expected", "0.90 bar", "The car leaves: decided by")
                 .contains("Expected", "Person");
     }
 
