@@ -29,17 +29,17 @@ public class Parts {
 
     /** Whether this form has done its work. */
     @Transactional(readOnly = true)
-    boolean isSent(PartContent content, UUID key) {
+    public boolean isSent(PartContent content, UUID key) {
         return forms.isSent(user.shopId(), key, content);
     }
 
     /** Returns the new part's id. */
-    long add(PartContent content, UUID key) {
+    public long add(PartContent content, UUID key) {
         return forms.once(user.shopId(), key, "part", content, () -> add(content));
     }
 
     /** The same from a file. */
-    long add(PartContent content) {
+    public long add(PartContent content) {
         Part added = parts.saveAndFlush(new Part(user.shopId(), content, FieldFormat.write(content.values())));
         audit.record("part.added", "part", added.id(), "");
         return added.id();
@@ -53,7 +53,7 @@ public class Parts {
     }
 
     /** @throws ObjectOptimisticLockingFailureException when somebody else saved since the form was filled */
-    void change(long id, PartContent content, Integer seen) {
+    public void change(long id, PartContent content, Integer seen) {
         Part part = find(id, seen);
         part.take(content, FieldFormat.write(content.values()));
         parts.saveAndFlush(part);
@@ -61,7 +61,7 @@ public class Parts {
     }
 
     /** Takes a part out of the choices, or back into them. Cars that have it keep it. */
-    void retire(long id, boolean gone, Integer seen) {
+    public void retire(long id, boolean gone, Integer seen) {
         find(id, seen).retire(gone);
         audit.record(gone ? "part.retired" : "part.brought-back", "part", id, "");
     }

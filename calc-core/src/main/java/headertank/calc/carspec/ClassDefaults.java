@@ -25,12 +25,12 @@ import headertank.calc.choice.TankPlacement;
 import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.choice.YesNo;
 import headertank.calc.coolant.CircuitSpec;
+import headertank.calc.coreclass.CoreFigure;
 import headertank.calc.engine.EngineClass;
 import headertank.calc.fluid.Fuel;
 import headertank.calc.hood.HoodMaterial;
 import headertank.calc.oil.OilThermostat;
 import headertank.calc.quantity.Spread;
-import headertank.calc.radiator.CoreFigure;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -156,6 +156,11 @@ final class ClassDefaults {
                     .why(c -> c.is(COOLANT_BASE, CoolantBase.WATER) ? "plain water" : OF_CLASS),
             number(COOLANT_VOLUME, byClass(0.012, 0.007, 0.008, 0.009), relative(0.15), OF_CLASS),
             number(CAP_PRESSURE, byClass(70e3, 110e3, 130e3, 130e3), relative(0.12), OF_CLASS),
+            number(
+                    CAP_HELD,
+                    byClass(0.85, 0.95, 1, 1),
+                    absolute(0.05),
+                    "springs and seals tire with the age of the class"),
             choice(THERMOSTAT, c -> ThermostatFitting.FITTED, AS_BUILT),
             number(THERMOSTAT_OPENING, celsius(82, 88, 78, 78), absolute(2), OF_CLASS),
             choice(THERMOSTAT_BYPASS, c -> hasNoThermostat(c) ? BypassState.OPEN : BypassState.CLOSES_WITH_LIFT, "")

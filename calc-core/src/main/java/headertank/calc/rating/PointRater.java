@@ -2,6 +2,8 @@ package headertank.calc.rating;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.engine.HeatSplit;
+import headertank.calc.engine.TaylorCrossCheck;
 import headertank.calc.quantity.Note;
 import headertank.calc.radiator.RadiatorPoint;
 import headertank.calc.radiator.RadiatorSpread;
@@ -23,6 +25,7 @@ public final class PointRater {
         Balance balance = solver.solve();
         List<Note> notes = new ArrayList<>(solver.load().notes());
         notes.addAll(solver.load().heat().notes());
+        notes.addAll(wallHeat(plant, solver.load().heat()));
         RadiatorPoint radiator = solver.radiator();
         List<Note> ofCore = CorePlan.notes(plant, radiator);
         RadiatorSpread spread = plant.radiator().spread(radiator, ofCore);
@@ -34,19 +37,25 @@ public final class PointRater {
         double limit = plant.resolved().value(BuildField.COOLANT_LIMIT);
         double coolantMargin = limit - s.engineOutK();
         double boilingMargin = s.boilingK() - s.engineOutK();
-        double difference = s.engineOutK() - s.airInK();
+        double difference = s.engineOutK() - s.air().inK();
         Figures figures = new Figures(
                 coolantMargin,
-                plant.resolved().value(BuildField.OIL_LIMIT) - s.oilK(),
+                plant.resolved().value(BuildField.OIL_LIMIT) - s.oil().oilK(),
                 boilingMargin,
                 solver.ambientForCoolantK(limit),
                 s.ambientK() + coolantMargin,
                 solver.ambientForCoolantK(s.boilingK()),
                 s.ambientK() + boilingMargin,
                 difference,
-                difference > 0 ? s.radiatorHeatW() / difference : 0,
-                s.radiatorOutK() - s.airInK());
+                difference > 0 ? s.core().heatW() / difference : 0,
+                s.coolant().radiatorOutK() - s.air().inK());
         return new PointRating(point, balance, Optional.of(figures), notes, spread);
+    }
+
+    /** What a second way to the engine's heat says to the first, with the coolant at its limit. */
+    private static List<Note> wallHeat(Plant plant, HeatSplit heat) {
+        double limit = plant.resolved().value(BuildField.COOLANT_LIMIT);
+        return TaylorCrossCheck.of(plant.engine().spec(), heat, limit).notes(heat);
     }
 
     /**

@@ -2,6 +2,7 @@ package headertank.calc.risk;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.coolant.BoilingMargin;
+import headertank.calc.coolant.PressureCap;
 import headertank.calc.fluid.Atmosphere;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.rating.CoolantOf;
@@ -51,8 +52,9 @@ public final class CapTooWeak implements RiskRule {
                 Atmosphere.pressurePa(car.resolved().value(BuildField.ALTITUDE)),
                 coolant::vapourPressurePa);
         consequences.add(new Flag.Consequence("cap pressure that 10 K of margin need", "", needed, "Pa"));
-        consequences.add(
-                new Flag.Consequence("cap pressure fitted", "", car.resolved().value(BuildField.CAP_PRESSURE), "Pa"));
+        PressureCap cap = new PressureCap(
+                car.resolved().value(BuildField.CAP_PRESSURE), car.resolved().value(BuildField.CAP_HELD));
+        consequences.add(new Flag.Consequence("cap pressure that this one holds", "", cap.heldGaugePa(), "Pa"));
         return Optional.of(new Flag(
                 id(),
                 version(),
