@@ -338,6 +338,9 @@ public enum BuildField {
             false),
     OIL_LIMIT("limit.oilK", LIMIT, "Hottest oil allowed", SiUnit.KELVIN, 373.15, 443.15, Off.EXACT, false);
 
+    /** An engine idles below this share of its speed at rated power; modelling choice [-]. */
+    public static final double IDLE_BELOW_SHARE = 0.6;
+
     private final String key;
     private final FieldGroup group;
     private final String label;
