@@ -40,7 +40,7 @@ class OilCoolersTest {
                 .seen(BuildField.OIL_COOLER, cooler)
                 .build();
         assertThat(Physics.celsius(
-                        steady(build, StandardDuties.STREET.point("motorway")).oilK()))
+                        steady(build, StandardDuties.STREET.point("motorway")).oil().oilK()))
                 .isBetween(93.0, 122.0);
     }
 
@@ -50,7 +50,7 @@ class OilCoolersTest {
         Build build =
                 stock(300, 5.7).seen(BuildField.OIL_COOLER, OilCooling.NONE).build();
         assertThat(Physics.celsius(
-                        steady(build, StandardDuties.TRACK.point("laps")).oilK()))
+                        steady(build, StandardDuties.TRACK.point("laps")).oil().oilK()))
                 .isBetween(125.0, 175.0);
     }
 
