@@ -8,6 +8,8 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.FanControlKind;
 import headertank.calc.choice.SensorPlacement;
+import headertank.calc.coreclass.CoreClass;
+import headertank.calc.coreclass.CoreClassSource;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.DutySource;
 import headertank.calc.duty.OperatingPoint;
@@ -15,8 +17,6 @@ import headertank.calc.judged.DutyRater;
 import headertank.calc.judged.Samples;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.WorkingSection;
-import headertank.calc.radiator.CoreClass;
-import headertank.calc.radiator.CoreClassSource;
 import headertank.calc.rating.CurvesAround;
 import headertank.calc.rating.FanControlOf;
 import headertank.calc.rating.Plant;
@@ -476,7 +476,12 @@ public final class Rater {
 
     /** @return what a sensor at this place shows in the steady state [K] */
     public static double sensorShowsK(SensorPlacement place, Balance.Steady s) {
-        return sensorShowsK(place, s.engineOutK(), s.radiatorOutK(), s.ambientK(), s.radiatorM3PerS());
+        return sensorShowsK(
+                place,
+                s.engineOutK(),
+                s.coolant().radiatorOutK(),
+                s.ambientK(),
+                s.coolant().radiatorM3PerS());
     }
 
     /**

@@ -1,11 +1,11 @@
 package headertank.calc.carspec;
 
+import headertank.calc.coreclass.CoreClass;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Spread;
 import headertank.calc.quantity.Stated;
-import headertank.calc.radiator.CoreClass;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -64,10 +64,10 @@ public final class PointWorking {
                     "Radiator",
                     plant.radiator()
                             .working(
-                                    s.airMassKgPerS(),
-                                    s.airInK(),
+                                    s.air().massKgPerS(),
+                                    s.air().inK(),
                                     plant.atmospherePa(),
-                                    s.radiatorM3PerS(),
+                                    s.coolant().radiatorM3PerS(),
                                     plant.coolant(),
                                     s.engineOutK()));
             oil(solver, s);
@@ -100,7 +100,7 @@ public final class PointWorking {
         add(
                 "Coolant",
                 List.of(
-                        line("thermostat lift", "s", "-", s.lift(), "0.006 + 0.994 z^2 (3 - 2 z), " + CHOICE),
+                        line("thermostat lift", "s", "-", s.coolant().lift(), "0.006 + 0.994 z^2 (3 - 2 z), " + CHOICE),
                         line("mass share of glycol", "x", "-", c.glycolMassFraction(), "build"),
                         line("density at the engine's outlet", "rho", "kg/m3", c.densityKgPerM3(t), c.source()),
                         line("heat capacity there", "cp", "J/kgK", c.heatCapacityJPerKgK(t), c.source()),
@@ -112,13 +112,18 @@ public final class PointWorking {
         List<WorkingLine> lines = new ArrayList<>();
         if (plant.fanDrive() == FanDrive.ELECTRIC) {
             double sensed = SensorReading.steadyK(
-                    plant.fanSensor(), s.engineOutK(), s.radiatorOutK(), s.ambientK(), s.radiatorM3PerS());
-            lines.addAll(FanController.working(sensed, s.fanDuty()));
+                    plant.fanSensor(),
+                    s.engineOutK(),
+                    s.coolant().radiatorOutK(),
+                    s.ambientK(),
+                    s.coolant().radiatorM3PerS());
+            lines.addAll(FanController.working(sensed, s.air().fanDuty()));
         } else if (plant.fanDrive() == FanDrive.CLUTCH) {
-            lines.add(line("air behind the core at the clutch", "T_ao", "K", s.airOutK(), "steady balance"));
-            lines.add(line("blade speed over pulley speed", "slip", "-", s.fanDuty(), CHOICE));
+            lines.add(line(
+                    "air behind the core at the clutch", "T_ao", "K", s.air().outK(), "steady balance"));
+            lines.add(line("blade speed over pulley speed", "slip", "-", s.air().fanDuty(), CHOICE));
         }
-        lines.add(line("fan speed over reference speed", "N/N_0", "-", s.fanSpeedFactor(), "N ~ V, from memory"));
+        lines.add(line("fan speed over reference speed", "N/N_0", "-", s.air().fanSpeedFactor(), "N ~ V, from memory"));
         add("Fans", lines);
         add("Current", solver.air().current().working());
     }
@@ -136,23 +141,58 @@ public final class PointWorking {
     }
 
     private void balance(Balance.Steady s) {
-        double given = s.radiatorHeatW() + s.surfaceHeatW();
+        double given = s.core().heatW() + s.surfaceHeatW();
         add(
                 "Steady balance",
                 List.of(
-                        line("air entering the core", "T_in", "K", s.airInK(), "preheat and recirculation, " + DERIVED),
-                        line("air leaving the core", "T_out", "K", s.airOutK(), DERIVED),
-                        line("heat through the radiator", "Q_rad", "W", s.radiatorHeatW(), DERIVED),
+                        line(
+                                "air entering the core",
+                                "T_in",
+                                "K",
+                                s.air().inK(),
+                                "preheat and recirculation, " + DERIVED),
+                        line("air leaving the core", "T_out", "K", s.air().outK(), DERIVED),
+                        line("heat through the radiator", "Q_rad", "W", s.core().heatW(), DERIVED),
                         line("heat from block and hoses", "Q_s", "W", s.surfaceHeatW(), "UA_s (T_h - T_uh), " + CHOICE),
                         line("heat given off", "Q_rad + Q_s", "W", given, DERIVED),
-                        line("heat taken up", "Q_cool + Q_oc", "W", given - s.residualW(), DERIVED),
+                        line(
+                                "heat taken up",
+                                "Q_cool + Q_oc",
+                                "W",
+                                given - s.residuals().heatW(),
+                                DERIVED),
                         line("coolant leaving the engine", "T_h", "K", s.engineOutK(), "root of the heat balance"),
-                        line("coolant leaving the radiator", "T_c", "K", s.radiatorOutK(), DERIVED),
-                        line("left of the heat balance", "F", "W", s.residualW(), DERIVED),
-                        line("the same over the heat to the coolant", "F/Q", "-", s.residualShare(), DERIVED),
-                        line("left of the air balance", "dp", "Pa", s.airResidualPa(), DERIVED),
-                        line("left of the coolant balance", "dp", "Pa", s.coolantResidualPa(), DERIVED),
-                        line("evaluations of the heat balance", "-", "-", s.evaluations(), "bracketed root")));
+                        line(
+                                "coolant leaving the radiator",
+                                "T_c",
+                                "K",
+                                s.coolant().radiatorOutK(),
+                                DERIVED),
+                        line("left of the heat balance", "F", "W", s.residuals().heatW(), DERIVED),
+                        line(
+                                "the same over the heat to the coolant",
+                                "F/Q",
+                                "-",
+                                s.residuals().heatShare(),
+                                DERIVED),
+                        line(
+                                "left of the air balance",
+                                "dp",
+                                "Pa",
+                                s.residuals().airPa(),
+                                DERIVED),
+                        line(
+                                "left of the coolant balance",
+                                "dp",
+                                "Pa",
+                                s.residuals().coolantPa(),
+                                DERIVED),
+                        line(
+                                "evaluations of the heat balance",
+                                "-",
+                                "-",
+                                s.residuals().evaluations(),
+                                "bracketed root")));
     }
 
     private void pressures(SteadySolver solver, Balance.Steady s) {
@@ -160,7 +200,7 @@ public final class PointWorking {
                 "Boiling",
                 BoilingMargin.of(s.engineOutK(), plant.atmospherePa(), plant.cap(), p -> s.boilingK())
                         .working());
-        double vapour = plant.coolant().vapourPressurePa(s.radiatorOutK());
+        double vapour = plant.coolant().vapourPressurePa(s.coolant().radiatorOutK());
         List<WorkingLine> lines = new ArrayList<>();
         lines.add(line(
                 "vapour pressure of the coolant that returns",
@@ -180,7 +220,8 @@ public final class PointWorking {
     private void headWall(SteadySolver solver, Balance.Steady s) {
         Coolant c = plant.coolant();
         double t = s.engineOutK();
-        double velocity = JACKET_M_PER_S * s.pumpM3PerS() / (0.5 * plant.pump().maxFlowM3PerS());
+        double velocity =
+                JACKET_M_PER_S * s.coolant().pumpM3PerS() / (0.5 * plant.pump().maxFlowM3PerS());
         double rated = plant.engine()
                 .at(plant.engine().spec().ratedPowerW(), plant.engine().spec().ratedSpeedPerS())
                 .coolantW();
@@ -213,9 +254,9 @@ public final class PointWorking {
                                 plant.gaugeSensor(),
                                 SensorMount.WETTED,
                                 s.engineOutK(),
-                                s.radiatorOutK(),
+                                s.coolant().radiatorOutK(),
                                 s.ambientK(),
-                                s.radiatorM3PerS())
+                                s.coolant().radiatorM3PerS())
                         .working());
     }
 
@@ -230,7 +271,12 @@ public final class PointWorking {
         lines.add(line("inlet temperature difference", "ITD", "K", f.inletDifferenceK(), DERIVED));
         lines.add(line("specific dissipation", "Q/ITD", "W/K", f.specificDissipationWPerK(), DERIVED));
         lines.add(line("approach of the coolant", "T_c - T_in", "K", f.coolantApproachK(), DERIVED));
-        lines.add(line("approach of the air", "T_h - T_out", "K", s.engineOutK() - s.airOutK(), DERIVED));
+        lines.add(line(
+                "approach of the air",
+                "T_h - T_out",
+                "K",
+                s.engineOutK() - s.air().outK(),
+                DERIVED));
         bothWays(lines, "limiting ambient temperature", "LAT", f.limitingAmbientLinearK(), f.limitingAmbientK());
         bothWays(lines, "air to boil", "ATB", f.boilingAmbientLinearK(), f.boilingAmbientK());
         add("Figures", lines);

@@ -59,17 +59,22 @@ class PointWorkingTest {
                     Balance.Steady s = (Balance.Steady) rated.balance();
                     Figures f = rated.figures().orElseThrow();
                     assertThat(value(working, "Steady balance", "T_h")).isEqualTo(s.engineOutK());
-                    assertThat(value(working, "Oil", "T_oil")).isEqualTo(s.oilK());
+                    assertThat(value(working, "Oil", "T_oil")).isEqualTo(s.oil().oilK());
                     assertThat(value(working, "Heat of the engine", "Q_fuel"))
                             .isEqualTo(s.heat().fuelW());
-                    assertThat(value(working, "Coolant flow", "Q_r")).isEqualTo(s.radiatorM3PerS());
+                    assertThat(value(working, "Coolant flow", "Q_r"))
+                            .isEqualTo(s.coolant().radiatorM3PerS());
                     assertThat(value(working, "Air through the core", "m_a"))
-                            .isCloseTo(s.airMassKgPerS(), within(1e-7 * s.airMassKgPerS()));
+                            .isCloseTo(
+                                    s.air().massKgPerS(), within(1e-7 * s.air().massKgPerS()));
                     assertThat(value(working, "Radiator", "Q"))
-                            .isCloseTo(s.radiatorHeatW(), within(1e-6 * s.radiatorHeatW()));
-                    assertThat(value(working, "Radiator", "NTU")).isCloseTo(s.ntu(), within(1e-6 * s.ntu()));
-                    assertThat(value(working, "Current", "I_fan")).isEqualTo(s.fanCurrentA());
-                    assertThat(value(working, "Pump inlet", "-")).isEqualTo(s.pumpInletMarginPa());
+                            .isCloseTo(s.core().heatW(), within(1e-6 * s.core().heatW()));
+                    assertThat(value(working, "Radiator", "NTU"))
+                            .isCloseTo(s.core().ntu(), within(1e-6 * s.core().ntu()));
+                    assertThat(value(working, "Current", "I_fan"))
+                            .isEqualTo(s.electrics().fanA());
+                    assertThat(value(working, "Pump inlet", "-"))
+                            .isEqualTo(s.coolant().pumpInletMarginPa());
                     assertThat(value(working, "Boiling", "T_sat - T_h")).isEqualTo(f.boilingMarginK());
                     assertThat(value(working, "Figures", "T_lim - T_h")).isEqualTo(f.coolantMarginK());
                     List<WorkingLine> lat = lines(working, "Figures", "LAT");
