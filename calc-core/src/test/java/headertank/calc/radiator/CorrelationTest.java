@@ -60,7 +60,7 @@ class CorrelationTest {
     void plainFinsTendToFullyDevelopedFlow() {
         PlainFins fins = new PlainFins(0.0025, 0.00005, 0.5);
         assertThat(fins.nusselt(1, 0.7)).isCloseTo(7.54, withPercentage(0.02));
-        assertThat(fins.friction(10) * 10).isCloseTo(24, withPercentage(2));
+        assertThat(fins.friction(10) * 10).as("ruffles included").isCloseTo(1.3 * 24, withPercentage(2));
         double last = 0;
         for (double re = 10; re < 2300; re += 10) {
             double h = fins.colburn(re, 0.7) * re;
