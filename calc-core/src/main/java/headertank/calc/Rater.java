@@ -1,5 +1,7 @@
 package headertank.calc;
 
+import headertank.calc.verdict.VerdictText;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.advice.Advice;
 import headertank.calc.advice.NextToMeasure;
 import headertank.calc.attribution.Shares;
@@ -340,7 +342,12 @@ public final class Rater {
         for (Flag f : flags) {
             if (f.scope() == Flag.Scope.EVERY_DUTY && f.weight() != Flag.Weight.REMARK) {
                 Verdict best = f.weight() == Flag.Weight.STOP ? Verdict.NO_GO : Verdict.GO_WITH_CONDITIONS;
-                findings.add(new Finding(Finding.Code.RISK_FLAG, best, 1, "-", f.title() + ".", f.advice()));
+                findings.add(new Finding(
+                        Finding.Code.RISK_FLAG,
+                        best,
+                        SiFigure.count(1),
+                        VerdictText.RISK_FLAG.with(f.title()),
+                        f.advice()));
                 verdict = verdict.worse(best);
             }
         }

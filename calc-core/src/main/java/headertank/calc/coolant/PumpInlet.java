@@ -1,5 +1,7 @@
 package headertank.calc.coolant;
 
+import headertank.calc.quantity.NoteText;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.Range;
 import headertank.calc.quantity.WorkingLine;
@@ -60,15 +62,15 @@ public record PumpInlet(double pressurePa, double availablePa, double requiredPa
                 Range.of(0, Double.MAX_VALUE),
                 Note.Action.WIDENED,
                 1.5,
-                "The pump draws vapour: its flow is taken as 0.8 of the curve's."));
+                NoteText.PUMP_DRAWS_VAPOUR.with()));
     }
 
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         return List.of(
-                new WorkingLine("pressure at the pump's inlet", "p_in", "Pa", pressurePa, "derived"),
-                new WorkingLine("pressure above the vapour's", "NPSH_a", "Pa", availablePa, "derived"),
-                new WorkingLine("pressure that the pump needs", "NPSH_r", "Pa", requiredPa, "modelling choice"),
-                new WorkingLine("margin to cavitation", "-", "Pa", marginPa, "derived"));
+                new WorkingLine(WorkedQuantity.PRESSURE_AT_THE_PUMP_S_INLET, "p_in", "Pa", pressurePa, "derived"),
+                new WorkingLine(WorkedQuantity.PRESSURE_ABOVE_THE_VAPOUR_S, "NPSH_a", "Pa", availablePa, "derived"),
+                new WorkingLine(WorkedQuantity.PRESSURE_THAT_THE_PUMP_NEEDS, "NPSH_r", "Pa", requiredPa, "modelling choice"),
+                new WorkingLine(WorkedQuantity.MARGIN_TO_CAVITATION, "-", "Pa", marginPa, "derived"));
     }
 }

@@ -1,5 +1,6 @@
 package headertank.calc.engine;
 
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
@@ -62,6 +63,6 @@ public record TaylorCrossCheck(double reynolds, double heatW) {
                         AGREEMENT,
                         Note.Action.WIDENED,
                         1.5,
-                        "Two ways to the engine's wall heat disagree by more than 40 %."));
+                        NoteText.WALL_HEAT_DISAGREES.with()));
     }
 }

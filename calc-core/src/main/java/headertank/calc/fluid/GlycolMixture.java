@@ -1,5 +1,7 @@
 package headertank.calc.fluid;
 
+import headertank.calc.quantity.SiFigure;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
@@ -187,8 +189,7 @@ abstract class GlycolMixture implements Coolant {
                     COVERED_FRACTION,
                     Note.Action.CLAMPED,
                     1.5,
-                    "The glycol tables end at 60 % by mass; the properties are those of 60 %. Beyond that the freezing"
-                            + " point rises again."));
+                    NoteText.GLYCOL_BEYOND_TABLES.with()));
         }
         if (!(temperatureK >= lowestK && temperatureK <= EXTENSION_FROM_K)) {
             boolean outside = temperatureK < lowestK || temperatureK > CLAMP_K;
@@ -200,9 +201,9 @@ abstract class GlycolMixture implements Coolant {
                             outside ? Note.Action.CLAMPED : Note.Action.WIDENED,
                             widening(temperatureK),
                             temperatureK < lowestK
-                                    ? "Colder than the glycol tables or than the freezing point; properties of the lowest"
-                                            + " temperature were used."
-                                    : "The glycol tables end at 100 C; the properties go on along their trend, to 135 C at most."));
+                                    ? NoteText.COLDER_THAN_GLYCOL_TABLES.with()
+                                    : NoteText.HOTTER_THAN_GLYCOL_TABLES.with(
+                                            SiFigure.temperature(EXTENSION_FROM_K), SiFigure.temperature(CLAMP_K))));
         }
         return List.copyOf(notes);
     }

@@ -1,5 +1,8 @@
 package headertank.calc.rating;
 
+import headertank.calc.quantity.FigureKind;
+import headertank.calc.quantity.SiFigure;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.air.AirFactors;
 import headertank.calc.air.AirPath;
 import headertank.calc.air.AirPathSpec;
@@ -111,9 +114,8 @@ final class CorePlan {
                     Range.of(0.0156, 0.050),
                     Note.Action.CLAMPED,
                     2,
-                    "The core is thinner or deeper than any that the fin correlation was made from; rated as "
-                            + Math.round(1000 * LOUVERED_DEPTH_M.clamp(depth))
-                            + " mm deep"));
+                    NoteText.CORE_DEPTH_BEYOND_MEASURED.with(
+                            new SiFigure(LOUVERED_DEPTH_M.clamp(depth), FigureKind.LENGTH))));
         }
         return notes;
     }

@@ -1,5 +1,6 @@
 package headertank.calc.rating;
 
+import headertank.calc.quantity.NoteText;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.YesNo;
@@ -100,7 +101,7 @@ public record PointLoad(
                         Range.of(0, given),
                         Note.Action.CLAMPED,
                         1,
-                        "The engine cannot hold this speed on this slope; rated at the power that it has."));
+                        NoteText.POWER_DOES_NOT_HOLD_SPEED.with()));
             }
             heat = engine.at(given, speed, rubs);
         } else {

@@ -1,5 +1,6 @@
 package headertank.calc.rating;
 
+import headertank.calc.quantity.Message;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.BypassState;
@@ -210,8 +211,8 @@ public record SlowCoolant(
                 warm.coolant().boilingK(pressure));
     }
 
-    /** @return the answer in plain words, with this car's figures; one entry is one paragraph */
-    public List<String> inWords() {
+    /** @return the answer with this car's figures; one entry is one paragraph */
+    public List<Message> inWords() {
         return SlowCoolantWords.of(this);
     }
 }
