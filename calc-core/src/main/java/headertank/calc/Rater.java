@@ -1,7 +1,5 @@
 package headertank.calc;
 
-import headertank.calc.verdict.VerdictText;
-import headertank.calc.quantity.SiFigure;
 import headertank.calc.advice.Advice;
 import headertank.calc.advice.NextToMeasure;
 import headertank.calc.attribution.Shares;
@@ -15,6 +13,7 @@ import headertank.calc.duty.DutySource;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.judged.DutyRater;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.quantity.WorkingSection;
 import headertank.calc.radiator.CoreClass;
 import headertank.calc.radiator.CoreClassSource;
@@ -23,7 +22,7 @@ import headertank.calc.rating.FanControlOf;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRater;
 import headertank.calc.rating.PointWorking;
-import headertank.calc.rating.SlowCoolant;
+import headertank.calc.rating.SlowCoolantTable;
 import headertank.calc.result.Attribution;
 import headertank.calc.result.Balance;
 import headertank.calc.result.CoolingCurves;
@@ -31,6 +30,7 @@ import headertank.calc.result.IdleExpectation;
 import headertank.calc.result.Improvement;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
+import headertank.calc.result.SlowCoolant;
 import headertank.calc.result.WorthMeasuring;
 import headertank.calc.risk.CarUnderReview;
 import headertank.calc.risk.Flag;
@@ -45,6 +45,7 @@ import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.Finding;
 import headertank.calc.verdict.Verdict;
 import headertank.calc.verdict.VerdictPolicy;
+import headertank.calc.verdict.VerdictText;
 import headertank.calc.whatif.WhatIfs;
 import headertank.calc.workshop.IdleInWorkshop;
 import java.util.ArrayList;
@@ -387,7 +388,7 @@ public final class Rater {
      * @throws IllegalArgumentException when the duty has no such point
      */
     public SlowCoolant slowCoolant(Build build, Duty duty, String pointId) {
-        return SlowCoolant.of(Plant.of(resolve(build)), duty.point(pointId));
+        return SlowCoolantTable.of(Plant.of(resolve(build)), duty.point(pointId));
     }
 
     /**

@@ -118,6 +118,7 @@ public final class RouteRights {
             row(POST, "/checks/{id}/handover/day", TECHNICIAN),
             row(POST, "/checks/{id}/handover/entries", TECHNICIAN),
             row(POST, "/checks/{id}/handover/photos", TECHNICIAN),
+            row(POST, "/checks/{id}/handover/faults/{fault}", TECHNICIAN, OWNER),
             row(GET, "/checks/{id}/handover/decision", EVERY_MEMBER),
             row(POST, "/checks/{id}/handover/decision", TECHNICIAN),
             row(GET, "/handover-photos/{id}", EVERY_MEMBER),
@@ -135,7 +136,9 @@ public final class RouteRights {
             row(POST, "/jobs/{id}", FRONT_DESK, OWNER),
             row(POST, "/jobs/{id}/stop", FRONT_DESK, OWNER),
             row(POST, "/jobs/{id}/resume", FRONT_DESK, OWNER),
+            row(GET, "/jobs/{id}/hand-over", FRONT_DESK, OWNER),
             row(POST, "/jobs/{id}/hand-over", FRONT_DESK, OWNER),
+            row(POST, "/jobs/{id}/take-back", OWNER),
             // a car came back hot
             row(GET, "/cars/{id}/incidents/new", FRONT_DESK, TECHNICIAN),
             row(POST, "/cars/{id}/incidents", FRONT_DESK, TECHNICIAN),

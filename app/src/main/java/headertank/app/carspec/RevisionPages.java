@@ -90,6 +90,9 @@ class RevisionPages {
         }
         String value = field.isChoice() ? text.option(field, assumption.token()) : text.show(field, assumption.value());
         return new Line(
-                text.label(field), value, text.message("spec.assumed.why", "", text.said(assumption.why().with())), true);
+                text.label(field),
+                value,
+                text.message("spec.assumed.why", "", text.said(assumption.why().with())),
+                true);
     }
 }

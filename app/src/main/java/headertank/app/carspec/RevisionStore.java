@@ -13,7 +13,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
@@ -74,14 +73,9 @@ class RevisionStore {
                 .list();
     }
 
-    /** What the form with this key made. */
-    Optional<Revision> ofForm(long shopId, long carId, UUID formKey) {
-        return jdbc.sql(SELECT + " and r.car_id = :car and r.form_key = :key")
-                .param("shop", shopId)
-                .param("car", carId)
-                .param("key", formKey)
-                .query(this::revision)
-                .optional();
+    /** A spec as it is stored. */
+    String text(Spec spec) {
+        return format.write(spec);
     }
 
     /**
@@ -99,20 +93,12 @@ class RevisionStore {
     }
 
     /** @return the new row's id */
-    long add(
-            long shopId,
-            long authorId,
-            long carId,
-            int number,
-            Integer parent,
-            Spec spec,
-            String reason,
-            UUID formKey) {
-        String text = format.write(spec);
+    long add(long shopId, long authorId, long carId, int number, Integer parent, Spec spec, String reason) {
+        String text = text(spec);
         return jdbc.sql("""
                         insert into revision (shop_id, car_id, number, parent_number, spec_format, spec_text, spec_sha256,
-                                              author_id, reason, form_key)
-                        values (:shop, :car, :number, :parent, :format, :text, :hash, :author, :reason, :key)
+                                              author_id, reason)
+                        values (:shop, :car, :number, :parent, :format, :text, :hash, :author, :reason)
                         returning id""")
                 .param("shop", shopId)
                 .param("car", carId)
@@ -123,7 +109,6 @@ class RevisionStore {
                 .param("hash", Sha256.of(text))
                 .param("author", authorId)
                 .param("reason", reason)
-                .param("key", formKey)
                 .query(Long.class)
                 .single();
     }

@@ -1,6 +1,7 @@
 package headertank.app.carspec;
 
 import headertank.app.audit.AuditTrail;
+import headertank.app.form.FormKeys;
 import headertank.app.part.FittedParts;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
@@ -22,18 +23,21 @@ public class Revisions {
     private final CurrentUser user;
     private final AuditTrail audit;
     private final ApplicationEventPublisher events;
+    private final FormKeys forms;
 
     Revisions(
             RevisionStore store,
             FittedParts parts,
             CurrentUser user,
             AuditTrail audit,
-            ApplicationEventPublisher events) {
+            ApplicationEventPublisher events,
+            FormKeys forms) {
         this.store = store;
         this.parts = parts;
         this.user = user;
         this.audit = audit;
         this.events = events;
+        this.forms = forms;
     }
 
     /** The car's newest revision; empty for a car without any, and for a car of another shop. */
@@ -80,26 +84,29 @@ public class Revisions {
 
     private Revision save(
             long shopId, long authorId, long carId, Integer parentNumber, Spec spec, String reason, UUID formKey) {
-        store.oneAtATime(shopId, carId);
-        Optional<Revision> sentBefore = store.ofForm(shopId, carId, formKey).filter(r -> same(r.spec(), spec));
-        if (sentBefore.isPresent()) {
-            return sentBefore.get();
-        }
+        String said = carId + " " + store.text(spec) + " " + spec.parts();
+        long id = forms.once(shopId, formKey, "revision", said, () -> {
+            store.oneAtATime(shopId, carId);
+            return saved(shopId, authorId, carId, parentNumber, spec, reason);
+        });
+        return store.byId(shopId, id).orElseThrow();
+    }
+
+    private long saved(long shopId, long authorId, long carId, Integer parentNumber, Spec spec, String reason) {
         Optional<Revision> parent = store.latest(shopId, carId);
         Integer newest = parent.map(Revision::number).orElse(null);
         if (newest == null ? parentNumber != null : !newest.equals(parentNumber)) {
             throw new OvertakenException();
         }
         if (parent.isPresent() && same(parent.get().spec(), spec)) {
-            return parent.get();
+            return parent.get().id();
         }
-        return insert(shopId, authorId, carId, newest, spec, reason, formKey);
+        return insert(shopId, authorId, carId, newest, spec, reason);
     }
 
-    private Revision insert(
-            long shopId, long authorId, long carId, Integer parent, Spec spec, String reason, UUID formKey) {
+    private long insert(long shopId, long authorId, long carId, Integer parent, Spec spec, String reason) {
         int number = parent == null ? 1 : parent + 1;
-        long id = store.add(shopId, authorId, carId, number, parent, spec, reason, formKey);
+        long id = store.add(shopId, authorId, carId, number, parent, spec, reason);
         parts.store(shopId, id, spec.parts(), spec.build().entries());
         String detail = "car " + carId + " revision " + number;
         if (user.member().isPresent()) {
@@ -108,7 +115,7 @@ public class Revisions {
             audit.recordByProgram(shopId, "revision.saved", "revision", id, detail);
         }
         events.publishEvent(new RevisionSaved(carId, number, id));
-        return store.byId(shopId, id).orElseThrow();
+        return id;
     }
 
     /** Whether two specs say the same; how a number was typed does not matter. */

@@ -63,9 +63,9 @@ class CheckPages {
             @PathVariable int number,
             @RequestParam(required = false) UUID key,
             RedirectAttributes redirect) {
-        long check = key == null ? checks.run(id, number) : checks.run(id, number, key);
-        redirect.addFlashAttribute("done", "check.ran");
-        return "redirect:/checks/" + check;
+        Checks.Rated rated = checks.rate(id, number, key);
+        redirect.addFlashAttribute("done", rated.unchanged() ? "check.unchanged" : "check.ran");
+        return "redirect:/checks/" + rated.checkId();
     }
 
     @GetMapping("/checks/{id}")
@@ -78,19 +78,23 @@ class CheckPages {
             @PathVariable long id,
             @Valid @ModelAttribute("form") SignOffForm form,
             BindingResult faults,
+            @RequestParam(required = false) UUID key,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
         StoredCheck check = checks.byId(id);
-        if (!check.isSigned()) {
+        if (!checks.isSent(id, form, key)) {
             SignOffRules.faults(check, form, figures.current())
                     .forEach(f -> faults.rejectValue(f.field(), f.key(), new Object[] {f.argument()}, f.key()));
+            if (!faults.hasErrors()) {
+                checks.refusal(check, form).ifPresent(why -> faults.rejectValue("decision", why));
+            }
             if (faults.hasErrors()) {
                 response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
                 return page(check, form, model);
             }
         }
-        checks.sign(id, form);
+        checks.sign(id, form, key);
         redirect.addFlashAttribute("done", "check.signed");
         return "redirect:/checks/" + id;
     }
@@ -104,7 +108,7 @@ class CheckPages {
         boolean technician = user.has(Role.TECHNICIAN);
         model.addAttribute("mayRun", technician);
         model.addAttribute("formKey", UUID.randomUUID());
-        model.addAttribute("maySign", technician && !check.isSigned());
+        model.addAttribute("maySign", technician && (!check.isSigned() || checks.counts(check)));
         return "check/check";
     }
 }

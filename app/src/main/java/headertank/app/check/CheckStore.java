@@ -18,7 +18,6 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -37,7 +36,7 @@ class CheckStore {
             from check_run c
             join check_currency y on y.check_run_id = c.id
             join account a on a.id = c.author_id
-            left join sign_off s on s.check_run_id = c.id
+            left join sign_off_now s on s.check_run_id = c.id
             left join account b on b.id = s.signer_id
             where c.shop_id = :shop
             """;
@@ -48,37 +47,27 @@ class CheckStore {
         this.jdbc = jdbc;
     }
 
-    /** Whoever sends the same form waits here until the first sending is stored. */
-    void oneAtATime(UUID formKey) {
-        jdbc.sql("select pg_advisory_xact_lock(hashtextextended(:key, 0))")
-                .param("key", "headertank.check." + formKey)
-                .query()
-                .listOfRows();
+    /** Whether a stored check holds exactly this. */
+    boolean holds(long id, CheckInput input, CheckResult result) {
+        return jdbc.sql("select input_sha256 = :input and result_sha256 = :result from check_run where id = :id")
+                .param("id", id)
+                .param("input", Sha256.of(CheckFormat.write(input)))
+                .param("result", Sha256.of(CheckFormat.write(result)))
+                .query(Boolean.class)
+                .single();
     }
 
-    /** What a form made when it was sent before. */
-    Optional<Long> ofForm(long shop, long revisionId, UUID formKey) {
-        return jdbc.sql(
-                        "select id from check_run where shop_id = :shop and revision_id = :revision and form_key = :key")
-                .param("shop", shop)
-                .param("revision", revisionId)
-                .param("key", formKey)
-                .query(Long.class)
-                .optional();
-    }
-
-    long insert(long shop, long author, UUID formKey, CheckInput input, CheckResult result) {
+    long insert(long shop, long author, CheckInput input, CheckResult result) {
         String in = CheckFormat.write(input);
         String out = CheckFormat.write(result);
         return jdbc.sql("""
-                        insert into check_run (shop_id, revision_id, author_id, form_key, duties, calc_core_version, rule_versions,
+                        insert into check_run (shop_id, revision_id, author_id, duties, calc_core_version, rule_versions,
                           seed, input_format, input_text, input_sha256, result_format, result_text, result_sha256)
-                        values (:shop, :revision, :author, :key, :duties, :version, :rules, :seed, :inputFormat, :input,
+                        values (:shop, :revision, :author, :duties, :version, :rules, :seed, :inputFormat, :input,
                           :inputHash, :resultFormat, :result, :resultHash) returning id""")
                 .param("shop", shop)
                 .param("revision", input.revisionId())
                 .param("author", author)
-                .param("key", formKey)
                 .param(
                         "duties",
                         String.join(

@@ -10,8 +10,12 @@ import headertank.app.check.stored.CheckFormat;
 import headertank.app.check.stored.CheckInput;
 import headertank.app.check.stored.CheckLine;
 import headertank.app.check.stored.CheckResult;
+import headertank.app.check.stored.Decision;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.duty.Duties;
+import headertank.app.form.FormKeys;
+import headertank.app.gate.Gate;
+import headertank.app.gate.Step;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.CurrentUser;
 import headertank.app.stored.Sha256;
@@ -22,9 +26,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 import org.springframework.context.ApplicationEventPublisher;
-import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -43,6 +47,8 @@ public class Checks {
     private final JdbcClient jdbc;
     private final ApplicationEventPublisher events;
     private final ShopFigures figures;
+    private final FormKeys forms;
+    private final Gate gate;
 
     Checks(
             Revisions revisions,
@@ -54,7 +60,9 @@ public class Checks {
             AuditTrail audit,
             JdbcClient jdbc,
             ApplicationEventPublisher events,
-            ShopFigures figures) {
+            ShopFigures figures,
+            FormKeys forms,
+            Gate gate) {
         this.revisions = revisions;
         this.rater = rater;
         this.duties = duties;
@@ -65,6 +73,8 @@ public class Checks {
         this.jdbc = jdbc;
         this.events = events;
         this.figures = figures;
+        this.forms = forms;
+        this.gate = gate;
     }
 
     /** Rates a revision once more, as from a form that nobody has sent before. */
@@ -73,31 +83,58 @@ public class Checks {
         return run(carId, revisionNumber, UUID.randomUUID());
     }
 
-    /**
-     * Rates a revision for its duties and stores the outcome.
-     *
-     * @param formKey of the form that is sent; the same key again answers with the check that it made the first time
-     * @return the check's id
-     */
+    /** The same as from a form. */
     @Transactional
     public long run(long carId, int revisionNumber, UUID formKey) {
-        Revision revision = revisions.of(carId, revisionNumber);
-        store.oneAtATime(formKey);
-        Optional<Long> sentBefore = store.ofForm(user.shopId(), revision.id(), formKey);
-        return sentBefore.orElseGet(() -> rate(revision, formKey));
+        return rate(carId, revisionNumber, formKey).checkId();
     }
 
-    private long rate(Revision revision, UUID formKey) {
+    /** @param unchanged whether the car was rated so before, and nothing has changed since */
+    public record Rated(long checkId, boolean unchanged) {}
+
+    /**
+     * Rates a revision for its duties and stores the outcome. Where revision, duties, thresholds, plug-ins and physics give what
+     * the newest check holds already, that check is the answer.
+     *
+     * @param formKey of the form that is sent; the same key again answers with the check that it made the first time
+     */
+    @Transactional
+    public Rated rate(long carId, int revisionNumber, UUID formKey) {
+        Revision revision = revisions.of(carId, revisionNumber);
+        AtomicBoolean unchanged = new AtomicBoolean();
+        long id = forms.once(user.shopId(), formKey, "check_run", revision.id(), () -> rate(revision, unchanged));
+        return new Rated(id, unchanged.get());
+    }
+
+    private long rate(Revision revision, AtomicBoolean unchanged) {
         Rater here = rater.get();
         Rating rating = here.rate(revision.spec().build(), duties(revision, here));
-        long id = store.insert(
-                user.shopId(),
-                user.accountId(),
-                formKey,
-                Snapshot.input(rating, revision.id(), revision.number()),
-                Snapshot.result(rating, here));
+        CheckInput input = Snapshot.input(rating, revision.id(), revision.number());
+        CheckResult result = Snapshot.result(rating, here);
+        gate.hold(revision.carId());
+        Optional<Long> same = unchanged(revision, input, result);
+        if (same.isPresent()) {
+            unchanged.set(true);
+            return same.get();
+        }
+        long id = store.insert(user.shopId(), user.accountId(), input, result);
         audit.record("check.run", "check_run", id, "revision " + revision.id());
         return id;
+    }
+
+    /** The stored check that says the same to the last digit, unless another visit of the car has begun since. */
+    private Optional<Long> unchanged(Revision revision, CheckInput input, CheckResult result) {
+        return store.newestOf(user.shopId(), revision.id())
+                .filter(id -> store.holds(id, input, result))
+                .filter(id -> !isNewest(revision)
+                        || gate.ofCheck(revision.carId(), id).isRated());
+    }
+
+    private boolean isNewest(Revision revision) {
+        return revisions
+                .latest(revision.carId())
+                .filter(r -> r.id() == revision.id())
+                .isPresent();
     }
 
     private List<Duty> duties(Revision revision, Rater here) {
@@ -130,16 +167,49 @@ public class Checks {
     }
 
     /**
-     * Signs a check.
+     * Signs a check. A later signature replaces the one before; all of them stay.
      *
-     * @throws ConflictException when somebody has signed before, or the rules do not allow this signature
+     * @throws ConflictException when the check does not count, is signed so already, or the rules do not allow this signature
      */
     @Transactional
+    public void sign(long checkId, SignOffForm form, UUID formKey) {
+        forms.once(user.shopId(), formKey, "sign_off", said(checkId, form), () -> {
+            gate.hold(byId(checkId).line().carId());
+            return sign(byId(checkId), form);
+        });
+    }
+
+    /** Signs a check, as from a form that nobody has sent before. */
+    @Transactional
     public void sign(long checkId, SignOffForm form) {
-        StoredCheck check = byId(checkId);
-        if (check.isSigned()) {
-            throw new ConflictException("check.sign.already");
-        }
+        sign(checkId, form, UUID.randomUUID());
+    }
+
+    /** Whether this form has done its work. */
+    boolean isSent(long checkId, SignOffForm form, UUID formKey) {
+        return forms.isSent(user.shopId(), formKey, said(checkId, form));
+    }
+
+    private static String said(long checkId, SignOffForm form) {
+        return checkId + " " + form;
+    }
+
+    /** Whether this is the check by which its car leaves or stays. */
+    boolean counts(StoredCheck check) {
+        return gate.ofCheck(check.line().carId(), check.line().id()).isRated();
+    }
+
+    /** Why this signature cannot be set now, whatever it says; the key of a sentence. */
+    Optional<String> refusal(StoredCheck check, SignOffForm form) {
+        Step step = form.decision() == Decision.HOLD_BACK ? Step.SIGN_STAYS : Step.SIGN_LEAVES;
+        return step.refusal(gate.ofCheck(check.line().carId(), check.line().id()));
+    }
+
+    private long sign(StoredCheck check, SignOffForm form) {
+        long checkId = check.line().id();
+        refusal(check, form).ifPresent(why -> {
+            throw new ConflictException(why);
+        });
         if (!SignOffRules.faults(check, form, figures.current()).isEmpty()) {
             throw new ConflictException("check.sign.not-allowed");
         }
@@ -147,23 +217,23 @@ public class Checks {
                 .map(CheckResult.Condition::key)
                 .filter(form.accepted()::contains)
                 .toList();
-        try {
-            jdbc.sql("""
-                            insert into sign_off (shop_id, check_run_id, signer_id, decision, remark, conditions, signed_sha256)
-                            values (:shop, :check, :signer, :decision, :remark, :conditions, :hash)""")
-                    .param("shop", user.shopId())
-                    .param("check", checkId)
-                    .param("signer", user.accountId())
-                    .param("decision", form.decision().name())
-                    .param("remark", form.remark())
-                    .param("conditions", String.join(",", accepted))
-                    .param("hash", Sha256.of(signedText(check, user.accountId(), form, accepted)))
-                    .update();
-        } catch (DuplicateKeyException e) {
-            throw new ConflictException("check.sign.already");
-        }
+        long id = jdbc.sql("""
+                        insert into sign_off (shop_id, check_run_id, signer_id, decision, remark, conditions, signed_sha256,
+                                              replaces_id)
+                        values (:shop, :check, :signer, :decision, :remark, :conditions, :hash,
+                                (select id from sign_off_now where check_run_id = :check)) returning id""")
+                .param("shop", user.shopId())
+                .param("check", checkId)
+                .param("signer", user.accountId())
+                .param("decision", form.decision().name())
+                .param("remark", form.remark())
+                .param("conditions", String.join(",", accepted))
+                .param("hash", Sha256.of(signedText(check, user.accountId(), form, accepted)))
+                .query(Long.class)
+                .single();
         audit.record("check.signed", "check_run", checkId, form.decision().name());
         events.publishEvent(new CheckSigned(check.line().carId(), checkId, form.decision()));
+        return id;
     }
 
     /** What a signature is set under: inputs and result by their hashes, and the decision. */

@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What a signature may say about a check. Holding a car back is always possible. */
+/** What a signature may say about a check. Holding a car back is always possible; a signature that replaces another says why. */
 final class SignOffRules {
 
     /**
@@ -33,6 +33,9 @@ final class SignOffRules {
      */
     static List<Fault> faults(StoredCheck check, SignOffForm form, FigureText shown) {
         List<Fault> faults = new ArrayList<>();
+        if (form.decision() != null && check.isSigned() && form.remark().isBlank()) {
+            faults.add(new Fault("remark", "check.sign.why-again", ""));
+        }
         if (form.decision() == null || form.decision() == Decision.HOLD_BACK) {
             return faults;
         }

@@ -32,7 +32,12 @@ public final class FieldText {
     private final Supplier<UnitSystem> units;
     private final Supplier<Rater> rater;
 
-    public FieldText(MessageSource messages, CalcWords calcWords, ModelWords modelWords, Supplier<UnitSystem> units, Supplier<Rater> rater) {
+    public FieldText(
+            MessageSource messages,
+            CalcWords calcWords,
+            ModelWords modelWords,
+            Supplier<UnitSystem> units,
+            Supplier<Rater> rater) {
         this.messages = messages;
         this.calcWords = calcWords;
         this.modelWords = modelWords;

@@ -7,7 +7,6 @@ import headertank.calc.result.IdleExpectation.Figure;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
@@ -24,21 +23,19 @@ class DayStore {
         this.jdbc = jdbc;
     }
 
-    /** Empty when a day with this key is stored already. */
-    Optional<Long> insert(long shop, long check, long author, IdleExpectation expected, String version, UUID key) {
-        Optional<Long> id = jdbc.sql("""
-                        insert into handover_day (shop_id, check_run_id, ambient_k, calc_core_version, author_id, form_key)
-                        values (:shop, :check, :ambient, :version, :author, :key)
-                        on conflict (shop_id, form_key) do nothing returning id""")
+    /** Returns the row's id. */
+    long insert(long shop, long check, long author, IdleExpectation expected, String version) {
+        long id = jdbc.sql("""
+                        insert into handover_day (shop_id, check_run_id, ambient_k, calc_core_version, author_id)
+                        values (:shop, :check, :ambient, :version, :author) returning id""")
                 .param("shop", shop)
                 .param("check", check)
                 .param("ambient", expected.ambientK())
                 .param("version", version)
                 .param("author", author)
-                .param("key", key)
                 .query(Long.class)
-                .optional();
-        id.ifPresent(day -> expected.bands().forEach((figure, band) -> insert(day, figure, band)));
+                .single();
+        expected.bands().forEach((figure, band) -> insert(id, figure, band));
         return id;
     }
 

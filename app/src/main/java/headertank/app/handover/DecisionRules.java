@@ -1,9 +1,10 @@
 package headertank.app.handover;
 
+import headertank.app.gate.Step;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a last word needs. Sending a car back is always possible, with a reason. */
+/** What a last word needs. A missing item that is given a reason is left out for that reason. */
 public final class DecisionRules {
 
     /**
@@ -21,27 +22,17 @@ public final class DecisionRules {
 
     public static List<Fault> faults(Handover handover, DecisionForm form) {
         List<Fault> faults = new ArrayList<>();
-        if (handover.isDelivered()) {
-            faults.add(new Fault("outcome", "handover.decide.delivered"));
-        }
         if (form.outcome() == HandoverOutcome.SEND_BACK) {
+            Step.SEND_BACK.refusal(handover.standing()).ifPresent(why -> faults.add(new Fault("outcome", why)));
             if (form.reason().isBlank()) {
                 faults.add(new Fault("reason", "handover.decide.no-reason"));
             }
             return faults;
         }
-        if (handover.check().signOff().isEmpty()) {
-            faults.add(new Fault("outcome", "handover.decide.unsigned"));
-        } else if (!handover.isSignedForDelivery()) {
-            faults.add(new Fault("outcome", "handover.decide.held-back"));
-        }
-        if (handover.check().outOfDate()) {
-            faults.add(new Fault("outcome", "handover.decide.out-of-date"));
-        }
-        if (!handover.faults().isEmpty()) {
-            faults.add(new Fault("outcome", "handover.decide.faults"));
-        }
-        handover.excusable().stream()
+        Step.DECIDE_LEAVES
+                .refusal(handover.standing().withList(true))
+                .ifPresent(why -> faults.add(new Fault("outcome", why)));
+        handover.missing().stream()
                 .map(l -> l.item().key())
                 .filter(k -> form.why(k).isBlank())
                 .forEach(k -> faults.add(new Fault(OPEN + k, "handover.decide.why")));

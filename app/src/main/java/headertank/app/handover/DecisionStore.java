@@ -3,7 +3,6 @@ package headertank.app.handover;
 import headertank.app.handover.HandoverDecision.OpenItem;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
@@ -25,35 +24,31 @@ class DecisionStore {
         this.jdbc = jdbc;
     }
 
-    /** Empty when a decision with this key is stored already. */
-    Optional<Long> insert(long shop, long check, long author, DecisionForm form, List<OpenItem> open) {
-        Optional<Long> id = jdbc.sql("""
-                        insert into handover_decision (shop_id, check_run_id, outcome, reason, author_id, form_key)
-                        values (:shop, :check, :outcome, :reason, :author, :key)
-                        on conflict (shop_id, form_key) do nothing returning id""")
+    /**
+     * Returns the row's id.
+     *
+     * @param items every item of the list
+     * @param open what was open, with the reasons
+     */
+    long insert(long shop, long check, long author, DecisionForm form, List<String> items, List<OpenItem> open) {
+        long id = jdbc.sql("""
+                        insert into handover_decision (shop_id, check_run_id, outcome, reason, author_id, items)
+                        values (:shop, :check, :outcome, :reason, :author, :items) returning id""")
                 .param("shop", shop)
                 .param("check", check)
                 .param("outcome", form.outcome().name())
                 .param("reason", form.reason())
                 .param("author", author)
-                .param("key", form.key())
+                .param("items", String.join(",", items))
                 .query(Long.class)
-                .optional();
-        id.ifPresent(decision -> open.forEach(o -> jdbc.sql(
+                .single();
+        open.forEach(o -> jdbc.sql(
                         "insert into handover_open_item (handover_decision_id, item, reason) values (:d, :item, :reason)")
-                .param("d", decision)
+                .param("d", id)
                 .param("item", o.item())
                 .param("reason", o.reason())
-                .update()));
+                .update());
         return id;
-    }
-
-    boolean has(long shop, UUID key) {
-        return jdbc.sql("select exists (select 1 from handover_decision where shop_id = :shop and form_key = :key)")
-                .param("shop", shop)
-                .param("key", key)
-                .query(Boolean.class)
-                .single();
     }
 
     /** Newest first. */

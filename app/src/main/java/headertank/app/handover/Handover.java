@@ -1,7 +1,8 @@
 package headertank.app.handover;
 
 import headertank.app.check.stored.CheckLine;
-import headertank.app.check.stored.Decision;
+import headertank.app.gate.CarFault;
+import headertank.app.gate.Standing;
 import headertank.app.handover.item.ChecklistLine;
 import headertank.app.handover.item.WarmUpStage;
 import headertank.app.handover.item.WorkshopDay;
@@ -15,43 +16,58 @@ import java.util.stream.Stream;
  * @param day the workshop's air and what is expected there; empty until somebody says how warm it is
  * @param lines every item of the list
  * @param decisions last words, newest first
+ * @param faults all that was ever found on the car, on this check or another, the oldest first
+ * @param standing of the car, seen from this check
  */
 public record Handover(
-        CheckLine check, Optional<WorkshopDay> day, List<ChecklistLine> lines, List<HandoverDecision> decisions) {
+        CheckLine check,
+        Optional<WorkshopDay> day,
+        List<ChecklistLine> lines,
+        List<HandoverDecision> decisions,
+        List<CarFault> faults,
+        Standing standing) {
 
     public Handover {
         lines = List.copyOf(lines);
         decisions = List.copyOf(decisions);
+        faults = List.copyOf(faults);
+        standing = standing.withList(lines.stream().noneMatch(ChecklistLine::isMissing));
     }
 
     public Optional<HandoverDecision> last() {
         return decisions.stream().findFirst();
     }
 
-    public boolean isDelivered() {
-        return last().filter(HandoverDecision::isDelivered).isPresent();
+    /** Whether the list is decided, "the car leaves", and that still holds. */
+    public boolean isDecided() {
+        return standing.isRated() && standing.decided();
     }
 
-    public boolean isSentBack() {
-        return last().filter(d -> !d.isDelivered()).isPresent();
+    /** Whether somebody has said that the car leaves, and a signature or a fault has come since. */
+    public boolean isOvertaken() {
+        return !isDecided() && last().filter(HandoverDecision::isDelivered).isPresent();
     }
 
-    /** Whether somebody has signed the check for delivery. */
-    public boolean isSignedForDelivery() {
-        return check.signOff().filter(s -> s.decision() != Decision.HOLD_BACK).isPresent();
+    /** Whether the customer has the car. */
+    public boolean isAway() {
+        return standing.away();
+    }
+
+    /** Whether something may be entered: not on a check that does not count, and not while the customer has the car. */
+    public boolean isInWork() {
+        return standing.isRated();
+    }
+
+    public List<CarFault> openFaults() {
+        return faults.stream().filter(CarFault::isOpen).toList();
     }
 
     public List<ChecklistLine> open() {
         return lines.stream().filter(ChecklistLine::isOpen).toList();
     }
 
-    /** Open items that a reason may excuse. */
-    public List<ChecklistLine> excusable() {
-        return lines.stream().filter(l -> l.isOpen() && !l.isFault()).toList();
-    }
-
-    public List<ChecklistLine> faults() {
-        return lines.stream().filter(ChecklistLine::isFault).toList();
+    public List<ChecklistLine> missing() {
+        return lines.stream().filter(ChecklistLine::isMissing).toList();
     }
 
     public long entered() {

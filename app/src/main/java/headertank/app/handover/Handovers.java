@@ -6,11 +6,19 @@ import headertank.app.carspec.Revisions;
 import headertank.app.check.Checks;
 import headertank.app.check.stored.CheckInput;
 import headertank.app.check.stored.StoredCheck;
+import headertank.app.form.FormKeys;
+import headertank.app.gate.CarFault;
+import headertank.app.gate.CarFault.Reading;
+import headertank.app.gate.FaultStore;
+import headertank.app.gate.Gate;
+import headertank.app.gate.Step;
 import headertank.app.handover.HandoverDecision.OpenItem;
 import headertank.app.handover.item.CheckList;
 import headertank.app.handover.item.ChecklistLine;
 import headertank.app.handover.item.Expectations;
+import headertank.app.handover.item.ItemOutcome;
 import headertank.app.handover.item.Measurement;
+import headertank.app.handover.item.ReadingComparison;
 import headertank.app.handover.item.WorkshopDay;
 import headertank.app.handover.photo.PhotoLine;
 import headertank.app.handover.photo.PhotoStore;
@@ -18,10 +26,12 @@ import headertank.app.handover.photo.StoredPicture;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
+import headertank.app.stored.Sha256;
 import headertank.calc.Rater;
 import headertank.calc.Version;
 import headertank.calc.result.IdleExpectation.Band;
 import headertank.calc.result.IdleExpectation.Figure;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,6 +57,9 @@ public class Handovers {
     private final CurrentUser user;
     private final AuditTrail audit;
     private final ApplicationEventPublisher events;
+    private final FormKeys forms;
+    private final Gate gate;
+    private final FaultStore faults;
 
     Handovers(
             Checks checks,
@@ -59,7 +72,10 @@ public class Handovers {
             CarSearch cars,
             CurrentUser user,
             AuditTrail audit,
-            ApplicationEventPublisher events) {
+            ApplicationEventPublisher events,
+            FormKeys forms,
+            Gate gate,
+            FaultStore faults) {
         this.checks = checks;
         this.revisions = revisions;
         this.rater = rater;
@@ -71,24 +87,34 @@ public class Handovers {
         this.user = user;
         this.audit = audit;
         this.events = events;
+        this.forms = forms;
+        this.gate = gate;
+        this.faults = faults;
     }
 
     /** The list of a check of this shop. */
     public Handover of(long checkId) {
         StoredCheck check = checks.byId(checkId);
+        long car = check.line().carId();
         long shop = user.shopId();
         Optional<WorkshopDay> day = days.newest(shop, checkId);
         Map<Figure, Band> expected = day.map(WorkshopDay::bands).orElse(Map.of());
         Map<String, Measurement> entered = measurements.newest(shop, checkId);
         Map<String, List<PhotoLine>> pictures = photos.lines(shop, checkId);
+        List<CarFault> found = faults.ofCar(car);
         List<ChecklistLine> lines = CheckList.of(checks.input(checkId), check.result()).stream()
                 .map(item -> new ChecklistLine(
                         item,
                         Optional.ofNullable(entered.get(item.key())),
                         Expectations.of(item, expected),
-                        pictures.getOrDefault(item.key(), List.of())))
+                        pictures.getOrDefault(item.key(), List.of()),
+                        found.stream()
+                                .filter(f -> f.isOpen() && f.item().equals(item.key()))
+                                .toList(),
+                        day.isPresent()))
                 .toList();
-        return new Handover(check.line(), day, lines, decisions.ofCheck(shop, checkId));
+        return new Handover(
+                check.line(), day, lines, decisions.ofCheck(shop, checkId), found, gate.ofCheck(car, checkId));
     }
 
     /** The list of a car that was worked on last, if there is one. */
@@ -97,47 +123,128 @@ public class Handovers {
         return decisions.newestCheckOfCar(user.shopId(), carId).map(this::of);
     }
 
-    /** Says how warm the workshop is [K]; what is expected there is worked out and kept. */
+    /**
+     * Says how warm the workshop is [K]; what is expected there is worked out and kept, and readings that were entered before are
+     * held against it.
+     */
     @Transactional
     public void setDay(long checkId, double ambientK, UUID key) {
-        checks.byId(checkId);
-        CheckInput input = checks.input(checkId);
-        var build = revisions.byId(input.revisionId()).spec().build();
-        var expected = rater.get().idleInWorkshop(build, ambientK);
-        days.insert(user.shopId(), checkId, user.accountId(), expected, Version.CALC_CORE, key)
-                .ifPresent(id -> audit.record("handover.day-set", "handover_day", id, "check " + checkId));
+        forms.once(user.shopId(), key, "handover_day", checkId + " " + ambientK, () -> {
+            Handover before = inWork(checkId);
+            CheckInput input = checks.input(checkId);
+            var build = revisions.byId(input.revisionId()).spec().build();
+            var expected = rater.get().idleInWorkshop(build, ambientK);
+            long id = days.insert(user.shopId(), checkId, user.accountId(), expected, Version.CALC_CORE);
+            audit.record("handover.day-set", "handover_day", id, "check " + checkId);
+            of(checkId).lines().forEach(line -> line.newest()
+                    .flatMap(m -> outside(line, m))
+                    .ifPresent(reading -> faults.outside(
+                            before.check().carId(),
+                            checkId,
+                            line.item().key(),
+                            line.newest().get().id(),
+                            line.newest().get().note(),
+                            reading)));
+            return id;
+        });
     }
 
-    /** Whether this entry is stored already. */
-    public boolean isStored(EntryForm form) {
-        return measurements.has(user.shopId(), form.key());
+    /** A reading that lies outside what is expected of its item. */
+    private static Optional<Reading> outside(ChecklistLine line, Measurement entered) {
+        return line.expected()
+                .filter(b -> entered.valueSi()
+                        .filter(v -> ReadingComparison.of(v, b).isOff())
+                        .isPresent())
+                .map(b -> new Reading(entered.valueSi().get(), b.expected(), b.low(), b.high()));
+    }
+
+    /** Whether this form has done its work. */
+    public boolean isSent(UUID key, Object said) {
+        return forms.isSent(user.shopId(), key, said);
     }
 
     /**
-     * Keeps what was entered for an item. The same key a second time changes nothing.
+     * Keeps what was entered for an item, and what follows from it: something wrong or a reading outside what is expected is an
+     * open fault of the car; a reading within clears what is open at the item; so does a word on how it was put right. The same
+     * form a second time changes nothing.
      *
-     * @throws ConflictException when the car has left
+     * @throws ConflictException when the check does not count or the customer has the car
      */
     @Transactional
     public void enter(long checkId, EntryForm form, Optional<Double> valueSi, String typed) {
-        if (isStored(form)) {
-            return;
-        }
-        requireOpen(checkId, form.item());
-        measurements
-                .insert(user.shopId(), checkId, user.accountId(), form, valueSi, typed)
-                .ifPresent(id -> audit.record("handover.entered", "measurement", id, form.item()));
+        forms.once(user.shopId(), form.key(), "measurement", checkId + " " + form, () -> {
+            Handover list = inWork(checkId);
+            ChecklistLine line = list.line(form.item()).orElseThrow(() -> new NotFoundException("item", form.item()));
+            EntryRules.fault(line, form).ifPresent(why -> {
+                throw new ConflictException(why);
+            });
+            long id = measurements.insert(
+                    user.shopId(), checkId, user.accountId(), form.item(), form.outcome(), valueSi, typed, form.note());
+            audit.record("handover.entered", "measurement", id, form.item());
+            follow(list.check().carId(), checkId, line, form, id);
+            return id;
+        });
     }
 
-    /** Keeps a picture. The same key a second time changes nothing. */
+    private void follow(long car, long checkId, ChecklistLine before, EntryForm form, long measurement) {
+        switch (form.outcome()) {
+            case FAULT -> faults.found(car, checkId, form.item(), measurement, form.note());
+            case DONE -> before.open().forEach(f -> faults.clearByReason(f.id(), form.note()));
+            case MEASURED -> {
+                ChecklistLine now = of(checkId).line(form.item()).orElseThrow();
+                Optional<Reading> outside = outside(now, now.newest().orElseThrow());
+                if (outside.isPresent()) {
+                    faults.outside(car, checkId, form.item(), measurement, form.note(), outside.get());
+                } else if (now.expected().isPresent()) {
+                    before.open().forEach(f -> faults.clearByReading(f.id(), measurement));
+                }
+            }
+            case NOT_APPLICABLE -> {
+                // left out; nothing follows
+            }
+        }
+    }
+
+    /**
+     * Clears an open fault of a car.
+     *
+     * @throws ConflictException when it is cleared already, or no newer revision is there to put it right
+     */
+    @Transactional
+    public void clear(long checkId, long faultId, ClearingForm form) {
+        forms.once(user.shopId(), form.key(), "fault_clearing", faultId + " " + form, () -> {
+            long car = checks.byId(checkId).line().carId();
+            gate.hold(car);
+            CarFault fault = faults.open(car).stream()
+                    .filter(f -> f.id() == faultId)
+                    .findFirst()
+                    .orElseThrow(() -> new ConflictException("gate.no-fault"));
+            boolean byRevision = form.how() == CarFault.How.REVISION;
+            Gate.require(byRevision ? Step.CLEAR_BY_REVISION : Step.CLEAR_BY_REASON, gate.ofCar(car));
+            if (byRevision && !fault.older()) {
+                throw new ConflictException("gate.no-newer-revision");
+            }
+            if (byRevision) {
+                faults.clearByRevision(
+                        faultId, revisions.latest(car).orElseThrow().id());
+            } else {
+                faults.clearByReason(faultId, form.reason());
+            }
+            return faultId;
+        });
+    }
+
+    /** Keeps a picture, whenever it comes. The same form a second time changes nothing. */
     @Transactional
     public void addPhoto(long checkId, String item, String caption, StoredPicture picture, UUID key) {
-        if (photos.has(user.shopId(), key)) {
-            return;
-        }
-        requireOpen(checkId, item);
-        photos.insert(user.shopId(), checkId, user.accountId(), item, caption, picture, key)
-                .ifPresent(id -> audit.record("handover.photo-added", "handover_photo", id, item));
+        String said =
+                checkId + " " + item + " " + caption + " " + HexFormat.of().formatHex(Sha256.of(picture.jpeg()));
+        forms.once(user.shopId(), key, "handover_photo", said, () -> {
+            of(checkId).line(item).orElseThrow(() -> new NotFoundException("item", item));
+            long id = photos.insert(user.shopId(), checkId, user.accountId(), item, caption, picture);
+            audit.record("handover.photo-added", "handover_photo", id, item);
+            return id;
+        });
     }
 
     /** The bytes of a picture of this shop. */
@@ -145,44 +252,64 @@ public class Handovers {
         return photos.jpeg(user.shopId(), id, small).orElseThrow(() -> new NotFoundException("photo", id));
     }
 
-    public boolean isDecided(DecisionForm form) {
-        return decisions.has(user.shopId(), form.key());
-    }
-
     /**
-     * Keeps the last word.
+     * Keeps the last word. Missing items that were given a reason are entered as left out.
      *
      * @throws ConflictException when the rules do not allow it
      */
     @Transactional
     public void decide(long checkId, DecisionForm form) {
-        Handover handover = of(checkId);
-        if (isDecided(form)) {
-            return;
-        }
-        if (!DecisionRules.faults(handover, form).isEmpty()) {
-            throw new ConflictException("handover.decide.not-allowed");
-        }
-        boolean leaves = form.outcome() == HandoverOutcome.DELIVER;
-        List<OpenItem> open = handover.open().stream()
-                .map(l -> l.item().key())
-                .map(k -> new OpenItem(k, leaves ? form.why(k) : ""))
-                .toList();
-        decisions.insert(user.shopId(), checkId, user.accountId(), form, open).ifPresent(id -> {
-            audit.record(
-                    "handover.decided", "handover_decision", id, form.outcome().name());
-            long car = handover.check().carId();
-            events.publishEvent(leaves ? new Delivered(car, checkId) : new SentBack(car, checkId, form.reason()));
+        forms.once(user.shopId(), form.key(), "handover_decision", checkId + " " + form, () -> {
+            gate.hold(checks.byId(checkId).line().carId());
+            Handover list = of(checkId);
+            DecisionRules.faults(list, form).stream().findFirst().ifPresent(why -> {
+                throw new ConflictException(why.key());
+            });
+            return form.outcome() == HandoverOutcome.DELIVER ? leaves(list, form) : goesBack(list, form);
         });
     }
 
-    private void requireOpen(long checkId, String item) {
-        Handover handover = of(checkId);
-        if (handover.line(item).isEmpty()) {
-            throw new NotFoundException("item", item);
-        }
-        if (handover.isDelivered()) {
-            throw new ConflictException("handover.delivered");
-        }
+    private long leaves(Handover list, DecisionForm form) {
+        long checkId = list.check().id();
+        List<OpenItem> leftOut = list.missing().stream()
+                .map(l -> l.item().key())
+                .map(k -> new OpenItem(k, form.why(k)))
+                .toList();
+        leftOut.forEach(o -> measurements.insert(
+                user.shopId(),
+                checkId,
+                user.accountId(),
+                o.item(),
+                ItemOutcome.NOT_APPLICABLE,
+                Optional.empty(),
+                "",
+                o.reason()));
+        long id = decided(list, form, leftOut);
+        events.publishEvent(new Delivered(list.check().carId(), checkId));
+        return id;
+    }
+
+    private long goesBack(Handover list, DecisionForm form) {
+        List<OpenItem> open =
+                list.open().stream().map(l -> new OpenItem(l.item().key(), "")).toList();
+        long id = decided(list, form, open);
+        faults.sentBack(list.check().carId(), list.check().id(), form.reason());
+        events.publishEvent(new SentBack(list.check().carId(), list.check().id(), form.reason()));
+        return id;
+    }
+
+    private long decided(Handover list, DecisionForm form, List<OpenItem> open) {
+        List<String> items = list.lines().stream().map(l -> l.item().key()).toList();
+        long id = decisions.insert(user.shopId(), list.check().id(), user.accountId(), form, items, open);
+        audit.record("handover.decided", "handover_decision", id, form.outcome().name());
+        return id;
+    }
+
+    /** The list, with its car held for the rest of this transaction. */
+    private Handover inWork(long checkId) {
+        gate.hold(checks.byId(checkId).line().carId());
+        Handover list = of(checkId);
+        Gate.require(Step.ANSWER_ALL, list.standing());
+        return list;
     }
 }

@@ -6,7 +6,6 @@ import java.sql.Types;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -24,30 +23,28 @@ class MeasurementStore {
         this.jdbc = jdbc;
     }
 
-    /** Empty when an entry with this key is stored already. */
-    Optional<Long> insert(long shop, long check, long author, EntryForm form, Optional<Double> valueSi, String typed) {
+    /** Returns the row's id. */
+    long insert(
+            long shop,
+            long check,
+            long author,
+            String item,
+            ItemOutcome outcome,
+            Optional<Double> valueSi,
+            String typed,
+            String note) {
         return jdbc.sql("""
-                        insert into measurement (shop_id, check_run_id, item, outcome, value_si, typed, note, author_id, entry_key)
-                        values (:shop, :check, :item, :outcome, :value, :typed, :note, :author, :key)
-                        on conflict (shop_id, entry_key) do nothing returning id""")
+                        insert into measurement (shop_id, check_run_id, item, outcome, value_si, typed, note, author_id)
+                        values (:shop, :check, :item, :outcome, :value, :typed, :note, :author) returning id""")
                 .param("shop", shop)
                 .param("check", check)
-                .param("item", form.item())
-                .param("outcome", form.outcome().name())
+                .param("item", item)
+                .param("outcome", outcome.name())
                 .param("value", valueSi.orElse(null), Types.DOUBLE)
                 .param("typed", typed)
-                .param("note", form.note())
+                .param("note", note)
                 .param("author", author)
-                .param("key", form.key())
                 .query(Long.class)
-                .optional();
-    }
-
-    boolean has(long shop, UUID key) {
-        return jdbc.sql("select exists (select 1 from measurement where shop_id = :shop and entry_key = :key)")
-                .param("shop", shop)
-                .param("key", key)
-                .query(Boolean.class)
                 .single();
     }
 

@@ -22,6 +22,7 @@ record Job(JobLine line, int version, List<Event> events) {
         PAUSED,
         RESUMED,
         HANDED_OVER,
+        TAKEN_BACK,
         CALLED_OFF
     }
 

@@ -1,5 +1,6 @@
 package headertank.app.job;
 
+import headertank.app.gate.Stage;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
@@ -19,7 +20,7 @@ public record JobLine(
         String customerName,
         String asked,
         LocalDate promisedOn,
-        JobStage stage,
+        Stage stage,
         Optional<Integer> revisionNumber,
         Optional<Long> checkId) {
 
@@ -39,9 +40,10 @@ public record JobLine(
         return switch (stage) {
             case TO_DESCRIBE -> car + "/spec";
             case TO_RATE -> car + "/revisions/" + revisionNumber.orElse(1) + "/check";
-            case SENT_BACK -> checkId.map(c -> "/checks/" + c + "/handover").orElse(car);
-            case TO_SIGN, READY, STAYS -> checkId.map(c -> "/checks/" + c).orElse(car);
-            case PAUSED, HANDED_OVER, CALLED_OFF -> "/jobs/" + id;
+            case SENT_BACK, FAULT_OPEN, TO_GO_THROUGH ->
+                checkId.map(c -> "/checks/" + c + "/handover").orElse(car);
+            case TO_SIGN, STAYS -> checkId.map(c -> "/checks/" + c).orElse(car);
+            case READY, PAUSED, HANDED_OVER, CALLED_OFF -> "/jobs/" + id;
         };
     }
 }

@@ -2,13 +2,19 @@ package headertank.app.job;
 
 import headertank.app.car.CarSearch;
 import headertank.app.check.figure.ShopFigures;
+import headertank.app.gate.Gate;
+import headertank.app.gate.Stage;
+import headertank.app.handover.Handovers;
 import headertank.app.language.Dates;
 import headertank.app.problem.ConflictException;
+import headertank.app.shop.CurrentUser;
+import headertank.app.shop.Role;
 import headertank.app.shop.ShopTime;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.UUID;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -28,14 +34,28 @@ class JobPages {
     private final CarSearch cars;
     private final ShopFigures figures;
     private final Dates dates;
+    private final Gate gate;
+    private final Handovers handovers;
+    private final CurrentUser user;
     private final ShopTime time;
 
-    JobPages(Jobs jobs, CarSearch cars, ShopFigures figures, Dates dates, ShopTime time) {
+    JobPages(
+            Jobs jobs,
+            CarSearch cars,
+            ShopFigures figures,
+            Dates dates,
+            Gate gate,
+            Handovers handovers,
+            CurrentUser user,
+            ShopTime time) {
         this.time = time;
         this.jobs = jobs;
         this.cars = cars;
         this.figures = figures;
         this.dates = dates;
+        this.gate = gate;
+        this.handovers = handovers;
+        this.user = user;
     }
 
     @GetMapping("/cars/{id}/jobs/new")
@@ -49,6 +69,7 @@ class JobPages {
             @PathVariable long id,
             @Valid @ModelAttribute("form") JobForm form,
             BindingResult faults,
+            @RequestParam(required = false) UUID key,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
@@ -57,7 +78,7 @@ class JobPages {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return newForm(id, model);
         }
-        long job = jobs.open(id, form.asked(), promised.orElseThrow());
+        long job = jobs.open(id, form.asked(), promised.orElseThrow(), key);
         redirect.addFlashAttribute("done", "job.opened");
         return "redirect:/jobs/" + job;
     }
@@ -65,7 +86,8 @@ class JobPages {
     @GetMapping("/jobs/{id}")
     String job(@PathVariable long id, Model model) {
         Job job = jobs.byId(id);
-        model.addAttribute("form", StopForm.empty(job.version()));
+        boolean handedOver = job.line().stage() == Stage.HANDED_OVER;
+        model.addAttribute("form", handedOver ? TakeBackForm.empty(job.version()) : StopForm.empty(job.version()));
         return page(job, model);
     }
 
@@ -133,10 +155,43 @@ class JobPages {
         return "redirect:/jobs/" + id;
     }
 
+    /** Asks once more before the last click. */
+    @GetMapping("/jobs/{id}/hand-over")
+    String askToHandOver(@PathVariable long id, Model model) {
+        Job job = jobs.byId(id);
+        model.addAttribute("handover", job.line().checkId().map(handovers::of).orElse(null));
+        return shown(job, model, "job/hand-over");
+    }
+
     @PostMapping("/jobs/{id}/hand-over")
-    String handOver(@PathVariable long id, @RequestParam int version, RedirectAttributes redirect) {
+    String handOver(
+            @PathVariable long id,
+            @RequestParam int version,
+            @RequestParam(defaultValue = "") String sure,
+            RedirectAttributes redirect) {
+        if (!sure.equals("yes")) {
+            return "redirect:/jobs/" + id + "/hand-over";
+        }
         jobs.handOver(id, version);
         redirect.addFlashAttribute("done", "job.handed-over");
+        return "redirect:/jobs/" + id;
+    }
+
+    @PostMapping("/jobs/{id}/take-back")
+    String takeBack(
+            @PathVariable long id,
+            @Valid @ModelAttribute("form") TakeBackForm form,
+            BindingResult faults,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        Job job = jobs.byId(id);
+        if (faults.hasErrors()) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            return page(job, model);
+        }
+        jobs.takeBack(id, form.reason(), form.version());
+        redirect.addFlashAttribute("done", "job.taken-back");
         return "redirect:/jobs/" + id;
     }
 
@@ -169,11 +224,17 @@ class JobPages {
     }
 
     private String page(Job job, Model model) {
+        model.addAttribute("hows", StopForm.How.values());
+        model.addAttribute("mayTakeBack", user.has(Role.OWNER) && job.line().stage() == Stage.HANDED_OVER);
+        return shown(job, model, "job/job");
+    }
+
+    private String shown(Job job, Model model, String view) {
         model.addAttribute("job", job);
+        model.addAttribute("standing", gate.ofJob(job.line().id()));
         model.addAttribute("car", cars.car(job.line().carId()));
         model.addAttribute("days", Days.at(time));
         model.addAttribute("shown", figures.current());
-        model.addAttribute("hows", StopForm.How.values());
-        return "job/job";
+        return view;
     }
 }

@@ -1,7 +1,9 @@
 package headertank.app.job;
 
 import headertank.app.audit.AuditTrail;
-import headertank.app.car.CarSearch;
+import headertank.app.form.FormKeys;
+import headertank.app.gate.Gate;
+import headertank.app.gate.Step;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
@@ -11,6 +13,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -21,25 +25,35 @@ public class Jobs {
 
     private final JdbcClient jdbc;
     private final Queue queue;
-    private final CarSearch cars;
     private final CurrentUser user;
     private final AuditTrail audit;
+    private final FormKeys forms;
+    private final Gate gate;
 
-    Jobs(JdbcClient jdbc, Queue queue, CarSearch cars, CurrentUser user, AuditTrail audit) {
+    Jobs(JdbcClient jdbc, Queue queue, CurrentUser user, AuditTrail audit, FormKeys forms, Gate gate) {
         this.jdbc = jdbc;
         this.queue = queue;
-        this.cars = cars;
         this.user = user;
         this.audit = audit;
+        this.forms = forms;
+        this.gate = gate;
     }
 
     /** Opens a job for a car; returns its id. */
     @Transactional
     public long open(long carId, String asked, LocalDate promisedOn) {
-        cars.car(carId);
-        long id = insert(user.shopId(), user.accountId(), carId, asked, promisedOn);
-        audit.record("job.opened", "job", id, "car " + carId);
-        return id;
+        return open(carId, asked, promisedOn, UUID.randomUUID());
+    }
+
+    /** The same from a form. */
+    @Transactional
+    public long open(long carId, String asked, LocalDate promisedOn, UUID formKey) {
+        return forms.once(user.shopId(), formKey, "job", carId + " " + asked + " " + promisedOn, () -> {
+            gate.hold(carId);
+            long id = insert(user.shopId(), user.accountId(), carId, asked, promisedOn);
+            audit.record("job.opened", "job", id, "car " + carId);
+            return id;
+        });
     }
 
     /** For the demo shop. */
@@ -111,22 +125,55 @@ public class Jobs {
     /** Nothing more is done. */
     @Transactional
     void callOff(long id, String reason, int version) {
-        deed(id, version, Job.Kind.CALLED_OFF, reason, "paused = false, closed_as = 'CALLED_OFF'", Map.of());
+        deed(
+                id,
+                version,
+                Job.Kind.CALLED_OFF,
+                reason,
+                "paused = false, closed_as = 'CALLED_OFF', closed_at = clock_timestamp()",
+                Map.of());
     }
 
-    /** The customer has the car; only after a signature that lets it leave. */
+    /** The customer has the car: the last click. */
     @Transactional
     void handOver(long id, int version) {
-        if (byId(id).line().stage() != JobStage.READY) {
-            throw new ConflictException("job.not-ready");
-        }
-        deed(id, version, Job.Kind.HANDED_OVER, "", "paused = false, closed_as = 'HANDED_OVER'", Map.of());
+        deed(
+                id,
+                version,
+                Job.Kind.HANDED_OVER,
+                "",
+                "paused = false, closed_as = 'HANDED_OVER', closed_at = clock_timestamp()",
+                Map.of());
+    }
+
+    /** The last click was none: the job is open again, as if the car had never left. */
+    @Transactional
+    void takeBack(long id, String reason, int version) {
+        deed(id, version, Job.Kind.TAKEN_BACK, reason, "closed_as = null, closed_at = null", Map.of());
+    }
+
+    /** What the state machine calls a deed; a change of words is none of its business. */
+    private static Optional<Step> step(Job.Kind kind) {
+        return switch (kind) {
+            case OPENED -> Optional.of(Step.OPEN_JOB);
+            case CHANGED -> Optional.empty();
+            case PAUSED -> Optional.of(Step.PAUSE);
+            case RESUMED -> Optional.of(Step.RESUME);
+            case HANDED_OVER -> Optional.of(Step.HAND_OVER);
+            case TAKEN_BACK -> Optional.of(Step.TAKE_BACK);
+            case CALLED_OFF -> Optional.of(Step.CALL_OFF);
+        };
     }
 
     private void deed(long id, int version, Job.Kind kind, String reason, String set, Map<String, Object> values) {
-        queue.line(id).orElseThrow(() -> new NotFoundException("job", id));
+        long car = queue.line(id)
+                .orElseThrow(() -> new NotFoundException("job", id))
+                .carId();
+        gate.hold(car);
+        step(kind).ifPresent(step -> Gate.require(step, gate.ofJob(id)));
         int changed = jdbc.sql("update job set version = version + 1, " + set
-                        + " where id = :id and shop_id = :shop and version = :version and closed_as is null")
+                        + " where id = :id and shop_id = :shop and version = :version and closed_as is "
+                        + (kind == Job.Kind.TAKEN_BACK ? "not null" : "null"))
                 .param("id", id)
                 .param("shop", user.shopId())
                 .param("version", version)

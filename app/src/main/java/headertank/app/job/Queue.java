@@ -1,6 +1,7 @@
 package headertank.app.job;
 
 import headertank.app.car.CarLine;
+import headertank.app.gate.Stage;
 import headertank.app.shop.CurrentUser;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -45,19 +46,19 @@ class Queue {
      * @param stages only these; empty for all
      * @param until promised for this day or before; null for all
      */
-    record Choice(Collection<JobStage> stages, LocalDate until) {
+    record Choice(Collection<Stage> stages, LocalDate until) {
         static final Choice ALL = new Choice(List.of(), null);
     }
 
     /** Open jobs, the earliest promise first, from behind {@code after}; at most {@code limit}. */
     List<JobLine> open(Choice choice, Place after, int limit) {
-        Collection<JobStage> stages = choice.stages().isEmpty() ? Arrays.asList(JobStage.values()) : choice.stages();
+        Collection<Stage> stages = choice.stages().isEmpty() ? Arrays.asList(Stage.values()) : choice.stages();
         return jdbc.sql(JOB + """
                          and j.closed_as is null and j.stage in (:stages)
                          and j.promised_on <= :until and (j.promised_on, j.id) > (:afterDay, :afterId)
                         order by j.promised_on, j.id limit :limit""")
                 .param("shop", user.shopId())
-                .param("stages", stages.stream().map(JobStage::name).toList())
+                .param("stages", stages.stream().map(Stage::name).toList())
                 .param("until", choice.until() == null ? LocalDate.of(9999, 12, 31) : choice.until())
                 .param("afterDay", after.day())
                 .param("afterId", after.id())
@@ -102,7 +103,7 @@ class Queue {
                 row.getString("customer"),
                 row.getString("asked"),
                 row.getObject("promised_on", LocalDate.class),
-                JobStage.valueOf(row.getString("stage")),
+                Stage.valueOf(row.getString("stage")),
                 Optional.ofNullable(row.getObject("revision_number", Integer.class)),
                 Optional.ofNullable(row.getObject("check_run_id", Long.class)));
     }

@@ -1,5 +1,6 @@
 package headertank.app.job;
 
+import headertank.app.gate.Stage;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -9,7 +10,7 @@ enum QueueView {
     ALL,
     /** Promised for today or before. */
     DUE,
-    /** What the workshop has to do: rate, sign, or see to a car that stays. */
+    /** What the workshop has to do: rate, sign, go through the list, or see to a car that stays. */
     WORKSHOP;
 
     Queue.Choice choice(LocalDate today) {
@@ -17,7 +18,15 @@ enum QueueView {
             case ALL -> Queue.Choice.ALL;
             case DUE -> new Queue.Choice(List.of(), today);
             case WORKSHOP ->
-                new Queue.Choice(List.of(JobStage.TO_RATE, JobStage.TO_SIGN, JobStage.STAYS, JobStage.SENT_BACK), null);
+                new Queue.Choice(
+                        List.of(
+                                Stage.TO_RATE,
+                                Stage.TO_SIGN,
+                                Stage.STAYS,
+                                Stage.SENT_BACK,
+                                Stage.FAULT_OPEN,
+                                Stage.TO_GO_THROUGH),
+                        null);
         };
     }
 

@@ -8,6 +8,8 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.flash;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrlPattern;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
@@ -29,6 +31,7 @@ import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Stated;
 import java.util.List;
+import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -105,12 +108,21 @@ class ChecksIT {
     }
 
     @Test
-    void theSecondRatingIsAnotherRowWithTheSameHashes() {
-        StoredCheck first = checks.byId(checks.run(car, 1));
-        StoredCheck second = checks.byId(checks.run(car, 1));
-        assertThat(second.line().id()).isNotEqualTo(first.line().id());
-        assertThat(second.resultSha256()).isEqualTo(first.resultSha256());
-        assertThat(second.inputSha256()).isEqualTo(first.inputSha256());
+    void theSameValuesGiveTheSameCheckToTheLastDigit() throws Exception {
+        long first = checks.run(car, 1);
+        assertThat(checks.rate(car, 1, UUID.randomUUID())).isEqualTo(new Checks.Rated(first, true));
+        var tech = people.in(shop, Role.TECHNICIAN);
+        mvc.perform(post("/cars/" + car + "/revisions/1/checks").with(csrf()).with(tech))
+                .andExpect(redirectedUrl("/checks/" + first))
+                .andExpect(flash().attribute("done", "check.unchanged"));
+        assertThat(ids()).hasSize(1);
+        jdbc.sql("update shop set thresholds = 'COOLANT_MARGIN_K=9' where id = :shop")
+                .param("shop", shop)
+                .update();
+        people.actAs(shop, Role.TECHNICIAN);
+        assertThat(checks.rate(car, 1, UUID.randomUUID()).unchanged())
+                .as("with other thresholds")
+                .isFalse();
     }
 
     @Test
@@ -132,8 +144,8 @@ class ChecksIT {
         assertThat(audit()).containsExactly("check.run");
 
         String again = sending(tech, key(tech, form)).call();
-        assertThat(again).startsWith("/checks/").isNotEqualTo(check);
-        assertThat(ids()).hasSize(2);
+        assertThat(again).as("nothing has changed").isEqualTo(check);
+        assertThat(ids()).hasSize(1);
     }
 
     /** The key that the form of a page carries. */
@@ -162,7 +174,7 @@ class ChecksIT {
     }
 
     @Test
-    void aSignatureIsSetOnceAndItsHashCoversWhatWasSigned() {
+    void aSignatureStaysAndItsHashCoversWhatWasSigned() {
         long id = checks.run(car, 1);
         SignOffForm form = all(id, Decision.DELIVER_WITH_CONDITIONS, "Looked over");
         checks.sign(id, form);
@@ -174,18 +186,46 @@ class ChecksIT {
                 .isEqualTo(CheckStore.hex(Sha256.of(Checks.signedText(check, technician, form, signed.conditions()))));
         assertThatThrownBy(() -> checks.sign(id, form))
                 .isInstanceOf(ConflictException.class)
-                .hasMessage("check.sign.already");
+                .hasMessage("gate.signed-so");
         assertThat(audit()).containsExactly("check.run", "check.signed");
     }
 
     @Test
-    void twoSignersAtOnceAreRefusedByTheDatabase() throws Exception {
+    void aSignatureIsReplacedWithAReasonAndBothStay() throws Exception {
+        long id = checks.run(car, 1);
+        checks.sign(id, all(id, Decision.DELIVER_WITH_CONDITIONS, "Looked over"));
+        var other = people.in(shop, Role.TECHNICIAN);
+        mvc.perform(post("/checks/" + id + "/sign-off").with(csrf()).with(other).param("decision", "HOLD_BACK"))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("Say why you sign it otherwise")));
+        mvc.perform(post("/checks/" + id + "/sign-off")
+                        .with(csrf())
+                        .with(other)
+                        .param("decision", "HOLD_BACK")
+                        .param("remark", "The fan stands still"))
+                .andExpect(status().is3xxRedirection());
+        people.actAs(shop, Role.TECHNICIAN);
+        assertThat(checks.byId(id).line().signOff().orElseThrow().decision()).isEqualTo(Decision.HOLD_BACK);
+        assertThat(jdbc.sql("select count(*) from sign_off where check_run_id = :id")
+                        .param("id", id)
+                        .query(Integer.class)
+                        .single())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void theSameSignatureTwiceIsRefused() throws Exception {
         long id = checks.run(car, 1);
         var other = people.in(shop, Role.TECHNICIAN);
         mvc.perform(post("/checks/" + id + "/sign-off").with(csrf()).with(other).param("decision", "HOLD_BACK"))
                 .andExpect(status().is3xxRedirection());
-        mvc.perform(post("/checks/" + id + "/sign-off").with(csrf()).with(other).param("decision", "HOLD_BACK"))
-                .andExpect(status().isConflict());
+        mvc.perform(post("/checks/" + id + "/sign-off")
+                        .with(csrf())
+                        .with(other)
+                        .param("decision", "HOLD_BACK")
+                        .param("remark", "again"))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("This check is signed so already")));
     }
 
     @Test

@@ -86,7 +86,7 @@ class DemoShopIT {
         assertThat(jdbc.sql("select stage from job_stage j join car c on c.id = j.car_id where c.plate = 'DEMO 01'")
                         .query(String.class)
                         .single())
-                .isEqualTo("READY");
+                .isEqualTo("TO_GO_THROUGH");
         assertThat(count("measurement")).isEqualTo(2);
         assertThat(count("handover_day")).isEqualTo(1);
         work.ensure();

@@ -2,6 +2,7 @@ package headertank.app.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import headertank.app.gate.Stage;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -16,15 +17,14 @@ class JobLineTest {
     @ParameterizedTest
     @CsvSource({"2026-02-27, 2, false", "2026-02-28, 1, false", "2026-03-01, 0, true", "2026-03-02, 0, false"})
     void anOpenJobIsLateFromTheDayAfterItsPromise(LocalDate promised, long late, boolean due) {
-        assertThat(line(JobStage.TO_RATE, promised).daysLate(TODAY)).isEqualTo(late);
-        assertThat(line(JobStage.TO_RATE, promised).isDue(TODAY)).isEqualTo(due);
+        assertThat(line(Stage.TO_RATE, promised).daysLate(TODAY)).isEqualTo(late);
+        assertThat(line(Stage.TO_RATE, promised).isDue(TODAY)).isEqualTo(due);
     }
 
     @Test
     void aClosedJobIsNeverLate() {
-        assertThat(line(JobStage.HANDED_OVER, TODAY.minusDays(9)).daysLate(TODAY))
-                .isZero();
-        assertThat(line(JobStage.CALLED_OFF, TODAY).isDue(TODAY)).isFalse();
+        assertThat(line(Stage.HANDED_OVER, TODAY.minusDays(9)).daysLate(TODAY)).isZero();
+        assertThat(line(Stage.CALLED_OFF, TODAY).isDue(TODAY)).isFalse();
     }
 
     @ParameterizedTest
@@ -32,11 +32,14 @@ class JobLineTest {
         "TO_DESCRIBE, /cars/7/spec",
         "TO_RATE, /cars/7/revisions/3/check",
         "TO_SIGN, /checks/11",
-        "READY, /checks/11",
+        "TO_GO_THROUGH, /checks/11/handover",
+        "SENT_BACK, /checks/11/handover",
+        "FAULT_OPEN, /checks/11/handover",
+        "READY, /jobs/5",
         "STAYS, /checks/11",
         "PAUSED, /jobs/5"
     })
-    void theNextStepHasItsPage(JobStage stage, String path) {
+    void theNextStepHasItsPage(Stage stage, String path) {
         assertThat(line(stage, TODAY).nextPath()).isEqualTo(path);
     }
 
@@ -48,7 +51,7 @@ class JobLineTest {
         assertThat(JobForm.isSensible(TODAY.plusYears(2).plusDays(1), TODAY)).isFalse();
     }
 
-    private static JobLine line(JobStage stage, LocalDate promised) {
+    private static JobLine line(Stage stage, LocalDate promised) {
         return new JobLine(5, 7, "A 1", "Coupe", "C", "look", promised, stage, Optional.of(3), Optional.of(11L));
     }
 }

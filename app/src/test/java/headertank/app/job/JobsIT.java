@@ -16,6 +16,8 @@ import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.Decision;
 import headertank.app.database.DatabaseTest;
+import headertank.app.gate.Stage;
+import headertank.app.handover.Lists;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Role;
@@ -51,6 +53,9 @@ class JobsIT {
     Checks checks;
 
     @Autowired
+    Lists lists;
+
+    @Autowired
     People people;
 
     @Autowired
@@ -77,23 +82,29 @@ class JobsIT {
     @Test
     void theStageFollowsFromWhatIsKnownOfTheCar() {
         long job = jobs.open(car, "look", TODAY);
-        assertThat(stage(job)).isEqualTo(JobStage.TO_DESCRIBE);
+        assertThat(stage(job)).isEqualTo(Stage.TO_DESCRIBE);
         specs.save(car, Specs.easy().build(), "street");
-        assertThat(stage(job)).isEqualTo(JobStage.TO_RATE);
+        assertThat(stage(job)).isEqualTo(Stage.TO_RATE);
         long held = checks.run(car, 1);
-        assertThat(stage(job)).isEqualTo(JobStage.TO_SIGN);
+        assertThat(stage(job)).isEqualTo(Stage.TO_SIGN);
         sign(held, Decision.HOLD_BACK);
-        assertThat(stage(job)).isEqualTo(JobStage.STAYS);
+        assertThat(stage(job)).isEqualTo(Stage.STAYS);
         assertThatThrownBy(() -> jobs.handOver(job, 0)).isInstanceOf(ConflictException.class);
         specs.save(
                 car,
                 Specs.easy().set(BuildField.FAN_CURRENT, Stated.measured(11)).build(),
                 "street");
-        assertThat(stage(job)).isEqualTo(JobStage.TO_RATE);
-        sign(checks.run(car, 2), Decision.DELIVER);
-        assertThat(stage(job)).isEqualTo(JobStage.READY);
+        assertThat(stage(job)).isEqualTo(Stage.TO_RATE);
+        long check = checks.run(car, 2);
+        sign(check, Decision.DELIVER);
+        assertThat(stage(job)).isEqualTo(Stage.TO_GO_THROUGH);
+        assertThatThrownBy(() -> jobs.handOver(job, 0)).isInstanceOf(ConflictException.class);
+        lists.answerAll(check);
+        assertThat(stage(job)).isEqualTo(Stage.TO_GO_THROUGH);
+        lists.decideLeaves(check);
+        assertThat(stage(job)).isEqualTo(Stage.READY);
         jobs.handOver(job, 0);
-        assertThat(stage(job)).isEqualTo(JobStage.HANDED_OVER);
+        assertThat(stage(job)).isEqualTo(Stage.HANDED_OVER);
         assertThat(jobs.byId(job).events())
                 .extracting(Job.Event::kind)
                 .containsExactly(Job.Kind.OPENED, Job.Kind.HANDED_OVER);
@@ -105,16 +116,16 @@ class JobsIT {
         specs.save(car, Specs.easy().build(), "street");
         sign(checks.run(car, 1), Decision.DELIVER);
         long job = jobs.open(car, "again", TODAY);
-        assertThat(stage(job)).isEqualTo(JobStage.TO_RATE);
+        assertThat(stage(job)).isEqualTo(Stage.TO_RATE);
     }
 
     @Test
     void aPauseHidesTheStageAndItsReasonStays() {
         long job = jobs.open(car, "look", TODAY);
         jobs.pause(job, "waits for a hose", 0);
-        assertThat(stage(job)).isEqualTo(JobStage.PAUSED);
+        assertThat(stage(job)).isEqualTo(Stage.PAUSED);
         jobs.resume(job, 1);
-        assertThat(stage(job)).isEqualTo(JobStage.TO_DESCRIBE);
+        assertThat(stage(job)).isEqualTo(Stage.TO_DESCRIBE);
         jobs.callOff(job, "sold", 2);
         assertThat(jobs.byId(job).events())
                 .extracting(Job.Event::reason)
@@ -230,7 +241,7 @@ class JobsIT {
                 .param("version", String.valueOf(version));
     }
 
-    private JobStage stage(long job) {
+    private Stage stage(long job) {
         return queue.line(job).orElseThrow().stage();
     }
 

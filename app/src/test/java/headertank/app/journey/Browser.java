@@ -8,14 +8,17 @@ import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
+import org.openqa.selenium.Alert;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.NoAlertPresentException;
+import org.openqa.selenium.NotFoundException;
 import org.openqa.selenium.StaleElementReferenceException;
-import org.openqa.selenium.TimeoutException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -25,13 +28,17 @@ import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
-import org.openqa.selenium.support.ui.WebDriverWait;
+import org.openqa.selenium.remote.http.ClientConfig;
 
 /** A real browser at a running app. A test that asks for one is skipped where none is installed. */
 public final class Browser implements AutoCloseable {
 
+    /** A command that takes longer is lost, not slow. */
+    private static final Duration LOST = Duration.ofMinutes(10);
+
     private final ChromeDriver driver;
     private final String home;
+    private final Patience patience = new Patience();
 
     private Browser(ChromeDriver driver, String home) {
         this.driver = driver;
@@ -59,8 +66,12 @@ public final class Browser implements AutoCloseable {
         options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
         var service = new ChromeDriverService.Builder()
                 .usingDriverExecutable(chromedriver)
+                .withTimeout(LOST)
                 .build();
-        return new Browser(new ChromeDriver(service, options), "http://localhost:" + port);
+        ChromeDriver driver =
+                new ChromeDriver(service, options, ClientConfig.defaultConfig().readTimeout(LOST));
+        driver.manage().timeouts().pageLoadTimeout(LOST).scriptTimeout(LOST);
+        return new Browser(driver, "http://localhost:" + port);
     }
 
     private static File installed(String program) {
@@ -92,9 +103,7 @@ public final class Browser implements AutoCloseable {
     }
 
     public void acceptQuestion() {
-        new WebDriverWait(driver, Duration.ofSeconds(10))
-                .until(d -> d.switchTo().alert())
-                .accept();
+        patience.until(this::question).orElseThrow(() -> never("a question")).accept();
     }
 
     public Browser width(int pixels) {
@@ -164,7 +173,6 @@ public final class Browser implements AutoCloseable {
 
     /** The same for a script that calls its last argument when it is done. */
     public Object awaited(String script, Object... arguments) {
-        driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(2));
         return driver.executeAsyncScript(script, arguments);
     }
 
@@ -205,17 +213,39 @@ public final class Browser implements AutoCloseable {
     }
 
     public WebElement waitFor(String css) {
-        return new WebDriverWait(driver, Duration.ofSeconds(10)).until(d -> d.findElement(By.cssSelector(css)));
+        return patience.until(() -> isComplete() ? all(css).stream().findFirst() : Optional.<WebElement>empty())
+                .orElseThrow(() -> never(css));
     }
 
     public void waitUntil(BooleanSupplier condition) {
+        patience.until(() -> holds(condition) ? Optional.of(true) : Optional.empty())
+                .orElseThrow(() -> never("what was waited for"));
+    }
+
+    /** A part of the page that is replaced meanwhile is asked for again. */
+    private boolean holds(BooleanSupplier condition) {
         try {
-            new WebDriverWait(driver, Duration.ofSeconds(20))
-                    .ignoring(StaleElementReferenceException.class)
-                    .until(d -> condition.getAsBoolean());
-        } catch (TimeoutException e) {
-            throw new AssertionError("this never came true on " + path() + ", which shows:\n" + text(), e);
+            return isComplete() && condition.getAsBoolean();
+        } catch (NotFoundException | StaleElementReferenceException e) {
+            return false;
         }
+    }
+
+    /** Keys that are pressed while a page still loads get lost. */
+    private boolean isComplete() {
+        return "complete".equals(driver.executeScript("return document.readyState"));
+    }
+
+    private Optional<Alert> question() {
+        try {
+            return Optional.of(driver.switchTo().alert());
+        } catch (NoAlertPresentException e) {
+            return Optional.empty();
+        }
+    }
+
+    private AssertionError never(String what) {
+        return new AssertionError(what + " never came on " + path() + ", which shows:\n" + text());
     }
 
     public String text() {

@@ -82,6 +82,7 @@ final class PageExamples {
             same("/jobs/unsigned"),
             same("/jobs/overdue"),
             Map.entry("/jobs/{id}", "/jobs/<job>"),
+            Map.entry("/jobs/{id}/hand-over", "/jobs/<job>/hand-over"),
             Map.entry("/jobs/{id}/edit", "/jobs/<job>/edit"));
 
     /** Pages that look different for another role or in another state, beside the first of their route. */

@@ -1,7 +1,5 @@
 package headertank.calc.advice;
 
-import headertank.calc.quantity.SiFigure;
-import headertank.calc.quantity.Message;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.AirExit;
@@ -13,6 +11,8 @@ import headertank.calc.choice.FanMounting;
 import headertank.calc.choice.OilCooling;
 import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.choice.YesNo;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;

@@ -86,16 +86,29 @@ public final class AirPath {
                 new WorkingLine(WorkedQuantity.RAM_PRESSURE_LESS_EXIT_PRESSURE, "p_ram", "Pa", ram(at), derived),
                 new WorkingLine(WorkedQuantity.INLET_LOSS, "p_in", "Pa", inletTerm * cold * q * Math.abs(q), derived),
                 new WorkingLine(WorkedQuantity.TILT_LOSS, "p_tilt", "Pa", tiltTerm * cold * q * Math.abs(q), derived),
-                new WorkingLine(WorkedQuantity.EXIT_LOSS, "p_ex", "Pa", exitTerm * cold * cold / hot * q * Math.abs(q), derived),
-                new WorkingLine(WorkedQuantity.FAN_PRESSURE_RISE, "p_fan", "Pa", flow.fanPressurePa(), "fan laws; modelling choice"),
+                new WorkingLine(
+                        WorkedQuantity.EXIT_LOSS,
+                        "p_ex",
+                        "Pa",
+                        exitTerm * cold * cold / hot * q * Math.abs(q),
+                        derived),
+                new WorkingLine(
+                        WorkedQuantity.FAN_PRESSURE_RISE,
+                        "p_fan",
+                        "Pa",
+                        flow.fanPressurePa(),
+                        "fan laws; modelling choice"),
                 new WorkingLine(WorkedQuantity.FLOW_OF_ONE_FAN, "q_fan", "m3/s", flow.perFanM3PerS(), derived),
-                new WorkingLine(WorkedQuantity.PRESSURE_ACROSS_CORE_AND_FANS, "D", "Pa", flow.pressureAcrossPa(), derived),
+                new WorkingLine(
+                        WorkedQuantity.PRESSURE_ACROSS_CORE_AND_FANS, "D", "Pa", flow.pressureAcrossPa(), derived),
                 new WorkingLine(WorkedQuantity.FLOW_UNDER_THE_SHROUD, "q_1", "m3/s", flow.shroudedM3PerS(), derived),
                 new WorkingLine(WorkedQuantity.FLOW_BESIDE_THE_SHROUD, "q_2", "m3/s", flow.bareM3PerS(), derived),
                 new WorkingLine(WorkedQuantity.FACE_VELOCITY, "v_f", "m/s", flow.faceVelocityMPerS(), derived),
                 new WorkingLine(WorkedQuantity.AIR_MASS_FLOW, "m_a", "kg/s", flow.massKgPerS(), derived),
-                new WorkingLine(WorkedQuantity.AIR_MASS_FLOW_BACKWARDS, "m_back", "kg/s", flow.backflowKgPerS(), derived),
-                new WorkingLine(WorkedQuantity.RECIRCULATED_SHARE, "r", "-", flow.recirculationShare(), "modelling choice"),
+                new WorkingLine(
+                        WorkedQuantity.AIR_MASS_FLOW_BACKWARDS, "m_back", "kg/s", flow.backflowKgPerS(), derived),
+                new WorkingLine(
+                        WorkedQuantity.RECIRCULATED_SHARE, "r", "-", flow.recirculationShare(), "modelling choice"),
                 new WorkingLine(WorkedQuantity.BALANCE_RESIDUAL, "dp", "Pa", flow.residualPa(), derived));
     }
 

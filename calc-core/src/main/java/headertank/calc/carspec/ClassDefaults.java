@@ -58,7 +58,8 @@ final class ClassDefaults {
     private static final AssumptionText OF_CLASS = AssumptionText.TYPICAL_OF_THE_CLASS;
     private static final AssumptionText OF_CORE = AssumptionText.OF_THE_CLASS_OF_CORE;
     private static final AssumptionText AS_BUILT = AssumptionText.AS_BUILT;
-    private static final AssumptionText FROM_POWER_AND_FACE = AssumptionText.FROM_THE_POWER_AT_THE_CLASS_S_CORE_FACE_PER_KILOWATT;
+    private static final AssumptionText FROM_POWER_AND_FACE =
+            AssumptionText.FROM_THE_POWER_AT_THE_CLASS_S_CORE_FACE_PER_KILOWATT;
 
     private static final Map<BuildField, Default> TABLE = table(List.of(
             choice(
@@ -76,11 +77,7 @@ final class ClassDefaults {
             number(ENGINE_SPEED, perMinute(5000, 6000, 7000, 6800), relative(0.08), OF_CLASS),
             number(ENGINE_IDLE, perMinute(800, 800, 950, 1000), relative(0.08), OF_CLASS),
             number(CAR_MASS, byClass(1400, 1550, 1250, 1350), relative(0.12), OF_CLASS),
-            number(
-                    AMBIENT,
-                    celsius(38, 38, 32, 32),
-                    absolute(3),
-                    AssumptionText.HOT_DAY_OF_A_TEMPERATE_SUMMER),
+            number(AMBIENT, celsius(38, 38, 32, 32), absolute(3), AssumptionText.HOT_DAY_OF_A_TEMPERATE_SUMMER),
             number(
                     LOWEST_AMBIENT,
                     celsius(-15, -15, -5, -5),
@@ -112,7 +109,11 @@ final class ClassDefaults {
                     byClass(0.08, 0.03, 0.05, 0.05),
                     absolute(0.03),
                     AssumptionText.INSECTS_STONES_AND_BENT_FINS_OF_A_USED_CORE),
-            number(CORE_FOULING, byClass(1e-4, 3.5e-5, 3.5e-5, 3.5e-5), relative(0.40), AssumptionText.USED_COOLANT_CIRCUIT),
+            number(
+                    CORE_FOULING,
+                    byClass(1e-4, 3.5e-5, 3.5e-5, 3.5e-5),
+                    relative(0.40),
+                    AssumptionText.USED_COOLANT_CIRCUIT),
             choice(FAN_DRIVE, pick(FanDrive.CLUTCH, FanDrive.ELECTRIC, FanDrive.ELECTRIC, FanDrive.ELECTRIC), OF_CLASS),
             number(
                     FAN_COUNT,
@@ -141,7 +142,11 @@ final class ClassDefaults {
                     AssumptionText.RUNNING_CURRENT_AND_A_FIFTH),
             number(FAN_COVER, byClass(0.95, 1.0, 1.0, 0.85), absolute(0.05), OF_CLASS),
             choice(FAN_FLAPS, c -> YesNo.NO, AssumptionText.MOST_SHROUDS_HAVE_NONE),
-            number(FAN_RATIO, always(1.0), relative(0.12), AssumptionText.PULLEY_RATIO_TIMES_THE_SLIP_OF_AN_ENGAGED_CLUTCH),
+            number(
+                    FAN_RATIO,
+                    always(1.0),
+                    relative(0.12),
+                    AssumptionText.PULLEY_RATIO_TIMES_THE_SLIP_OF_AN_ENGAGED_CLUTCH),
             choice(COOLANT_BASE, c -> CoolantBase.ETHYLENE_GLYCOL, AssumptionText.MOST_COMMON),
             number(
                             COOLANT_GLYCOL,
@@ -158,7 +163,10 @@ final class ClassDefaults {
             number(CAP_PRESSURE, byClass(70e3, 110e3, 130e3, 130e3), relative(0.12), OF_CLASS),
             choice(THERMOSTAT, c -> ThermostatFitting.FITTED, AS_BUILT),
             number(THERMOSTAT_OPENING, celsius(82, 88, 78, 78), absolute(2), OF_CLASS),
-            choice(THERMOSTAT_BYPASS, c -> hasNoThermostat(c) ? BypassState.OPEN : BypassState.CLOSES_WITH_LIFT, AS_BUILT)
+            choice(
+                            THERMOSTAT_BYPASS,
+                            c -> hasNoThermostat(c) ? BypassState.OPEN : BypassState.CLOSES_WITH_LIFT,
+                            AS_BUILT)
                     .why(c -> hasNoThermostat(c) ? AssumptionText.NOBODY_SAID_THAT_IT_WAS_CLOSED : AS_BUILT),
             choice(PUMP_DRIVE, c -> PumpDrive.ENGINE, AS_BUILT),
             number(
@@ -169,7 +177,11 @@ final class ClassDefaults {
             number(PUMP_HEAD, byClass(110e3, 130e3, 170e3, 170e3), relative(0.15), OF_CLASS),
             number(PUMP_RUN_ON, always(0), EXACT, AssumptionText.NOBODY_SAID_THAT_IT_RUNS_ON)
                     .onlyIf(c -> c.is(PUMP_DRIVE, PumpDrive.ELECTRIC)),
-            number(HOSE_DIAMETER, c -> CircuitSpec.usualHoseM(c.value(ENGINE_POWER)), relative(0.08), AssumptionText.FROM_THE_POWER),
+            number(
+                    HOSE_DIAMETER,
+                    c -> CircuitSpec.usualHoseM(c.value(ENGINE_POWER)),
+                    relative(0.08),
+                    AssumptionText.FROM_THE_POWER),
             choice(GAUGE_SENSOR, c -> SensorPlacement.BLOCK, AS_BUILT),
             choice(FAN_SENSOR, c -> SensorPlacement.BLOCK, AS_BUILT),
             choice(OIL_COOLER, pick(OilCooling.NONE, OilCooling.COOLANT, OilCooling.BOTH, OilCooling.BOTH), OF_CLASS),
@@ -199,7 +211,10 @@ final class ClassDefaults {
                             * face(c),
                     relative(0.20),
                     AssumptionText.FROM_THE_CORE_FACE),
-            choice(CHARGE_COOLER, c -> isTurbocharged(c) ? YesNo.YES : YesNo.NO, AssumptionText.FROM_THE_KIND_OF_ENGINE),
+            choice(
+                    CHARGE_COOLER,
+                    c -> isTurbocharged(c) ? YesNo.YES : YesNo.NO,
+                    AssumptionText.FROM_THE_KIND_OF_ENGINE),
             choice(CONDENSER, pick(YesNo.NO, YesNo.YES, YesNo.NO, YesNo.NO), OF_CLASS),
             choice(HOOD_MATERIAL, c -> HoodMaterial.STEEL, AS_BUILT),
             number(

@@ -32,7 +32,11 @@ final class ControlDefaults {
                             : FanControlSpec.Switch.USUAL_HYSTERESIS_K,
                     EXACT,
                     AssumptionText.TYPICAL_OF_SUCH_A_CONTROL),
-            number(CONTROL_MIN_DUTY, always(FanControlSpec.Ramp.USUAL_MINIMUM_DUTY), EXACT, AssumptionText.TYPICAL_OF_A_RAMP),
+            number(
+                    CONTROL_MIN_DUTY,
+                    always(FanControlSpec.Ramp.USUAL_MINIMUM_DUTY),
+                    EXACT,
+                    AssumptionText.TYPICAL_OF_A_RAMP),
             number(
                             CONTROL_LOW_SET,
                             c -> c.value(CONTROL_SET) - FanControlSpec.TwoStep.USUAL_STEP_K,
@@ -41,7 +45,11 @@ final class ControlDefaults {
                     .onlyIf(c -> is(c, FanControlKind.TWO_STEP)),
             number(CONTROL_LOW_DUTY, always(FanControlSpec.TwoStep.USUAL_LOW_DUTY), EXACT, OF_TWO_STEPS)
                     .onlyIf(c -> is(c, FanControlKind.TWO_STEP)),
-            number(CONTROL_SOFT_START, always(FanControlSpec.USUAL_SOFT_START_S), EXACT, AssumptionText.TYPICAL_OF_A_CONTROLLER)
+            number(
+                            CONTROL_SOFT_START,
+                            always(FanControlSpec.USUAL_SOFT_START_S),
+                            EXACT,
+                            AssumptionText.TYPICAL_OF_A_CONTROLLER)
                     .onlyIf(c -> is(c, FanControlKind.RAMP) || is(c, FanControlKind.TABLE)),
             number(CONTROL_ROW_1_K, c -> c.value(CONTROL_SET) - FanControlSpec.Ramp.USUAL_BAND_K, EXACT, AS_RAMP)
                     .onlyIf(ControlDefaults::needsTable),

@@ -86,7 +86,8 @@ public final class FanController {
     public static List<WorkingLine> working(double sensedK, double duty) {
         return List.of(
                 new WorkingLine(WorkedQuantity.TEMPERATURE_AT_THE_SENSOR, "T_x", "K", sensedK, "sensor's place"),
-                new WorkingLine(WorkedQuantity.DUTY_OF_THE_FANS, "d", "-", duty, "fan control, common practice, no source"));
+                new WorkingLine(
+                        WorkedQuantity.DUTY_OF_THE_FANS, "d", "-", duty, "fan control, common practice, no source"));
     }
 
     private static boolean isOn(double sensedK, double setK, double hysteresisK, boolean wasOn) {

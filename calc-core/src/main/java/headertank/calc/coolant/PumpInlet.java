@@ -1,9 +1,9 @@
 package headertank.calc.coolant;
 
-import headertank.calc.quantity.NoteText;
-import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 
@@ -70,7 +70,8 @@ public record PumpInlet(double pressurePa, double availablePa, double requiredPa
         return List.of(
                 new WorkingLine(WorkedQuantity.PRESSURE_AT_THE_PUMP_S_INLET, "p_in", "Pa", pressurePa, "derived"),
                 new WorkingLine(WorkedQuantity.PRESSURE_ABOVE_THE_VAPOUR_S, "NPSH_a", "Pa", availablePa, "derived"),
-                new WorkingLine(WorkedQuantity.PRESSURE_THAT_THE_PUMP_NEEDS, "NPSH_r", "Pa", requiredPa, "modelling choice"),
+                new WorkingLine(
+                        WorkedQuantity.PRESSURE_THAT_THE_PUMP_NEEDS, "NPSH_r", "Pa", requiredPa, "modelling choice"),
                 new WorkingLine(WorkedQuantity.MARGIN_TO_CAVITATION, "-", "Pa", marginPa, "derived"));
     }
 }

@@ -1,12 +1,12 @@
 package headertank.calc.engine;
 
-import headertank.calc.quantity.NoteText;
-import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.ArrayList;
 import java.util.List;
@@ -84,14 +84,13 @@ public final class EngineHeat {
         this.grossEfficiency = possible.clamp(asked);
         this.specNotes = grossEfficiency == asked
                 ? List.of()
-                : List.of(
-                        new Note(
-                                "measuredBrakeEfficiency",
-                                asked,
-                                possible,
-                                Note.Action.CLAMPED,
-                                1.5,
-                                NoteText.EFFICIENCY_LEAVES_NO_EXHAUST.with()));
+                : List.of(new Note(
+                        "measuredBrakeEfficiency",
+                        asked,
+                        possible,
+                        Note.Action.CLAMPED,
+                        1.5,
+                        NoteText.EFFICIENCY_LEAVES_NO_EXHAUST.with()));
         this.ratedReleasedW = ratedGross / grossEfficiency;
         double mostWall =
                 1 - grossEfficiency - kind.oilShare() - kind.turbineHousingShare() - MISC_SHARE - LEAST_EXHAUST;
@@ -309,10 +308,16 @@ public final class EngineHeat {
                 new WorkingLine(WorkedQuantity.GROSS_INDICATED_EFFICIENCY, "eta_g", "-", grossEfficiency, choice),
                 new WorkingLine(WorkedQuantity.LOAD_SHARE, "load", "-", h.loadShare(), choice),
                 new WorkingLine(WorkedQuantity.MIXTURE, "lambda", "-", h.lambda(), choice),
-                new WorkingLine(WorkedQuantity.FUEL_FACTOR_ON_COOLANT_HEAT, "K_fuel", "-", fuel.coolantFactor(), "derived"),
+                new WorkingLine(
+                        WorkedQuantity.FUEL_FACTOR_ON_COOLANT_HEAT, "K_fuel", "-", fuel.coolantFactor(), "derived"),
                 new WorkingLine(WorkedQuantity.RELEASED_HEAT, "Q_rel", "W", h.releasedW(), balance),
                 new WorkingLine(WorkedQuantity.FUEL_POWER, "Q_fuel", "W", h.fuelW(), balance),
-                new WorkingLine(WorkedQuantity.WALL_SHARE, "phi", "-", h.releasedW() > 0 ? wallShareAt(h.releasedW()) : 0, choice),
+                new WorkingLine(
+                        WorkedQuantity.WALL_SHARE,
+                        "phi",
+                        "-",
+                        h.releasedW() > 0 ? wallShareAt(h.releasedW()) : 0,
+                        choice),
                 new WorkingLine(WorkedQuantity.HEAT_TO_COOLANT, "Q_cool", "W", h.coolantW(), choice),
                 new WorkingLine(WorkedQuantity.HEAT_TO_OIL, "Q_oil", "W", h.oilW(), choice),
                 new WorkingLine(WorkedQuantity.UNBURNT, "Q_unburnt", "W", h.unburntW(), balance),

@@ -1,7 +1,7 @@
 package headertank.calc.engine;
 
-import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
 import java.util.List;
@@ -58,11 +58,6 @@ public record TaylorCrossCheck(double reynolds, double heatW) {
         return AGREEMENT.contains(d)
                 ? List.of()
                 : List.of(new Note(
-                        "wallHeat",
-                        d,
-                        AGREEMENT,
-                        Note.Action.WIDENED,
-                        1.5,
-                        NoteText.WALL_HEAT_DISAGREES.with()));
+                        "wallHeat", d, AGREEMENT, Note.Action.WIDENED, 1.5, NoteText.WALL_HEAT_DISAGREES.with()));
     }
 }

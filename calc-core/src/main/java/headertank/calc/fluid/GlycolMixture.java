@@ -1,10 +1,10 @@
 package headertank.calc.fluid;
 
-import headertank.calc.quantity.SiFigure;
-import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.SiFigure;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -193,17 +193,16 @@ abstract class GlycolMixture implements Coolant {
         }
         if (!(temperatureK >= lowestK && temperatureK <= EXTENSION_FROM_K)) {
             boolean outside = temperatureK < lowestK || temperatureK > CLAMP_K;
-            notes.add(
-                    new Note(
-                            "coolantTemperatureK",
-                            temperatureK,
-                            Range.of(lowestK, EXTENSION_FROM_K),
-                            outside ? Note.Action.CLAMPED : Note.Action.WIDENED,
-                            widening(temperatureK),
-                            temperatureK < lowestK
-                                    ? NoteText.COLDER_THAN_GLYCOL_TABLES.with()
-                                    : NoteText.HOTTER_THAN_GLYCOL_TABLES.with(
-                                            SiFigure.temperature(EXTENSION_FROM_K), SiFigure.temperature(CLAMP_K))));
+            notes.add(new Note(
+                    "coolantTemperatureK",
+                    temperatureK,
+                    Range.of(lowestK, EXTENSION_FROM_K),
+                    outside ? Note.Action.CLAMPED : Note.Action.WIDENED,
+                    widening(temperatureK),
+                    temperatureK < lowestK
+                            ? NoteText.COLDER_THAN_GLYCOL_TABLES.with()
+                            : NoteText.HOTTER_THAN_GLYCOL_TABLES.with(
+                                    SiFigure.temperature(EXTENSION_FROM_K), SiFigure.temperature(CLAMP_K))));
         }
         return List.copyOf(notes);
     }

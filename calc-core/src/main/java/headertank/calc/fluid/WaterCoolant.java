@@ -1,10 +1,10 @@
 package headertank.calc.fluid;
 
-import headertank.calc.quantity.SiFigure;
-import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.SiFigure;
 import java.util.List;
 import org.hipparchus.util.FastMath;
 
@@ -85,7 +85,8 @@ final class WaterCoolant implements Coolant {
                 Note.Action.CLAMPED,
                 1.5,
                 NoteText.WATER_BEYOND_TABLES.with(
-                        SiFigure.temperature(WaterProperties.LIQUID_K.min()), SiFigure.temperature(WaterProperties.LIQUID_K.max()))));
+                        SiFigure.temperature(WaterProperties.LIQUID_K.min()),
+                        SiFigure.temperature(WaterProperties.LIQUID_K.max()))));
     }
 
     @Override

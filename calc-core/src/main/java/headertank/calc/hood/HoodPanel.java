@@ -1,9 +1,9 @@
 package headertank.calc.hood;
 
-import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 
@@ -105,6 +105,7 @@ public record HoodPanel(
                 new WorkingLine(WorkedQuantity.FILM_UNDER_THE_HOOD, "h_i", "W/m2K", insideWPerM2K, film),
                 new WorkingLine(WorkedQuantity.FILM_OVER_THE_HOOD, "h_o", "W/m2K", outsideWPerM2K, film),
                 new WorkingLine(WorkedQuantity.RESISTANCE_OF_THE_PANEL, "t/k", "m2K/W", panelM2KPerW, "derived"),
-                new WorkingLine(WorkedQuantity.HEAT_THROUGH_THE_PANEL, "q", "W", heatW, "series of resistances, derived"));
+                new WorkingLine(
+                        WorkedQuantity.HEAT_THROUGH_THE_PANEL, "q", "W", heatW, "series of resistances, derived"));
     }
 }

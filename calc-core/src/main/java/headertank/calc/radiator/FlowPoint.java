@@ -1,5 +1,7 @@
 package headertank.calc.radiator;
 
+import headertank.calc.quantity.TubeRegime;
+
 /**
  * One line of the answer to "does coolant pass too fast?".
  *

@@ -1,7 +1,7 @@
 package headertank.calc.radiator;
 
-import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
 import java.util.ArrayList;

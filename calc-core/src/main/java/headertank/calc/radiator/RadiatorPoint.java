@@ -1,5 +1,7 @@
 package headertank.calc.radiator;
 
+import headertank.calc.quantity.TubeRegime;
+
 /**
  * A radiator at one operating point.
  *

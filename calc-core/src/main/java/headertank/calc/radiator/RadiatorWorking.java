@@ -1,8 +1,9 @@
 package headertank.calc.radiator;
 
-import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.fluid.Air;
 import headertank.calc.fluid.Coolant;
+import headertank.calc.quantity.TubeRegime;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +39,12 @@ final class RadiatorWorking {
             air(w, p, airMassKgPerS, airInK, pressurePa);
             tube(w, p, coolantFlowM3PerS, coolant, coolantInK);
         }
-        w.add(line(WorkedQuantity.CONDUCTANCE_OF_THE_CORE, "UA", "W/K", p.conductanceWPerK(), "sum of resistances, derived"));
+        w.add(line(
+                WorkedQuantity.CONDUCTANCE_OF_THE_CORE,
+                "UA",
+                "W/K",
+                p.conductanceWPerK(),
+                "sum of resistances, derived"));
         w.add(line(WorkedQuantity.TRANSFER_UNITS, "NTU", "-", p.ntu(), "UA over the smaller capacity rate"));
         w.add(line(WorkedQuantity.RATIO_OF_CAPACITY_RATES, "C_r", "-", p.capacityRatio(), DERIVED));
         w.add(line(
@@ -77,7 +83,12 @@ final class RadiatorWorking {
         w.add(line(WorkedQuantity.COLBURN_FACTOR, "j", "-", j, fins.colburnSource()));
         w.add(line(WorkedQuantity.AIR_SIDE_COEFFICIENT, "h_a", "W/m2K", ha, "j G cp Pr^(-2/3)"));
         w.add(line(WorkedQuantity.FIN_EFFICIENCY, "eta_f", "-", p.finEfficiency(), "tanh(m l)/(m l), textbook"));
-        w.add(line(WorkedQuantity.FRICTION_FACTOR_AIR_SIDE, "f", "-", fins.friction(p.louverReynolds()), fins.frictionSource()));
+        w.add(line(
+                WorkedQuantity.FRICTION_FACTOR_AIR_SIDE,
+                "f",
+                "-",
+                fins.friction(p.louverReynolds()),
+                fins.frictionSource()));
         w.add(line(
                 WorkedQuantity.PRESSURE_DROP_AIR_SIDE,
                 "dp_a",

@@ -1,5 +1,6 @@
 package headertank.calc.radiator;
 
+import headertank.calc.quantity.TubeRegime;
 import org.hipparchus.util.FastMath;
 
 /**

@@ -1,8 +1,5 @@
 package headertank.calc.rating;
 
-import headertank.calc.quantity.FigureKind;
-import headertank.calc.quantity.SiFigure;
-import headertank.calc.quantity.NoteText;
 import headertank.calc.air.AirFactors;
 import headertank.calc.air.AirPath;
 import headertank.calc.air.AirPathSpec;
@@ -19,8 +16,11 @@ import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.FanMounting;
 import headertank.calc.choice.TankPlacement;
 import headertank.calc.choice.YesNo;
+import headertank.calc.quantity.FigureKind;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.radiator.CoreClass;
 import headertank.calc.radiator.CoreFigure;
 import headertank.calc.radiator.CoreGeometry;

@@ -1,6 +1,5 @@
 package headertank.calc.rating;
 
-import headertank.calc.quantity.NoteText;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.YesNo;
@@ -12,6 +11,7 @@ import headertank.calc.engine.EngineMode;
 import headertank.calc.engine.HeatSplit;
 import headertank.calc.fluid.Air;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Range;
 import java.util.List;

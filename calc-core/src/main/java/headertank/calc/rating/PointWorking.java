@@ -1,7 +1,5 @@
 package headertank.calc.rating;
 
-import headertank.calc.quantity.WorkedPart;
-import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.air.AirConditions;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.FanDrive;
@@ -14,6 +12,8 @@ import headertank.calc.coolant.PumpInlet;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.oil.OilBalance;
+import headertank.calc.quantity.WorkedPart;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import headertank.calc.quantity.WorkingSection;
 import headertank.calc.result.Balance;
@@ -90,12 +90,22 @@ public final class PointWorking {
                 WorkedPart.WHAT_THE_POINT_ASKS,
                 List.of(
                         line(WorkedQuantity.AIR_AROUND_THE_CAR, "T_a", "K", solver.designAmbientK(), "build and duty"),
-                        line(WorkedQuantity.PRESSURE_OF_THE_AIR, "p_a", "Pa", plant.atmospherePa(), "ISO 2533 at the altitude"),
+                        line(
+                                WorkedQuantity.PRESSURE_OF_THE_AIR,
+                                "p_a",
+                                "Pa",
+                                plant.atmospherePa(),
+                                "ISO 2533 at the altitude"),
                         line(WorkedQuantity.ROAD_SPEED, "V", "m/s", point.roadSpeedMPerS(), "duty"),
                         line(WorkedQuantity.SIDESLIP, "beta", "rad", point.yawRad(), "duty"),
                         line(WorkedQuantity.ENGINE_SPEED, "n", "1/s", load.engineSpeedPerS(), "duty"),
                         line(WorkedQuantity.PUMP_SPEED_OVER_RATED, "n_p", "-", load.pumpSpeedShare(), DERIVED),
-                        line(WorkedQuantity.HEAT_GIVEN_TO_THE_AIR_BEFORE_THE_CORE, "Q_up", "W", load.upstreamW(), CHOICE)));
+                        line(
+                                WorkedQuantity.HEAT_GIVEN_TO_THE_AIR_BEFORE_THE_CORE,
+                                "Q_up",
+                                "W",
+                                load.upstreamW(),
+                                CHOICE)));
     }
 
     private void coolant(Balance.Steady s) {
@@ -104,9 +114,19 @@ public final class PointWorking {
         add(
                 WorkedPart.COOLANT,
                 List.of(
-                        line(WorkedQuantity.THERMOSTAT_LIFT, "s", "-", s.lift(), "0.006 + 0.994 z^2 (3 - 2 z), " + CHOICE),
+                        line(
+                                WorkedQuantity.THERMOSTAT_LIFT,
+                                "s",
+                                "-",
+                                s.lift(),
+                                "0.006 + 0.994 z^2 (3 - 2 z), " + CHOICE),
                         line(WorkedQuantity.MASS_SHARE_OF_GLYCOL, "x", "-", c.glycolMassFraction(), "build"),
-                        line(WorkedQuantity.DENSITY_AT_THE_ENGINE_S_OUTLET, "rho", "kg/m3", c.densityKgPerM3(t), c.source()),
+                        line(
+                                WorkedQuantity.DENSITY_AT_THE_ENGINE_S_OUTLET,
+                                "rho",
+                                "kg/m3",
+                                c.densityKgPerM3(t),
+                                c.source()),
                         line(WorkedQuantity.HEAT_CAPACITY_THERE, "cp", "J/kgK", c.heatCapacityJPerKgK(t), c.source()),
                         line(WorkedQuantity.VISCOSITY_THERE, "mu", "Pa s", c.viscosityPaS(t), c.source()),
                         line(WorkedQuantity.CONDUCTIVITY_THERE, "k", "W/mK", c.conductivityWPerMK(t), c.source())));
@@ -119,10 +139,12 @@ public final class PointWorking {
                     plant.fanSensor(), s.engineOutK(), s.radiatorOutK(), s.ambientK(), s.radiatorM3PerS());
             lines.addAll(FanController.working(sensed, s.fanDuty()));
         } else if (plant.fanDrive() == FanDrive.CLUTCH) {
-            lines.add(line(WorkedQuantity.AIR_BEHIND_THE_CORE_AT_THE_CLUTCH, "T_ao", "K", s.airOutK(), "steady balance"));
+            lines.add(
+                    line(WorkedQuantity.AIR_BEHIND_THE_CORE_AT_THE_CLUTCH, "T_ao", "K", s.airOutK(), "steady balance"));
             lines.add(line(WorkedQuantity.BLADE_SPEED_OVER_PULLEY_SPEED, "slip", "-", s.fanDuty(), CHOICE));
         }
-        lines.add(line(WorkedQuantity.FAN_SPEED_OVER_REFERENCE_SPEED, "N/N_0", "-", s.fanSpeedFactor(), "N ~ V, from memory"));
+        lines.add(line(
+                WorkedQuantity.FAN_SPEED_OVER_REFERENCE_SPEED, "N/N_0", "-", s.fanSpeedFactor(), "N ~ V, from memory"));
         add(WorkedPart.FANS, lines);
         add(WorkedPart.CURRENT, solver.air().current().working());
     }
@@ -144,19 +166,44 @@ public final class PointWorking {
         add(
                 WorkedPart.STEADY_BALANCE,
                 List.of(
-                        line(WorkedQuantity.AIR_ENTERING_THE_CORE, "T_in", "K", s.airInK(), "preheat and recirculation, " + DERIVED),
+                        line(
+                                WorkedQuantity.AIR_ENTERING_THE_CORE,
+                                "T_in",
+                                "K",
+                                s.airInK(),
+                                "preheat and recirculation, " + DERIVED),
                         line(WorkedQuantity.AIR_LEAVING_THE_CORE, "T_out", "K", s.airOutK(), DERIVED),
                         line(WorkedQuantity.HEAT_THROUGH_THE_RADIATOR, "Q_rad", "W", s.radiatorHeatW(), DERIVED),
-                        line(WorkedQuantity.HEAT_FROM_BLOCK_AND_HOSES, "Q_s", "W", s.surfaceHeatW(), "UA_s (T_h - T_uh), " + CHOICE),
+                        line(
+                                WorkedQuantity.HEAT_FROM_BLOCK_AND_HOSES,
+                                "Q_s",
+                                "W",
+                                s.surfaceHeatW(),
+                                "UA_s (T_h - T_uh), " + CHOICE),
                         line(WorkedQuantity.HEAT_GIVEN_OFF, "Q_rad + Q_s", "W", given, DERIVED),
                         line(WorkedQuantity.HEAT_TAKEN_UP, "Q_cool + Q_oc", "W", given - s.residualW(), DERIVED),
-                        line(WorkedQuantity.COOLANT_LEAVING_THE_ENGINE, "T_h", "K", s.engineOutK(), "root of the heat balance"),
+                        line(
+                                WorkedQuantity.COOLANT_LEAVING_THE_ENGINE,
+                                "T_h",
+                                "K",
+                                s.engineOutK(),
+                                "root of the heat balance"),
                         line(WorkedQuantity.COOLANT_LEAVING_THE_RADIATOR, "T_c", "K", s.radiatorOutK(), DERIVED),
                         line(WorkedQuantity.LEFT_OF_THE_HEAT_BALANCE, "F", "W", s.residualW(), DERIVED),
-                        line(WorkedQuantity.THE_SAME_OVER_THE_HEAT_TO_THE_COOLANT, "F/Q", "-", s.residualShare(), DERIVED),
+                        line(
+                                WorkedQuantity.THE_SAME_OVER_THE_HEAT_TO_THE_COOLANT,
+                                "F/Q",
+                                "-",
+                                s.residualShare(),
+                                DERIVED),
                         line(WorkedQuantity.LEFT_OF_THE_AIR_BALANCE, "dp", "Pa", s.airResidualPa(), DERIVED),
                         line(WorkedQuantity.LEFT_OF_THE_COOLANT_BALANCE, "dp", "Pa", s.coolantResidualPa(), DERIVED),
-                        line(WorkedQuantity.EVALUATIONS_OF_THE_HEAT_BALANCE, "-", "-", s.evaluations(), "bracketed root")));
+                        line(
+                                WorkedQuantity.EVALUATIONS_OF_THE_HEAT_BALANCE,
+                                "-",
+                                "-",
+                                s.evaluations(),
+                                "bracketed root")));
     }
 
     private void pressures(SteadySolver solver, Balance.Steady s) {
@@ -210,9 +257,14 @@ public final class PointWorking {
         double pressure = HeadWall.pressurePa(plant.capPressurePa(), CapPosition.HOT_TANK, solver.coolantFlow());
         List<WorkingLine> lines = new ArrayList<>();
         lines.add(line(WorkedQuantity.VELOCITY_IN_THE_HEAD_S_JACKET, "v", "m/s", velocity, CHOICE));
-        lines.add(line(WorkedQuantity.HEAT_FLUX_AT_THE_HOTTEST_WALL, "q", "W/m2", flux, "1e6 at rated power, from memory"));
-        lines.add(
-                line(WorkedQuantity.PRESSURE_IN_THE_HEAD, "p_h", "Pa", pressure, "cap, thermostat and half the hoses, " + DERIVED));
+        lines.add(line(
+                WorkedQuantity.HEAT_FLUX_AT_THE_HOTTEST_WALL, "q", "W/m2", flux, "1e6 at rated power, from memory"));
+        lines.add(line(
+                WorkedQuantity.PRESSURE_IN_THE_HEAD,
+                "p_h",
+                "Pa",
+                pressure,
+                "cap, thermostat and half the hoses, " + DERIVED));
         lines.addAll(HeadWall.of(jacket, flux, pressure, c::boilingK).working());
         add(WorkedPart.WALL_OF_THE_HEAD, lines);
     }
@@ -234,7 +286,11 @@ public final class PointWorking {
         Figures f = PointRater.rate(plant, point).figures().orElseThrow();
         List<WorkingLine> lines = new ArrayList<>();
         lines.add(line(
-                WorkedQuantity.COOLANT_LIMIT, "T_lim", "K", plant.resolved().value(BuildField.COOLANT_LIMIT), "build or its class"));
+                WorkedQuantity.COOLANT_LIMIT,
+                "T_lim",
+                "K",
+                plant.resolved().value(BuildField.COOLANT_LIMIT),
+                "build or its class"));
         lines.add(line(WorkedQuantity.COOLANT_MARGIN, "T_lim - T_h", "K", f.coolantMarginK(), DERIVED));
         lines.add(line(WorkedQuantity.OIL_MARGIN, "T_o,lim - T_o", "K", f.oilMarginK(), DERIVED));
         lines.add(line(WorkedQuantity.BOILING_MARGIN, "T_sat - T_h", "K", f.boilingMarginK(), DERIVED));
@@ -244,12 +300,22 @@ public final class PointWorking {
         lines.add(line(WorkedQuantity.APPROACH_OF_THE_AIR, "T_h - T_out", "K", s.engineOutK() - s.airOutK(), DERIVED));
         bothWays(
                 lines,
-                List.of(WorkedQuantity.LIMITING_AMBIENT_LINEAR, WorkedQuantity.LIMITING_AMBIENT_SOLVED, WorkedQuantity.LIMITING_AMBIENT_SOLVED_LESS_LINEAR),
-                "LAT", f.limitingAmbientLinearK(), f.limitingAmbientK());
+                List.of(
+                        WorkedQuantity.LIMITING_AMBIENT_LINEAR,
+                        WorkedQuantity.LIMITING_AMBIENT_SOLVED,
+                        WorkedQuantity.LIMITING_AMBIENT_SOLVED_LESS_LINEAR),
+                "LAT",
+                f.limitingAmbientLinearK(),
+                f.limitingAmbientK());
         bothWays(
                 lines,
-                List.of(WorkedQuantity.AIR_TO_BOIL_LINEAR, WorkedQuantity.AIR_TO_BOIL_SOLVED, WorkedQuantity.AIR_TO_BOIL_SOLVED_LESS_LINEAR),
-                "ATB", f.boilingAmbientLinearK(), f.boilingAmbientK());
+                List.of(
+                        WorkedQuantity.AIR_TO_BOIL_LINEAR,
+                        WorkedQuantity.AIR_TO_BOIL_SOLVED,
+                        WorkedQuantity.AIR_TO_BOIL_SOLVED_LESS_LINEAR),
+                "ATB",
+                f.boilingAmbientLinearK(),
+                f.boilingAmbientK());
         add(WorkedPart.FIGURES, lines);
     }
 
@@ -257,8 +323,8 @@ public final class PointWorking {
             List<WorkingLine> lines, List<WorkedQuantity> quantities, String symbol, double linearK, double solvedK) {
         lines.add(line(quantities.get(0), symbol, "K", linearK, "SAE J1393: ambient plus margin"));
         if (Double.isFinite(solvedK)) {
-            lines.add(line(
-                    quantities.get(1), symbol, "K", solvedK, "ambient at which the balance meets it, " + DERIVED));
+            lines.add(
+                    line(quantities.get(1), symbol, "K", solvedK, "ambient at which the balance meets it, " + DERIVED));
             lines.add(line(quantities.get(2), symbol, "K", solvedK - linearK, DERIVED));
         }
     }

@@ -1,7 +1,5 @@
 package headertank.calc.rating;
 
-import headertank.calc.quantity.SiFigure;
-import headertank.calc.result.BalanceText;
 import headertank.calc.air.AirFlow;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.FanDrive;
@@ -12,8 +10,10 @@ import headertank.calc.coolant.Thermostat;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.ElectricBalance;
 import headertank.calc.oil.OilBalance;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.radiator.RadiatorPoint;
 import headertank.calc.result.Balance;
+import headertank.calc.result.BalanceText;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.util.FastMath;
 
@@ -98,8 +98,7 @@ public final class SteadySolver {
     public Balance solve() {
         double ambient = designAmbientK();
         if (load.pumpSpeedShare() <= 1e-6) {
-            return new Balance.None(
-                    Balance.Reason.NO_COOLANT_FLOW, BalanceText.NO_COOLANT_FLOW.with());
+            return new Balance.None(Balance.Reason.NO_COOLANT_FLOW, BalanceText.NO_COOLANT_FLOW.with());
         }
         double low = ambient + 0.5;
         double guess = Math.max(low, Math.min(HOTTEST_K, fullOpenK(ambient)));

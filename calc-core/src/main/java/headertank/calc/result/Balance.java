@@ -1,7 +1,7 @@
 package headertank.calc.result;
 
-import headertank.calc.quantity.Message;
 import headertank.calc.engine.HeatSplit;
+import headertank.calc.quantity.Message;
 
 /** Outcome of a steady balance at one operating point. */
 public sealed interface Balance {

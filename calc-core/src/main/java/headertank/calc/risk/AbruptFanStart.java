@@ -1,12 +1,12 @@
 package headertank.calc.risk;
 
-import headertank.calc.quantity.SiFigure;
-import headertank.calc.quantity.Message;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.electric.AlternatorSpec;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.rating.FanControlOf;
 import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.StandardPolicy;
@@ -51,15 +51,26 @@ public final class AbruptFanStart implements RiskRule {
         }
         double running = count * car.resolved().value(BuildField.FAN_CURRENT);
         List<Flag.Consequence> consequences = new ArrayList<>();
-        consequences.add(new Flag.Consequence(RuleText.ABRUPT_FAN_START_ALL_FANS_MOMENT_THEY.with(), "", SiFigure.current(start)));
-        consequences.add(new Flag.Consequence(RuleText.ABRUPT_FAN_START_WHAT_ALTERNATOR_GIVES_IDLE.with(), "", SiFigure.current(idle)));
-        consequences.add(new Flag.Consequence(RuleText.ABRUPT_FAN_START_BATTERY_START.with(), "", SiFigure.current(beyond)));
-        consequences.add(new Flag.Consequence(RuleText.ABRUPT_FAN_START_BATTERY_WHILE_THEY_RUN.with(), "", SiFigure.current(Math.max(0, base + running - idle))));
+        consequences.add(new Flag.Consequence(
+                RuleText.ABRUPT_FAN_START_ALL_FANS_MOMENT_THEY.with(), "", SiFigure.current(start)));
+        consequences.add(new Flag.Consequence(
+                RuleText.ABRUPT_FAN_START_WHAT_ALTERNATOR_GIVES_IDLE.with(), "", SiFigure.current(idle)));
+        consequences.add(
+                new Flag.Consequence(RuleText.ABRUPT_FAN_START_BATTERY_START.with(), "", SiFigure.current(beyond)));
+        consequences.add(new Flag.Consequence(
+                RuleText.ABRUPT_FAN_START_BATTERY_WHILE_THEY_RUN.with(),
+                "",
+                SiFigure.current(Math.max(0, base + running - idle))));
         for (DutyVerdict d : car.duties()) {
             d.outcome().run().ifPresent(run -> {
-                consequences.add(new Flag.Consequence(RuleText.ABRUPT_FAN_START_CHARGE_BATTERY_ONE_EVENT.with(), d.duty().id(), SiFigure.ampereHours(run.batteryAmpereHours())));
-                consequences.add(
-                        new Flag.Consequence(RuleText.ABRUPT_FAN_START_FAN_STARTS_ONE_EVENT.with(), d.duty().id(), SiFigure.count(run.fanStarts())));
+                consequences.add(new Flag.Consequence(
+                        RuleText.ABRUPT_FAN_START_CHARGE_BATTERY_ONE_EVENT.with(),
+                        d.duty().id(),
+                        SiFigure.ampereHours(run.batteryAmpereHours())));
+                consequences.add(new Flag.Consequence(
+                        RuleText.ABRUPT_FAN_START_FAN_STARTS_ONE_EVENT.with(),
+                        d.duty().id(),
+                        SiFigure.count(run.fanStarts())));
             });
         }
         return Optional.of(new Flag(

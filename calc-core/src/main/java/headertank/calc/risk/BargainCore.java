@@ -1,7 +1,7 @@
 package headertank.calc.risk;
 
-import headertank.calc.quantity.Message;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.quantity.Message;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,12 +1,12 @@
 package headertank.calc.risk;
 
-import headertank.calc.quantity.FigureKind;
-import headertank.calc.quantity.SiFigure;
-import headertank.calc.quantity.Message;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.coolant.BoilingMargin;
 import headertank.calc.fluid.Atmosphere;
 import headertank.calc.fluid.Coolant;
+import headertank.calc.quantity.FigureKind;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.rating.CoolantOf;
 import headertank.calc.result.Balance;
 import headertank.calc.verdict.DutyVerdict;
@@ -40,7 +40,8 @@ public final class CapTooWeak implements RiskRule {
         List<Flag.Consequence> consequences = new ArrayList<>();
         for (DutyVerdict d : car.duties()) {
             double margin = d.outcome().boilingMarginK();
-            consequences.add(new Flag.Consequence(RuleText.CAP_TOO_WEAK_BOILING_MARGIN.with(), d.duty().id(), SiFigure.difference(margin)));
+            consequences.add(new Flag.Consequence(
+                    RuleText.CAP_TOO_WEAK_BOILING_MARGIN.with(), d.duty().id(), SiFigure.difference(margin)));
             least = Math.min(least, margin);
             hottest = Math.max(hottest, hottestK(d));
         }
@@ -53,9 +54,14 @@ public final class CapTooWeak implements RiskRule {
                 StandardPolicy.GO_BOILING_K,
                 Atmosphere.pressurePa(car.resolved().value(BuildField.ALTITUDE)),
                 coolant::vapourPressurePa);
-        consequences.add(new Flag.Consequence(RuleText.CAP_TOO_WEAK_PRESSURE_NEEDED.with(SiFigure.difference(StandardPolicy.GO_BOILING_K)), "", new SiFigure(needed, FigureKind.PRESSURE_GAUGE)));
-        consequences.add(
-                new Flag.Consequence(RuleText.CAP_TOO_WEAK_CAP_PRESSURE_FITTED.with(), "", new SiFigure(car.resolved().value(BuildField.CAP_PRESSURE), FigureKind.PRESSURE_GAUGE)));
+        consequences.add(new Flag.Consequence(
+                RuleText.CAP_TOO_WEAK_PRESSURE_NEEDED.with(SiFigure.difference(StandardPolicy.GO_BOILING_K)),
+                "",
+                new SiFigure(needed, FigureKind.PRESSURE_GAUGE)));
+        consequences.add(new Flag.Consequence(
+                RuleText.CAP_TOO_WEAK_CAP_PRESSURE_FITTED.with(),
+                "",
+                new SiFigure(car.resolved().value(BuildField.CAP_PRESSURE), FigureKind.PRESSURE_GAUGE)));
         return Optional.of(new Flag(
                 id(),
                 version(),

@@ -30,8 +30,7 @@ public final class ClutchFanTilted implements RiskRule {
             return Optional.empty();
         }
         List<Flag.Consequence> gains = car.gainedBy(
-                RuleText.CLUTCH_FAN_TILTED_GAIN.with(),
-                car.resolved().with(BuildField.CORE_TILT, 0));
+                RuleText.CLUTCH_FAN_TILTED_GAIN.with(), car.resolved().with(BuildField.CORE_TILT, 0));
         return Optional.of(new Flag(
                 id(),
                 version(),

@@ -1,9 +1,9 @@
 package headertank.calc.risk;
 
-import headertank.calc.quantity.SiFigure;
-import headertank.calc.quantity.Message;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.fluid.Coolant;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.rating.CoolantOf;
 import java.util.List;
 import java.util.Optional;
@@ -43,9 +43,16 @@ public final class CoolantFreezes implements RiskRule {
                 Flag.Scope.EVERY_DUTY,
                 RuleText.COOLANT_FREEZES_REASON.with(),
                 List.of(
-                        new Flag.Consequence(RuleText.COOLANT_FREEZES_FREEZING_POINT_COOLANT.with(), "", SiFigure.temperature(freezing)),
-                        new Flag.Consequence(RuleText.COOLANT_FREEZES_COLDEST_DAY_STATED.with(), "", SiFigure.temperature(coldest)),
-                        new Flag.Consequence(RuleText.COOLANT_FREEZES_COLDEST_DAY_ABOVE_FREEZING.with(), "", SiFigure.difference(margin))),
+                        new Flag.Consequence(
+                                RuleText.COOLANT_FREEZES_FREEZING_POINT_COOLANT.with(),
+                                "",
+                                SiFigure.temperature(freezing)),
+                        new Flag.Consequence(
+                                RuleText.COOLANT_FREEZES_COLDEST_DAY_STATED.with(), "", SiFigure.temperature(coldest)),
+                        new Flag.Consequence(
+                                RuleText.COOLANT_FREEZES_COLDEST_DAY_ABOVE_FREEZING.with(),
+                                "",
+                                SiFigure.difference(margin))),
                 RuleText.COOLANT_FREEZES_ADVICE.with(),
                 Message.NONE,
                 RuleText.COOLANT_FREEZES_CAUTION.with(),

@@ -1,10 +1,10 @@
 package headertank.calc.risk;
 
-import headertank.calc.quantity.SiFigure;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.coolant.ThermostatSpec;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.rating.FanControlOf;
 import headertank.calc.verdict.DutyVerdict;
 import java.util.ArrayList;
@@ -41,13 +41,21 @@ public final class FanSetBelowThermostat implements RiskRule {
             return Optional.empty();
         }
         List<Flag.Consequence> consequences = new ArrayList<>();
-        consequences.add(new Flag.Consequence(RuleText.FAN_SET_BELOW_THERMOSTAT_FANS_RUN.with(), "", SiFigure.temperature(off)));
-        consequences.add(new Flag.Consequence(RuleText.FAN_SET_BELOW_THERMOSTAT_THERMOSTAT_BEGINS_OPEN.with(), "", SiFigure.temperature(opening)));
-        consequences.add(new Flag.Consequence(RuleText.FAN_SET_BELOW_THERMOSTAT_THERMOSTAT_FULLY_OPEN.with(), "", SiFigure.temperature(opening + ThermostatSpec.DEFAULT_WIDTH_K)));
+        consequences.add(
+                new Flag.Consequence(RuleText.FAN_SET_BELOW_THERMOSTAT_FANS_RUN.with(), "", SiFigure.temperature(off)));
+        consequences.add(new Flag.Consequence(
+                RuleText.FAN_SET_BELOW_THERMOSTAT_THERMOSTAT_BEGINS_OPEN.with(), "", SiFigure.temperature(opening)));
+        consequences.add(new Flag.Consequence(
+                RuleText.FAN_SET_BELOW_THERMOSTAT_THERMOSTAT_FULLY_OPEN.with(),
+                "",
+                SiFigure.temperature(opening + ThermostatSpec.DEFAULT_WIDTH_K)));
         for (DutyVerdict d : car.duties()) {
             d.outcome()
                     .run()
-                    .ifPresent(run -> consequences.add(new Flag.Consequence(RuleText.FAN_SET_BELOW_THERMOSTAT_CHARGE_TAKEN_FANS_ONE.with(), d.duty().id(), SiFigure.ampereHours(run.fanAmpereHours()))));
+                    .ifPresent(run -> consequences.add(new Flag.Consequence(
+                            RuleText.FAN_SET_BELOW_THERMOSTAT_CHARGE_TAKEN_FANS_ONE.with(),
+                            d.duty().id(),
+                            SiFigure.ampereHours(run.fanAmpereHours()))));
         }
         return Optional.of(new Flag(
                 id(),

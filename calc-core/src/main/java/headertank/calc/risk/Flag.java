@@ -1,7 +1,7 @@
 package headertank.calc.risk;
 
-import headertank.calc.quantity.SiFigure;
 import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import java.util.List;
 
 /**

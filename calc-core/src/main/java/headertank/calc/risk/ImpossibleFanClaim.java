@@ -1,8 +1,5 @@
 package headertank.calc.risk;
 
-import headertank.calc.quantity.FigureKind;
-import headertank.calc.quantity.SiFigure;
-import headertank.calc.quantity.Message;
 import headertank.calc.air.Fan;
 import headertank.calc.air.FanClaim;
 import headertank.calc.air.FanFit;
@@ -10,7 +7,10 @@ import headertank.calc.air.FanSpec;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.FanDrive;
+import headertank.calc.quantity.FigureKind;
+import headertank.calc.quantity.Message;
 import headertank.calc.quantity.Provenance;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.quantity.Stated;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,10 +61,12 @@ public final class ImpossibleFanClaim implements RiskRule {
 
     private Flag impossible(RiskContext car, FanClaim claim) {
         List<Flag.Consequence> consequences = powers(claim);
-        consequences.add(new Flag.Consequence(RuleText.IMPOSSIBLE_FAN_CLAIM_FLOW_THIS_CURRENT_CAN.with(), "", new SiFigure(claim.correctedFreeFlowM3PerS(), FigureKind.AIR_FLOW)));
+        consequences.add(new Flag.Consequence(
+                RuleText.IMPOSSIBLE_FAN_CLAIM_FLOW_THIS_CURRENT_CAN.with(),
+                "",
+                new SiFigure(claim.correctedFreeFlowM3PerS(), FigureKind.AIR_FLOW)));
         consequences.addAll(car.gainedBy(
-                RuleText.IMPOSSIBLE_FAN_CLAIM_GAIN.with(),
-                withFlow(car, claim.correctedFreeFlowM3PerS())));
+                RuleText.IMPOSSIBLE_FAN_CLAIM_GAIN.with(), withFlow(car, claim.correctedFreeFlowM3PerS())));
         return flag(
                 RuleText.IMPOSSIBLE_FAN_CLAIM_TITLE.with(),
                 Flag.Weight.CONDITION,
@@ -76,9 +78,9 @@ public final class ImpossibleFanClaim implements RiskRule {
     private Flag doubtful(RiskContext car, FanClaim claim, double annulusM2) {
         double usual = FanFit.freeFlowM3PerS(claim.electricW(), annulusM2);
         List<Flag.Consequence> consequences = powers(claim);
-        consequences.add(new Flag.Consequence(RuleText.IMPOSSIBLE_FAN_CLAIM_FLOW_IS_USUAL_FOR.with(), "", new SiFigure(usual, FigureKind.AIR_FLOW)));
-        consequences.addAll(car.gainedBy(
-                RuleText.IMPOSSIBLE_FAN_CLAIM_GAIN_2.with(), withFlow(car, usual)));
+        consequences.add(new Flag.Consequence(
+                RuleText.IMPOSSIBLE_FAN_CLAIM_FLOW_IS_USUAL_FOR.with(), "", new SiFigure(usual, FigureKind.AIR_FLOW)));
+        consequences.addAll(car.gainedBy(RuleText.IMPOSSIBLE_FAN_CLAIM_GAIN_2.with(), withFlow(car, usual)));
         return flag(
                 RuleText.IMPOSSIBLE_FAN_CLAIM_DOUBTFUL_TITLE.with(),
                 Flag.Weight.REMARK,
@@ -89,8 +91,12 @@ public final class ImpossibleFanClaim implements RiskRule {
 
     private static List<Flag.Consequence> powers(FanClaim claim) {
         List<Flag.Consequence> powers = new ArrayList<>();
-        powers.add(new Flag.Consequence(RuleText.IMPOSSIBLE_FAN_CLAIM_POWER_JET_STATED_FLOW.with(), "", SiFigure.power(claim.kineticW())));
-        powers.add(new Flag.Consequence(RuleText.IMPOSSIBLE_FAN_CLAIM_ELECTRIC_POWER_STATED_CURRENT.with(), "", SiFigure.power(claim.electricW())));
+        powers.add(new Flag.Consequence(
+                RuleText.IMPOSSIBLE_FAN_CLAIM_POWER_JET_STATED_FLOW.with(), "", SiFigure.power(claim.kineticW())));
+        powers.add(new Flag.Consequence(
+                RuleText.IMPOSSIBLE_FAN_CLAIM_ELECTRIC_POWER_STATED_CURRENT.with(),
+                "",
+                SiFigure.power(claim.electricW())));
         return powers;
     }
 
@@ -102,6 +108,16 @@ public final class ImpossibleFanClaim implements RiskRule {
     private Flag flag(
             Message title, Flag.Weight weight, Message reason, List<Flag.Consequence> consequences, Message advice) {
         return new Flag(
-                id(), version(), title, weight, Flag.Scope.EVERY_DUTY, reason, consequences, advice, Message.NONE, Message.NONE, source());
+                id(),
+                version(),
+                title,
+                weight,
+                Flag.Scope.EVERY_DUTY,
+                reason,
+                consequences,
+                advice,
+                Message.NONE,
+                Message.NONE,
+                source());
     }
 }

@@ -29,9 +29,8 @@ public final class NoShroud implements RiskRule {
         if (cover >= 0.7 || car.resolved().is(BuildField.FAN_DRIVE, FanDrive.NONE)) {
             return Optional.empty();
         }
-        List<Flag.Consequence> gains = car.gainedBy(
-                RuleText.NO_SHROUD_GAIN.with(),
-                car.resolved().with(BuildField.FAN_COVER, 1.0));
+        List<Flag.Consequence> gains =
+                car.gainedBy(RuleText.NO_SHROUD_GAIN.with(), car.resolved().with(BuildField.FAN_COVER, 1.0));
         return Optional.of(new Flag(
                 id(),
                 version(),

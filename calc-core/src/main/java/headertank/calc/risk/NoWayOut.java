@@ -36,8 +36,7 @@ public final class NoWayOut implements RiskRule {
                 .with(
                         BuildField.AIR_EXIT_AREA,
                         Math.min(0.8, Math.max(now.value(BuildField.AIR_EXIT_AREA), 0.55 * face)));
-        List<Flag.Consequence> gains =
-                car.gainedBy(RuleText.NO_WAY_OUT_GAIN.with(), vented);
+        List<Flag.Consequence> gains = car.gainedBy(RuleText.NO_WAY_OUT_GAIN.with(), vented);
         return Optional.of(new Flag(
                 id(),
                 version(),

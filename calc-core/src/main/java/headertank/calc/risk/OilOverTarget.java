@@ -1,9 +1,9 @@
 package headertank.calc.risk;
 
+import headertank.calc.oil.OilBalance;
+import headertank.calc.quantity.Message;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.SiFigure;
-import headertank.calc.quantity.Message;
-import headertank.calc.oil.OilBalance;
 import headertank.calc.result.Balance;
 import headertank.calc.verdict.DutyVerdict;
 import java.util.ArrayList;
@@ -37,8 +37,10 @@ public final class OilOverTarget implements RiskRule {
                     ? d.outcome().run().get().peakOilK()
                     : d.outcome().deciding().balance() instanceof Balance.Steady s ? s.oilK() : Double.NaN;
             if (!Double.isNaN(oil)) {
-                consequences.add(
-                        new Flag.Consequence(RuleText.OIL_OVER_TARGET_OIL_TEMPERATURE.with(), d.duty().id(), SiFigure.temperature(oil)));
+                consequences.add(new Flag.Consequence(
+                        RuleText.OIL_OVER_TARGET_OIL_TEMPERATURE.with(),
+                        d.duty().id(),
+                        SiFigure.temperature(oil)));
                 hottest = Math.max(hottest, oil);
             }
         }
@@ -51,7 +53,10 @@ public final class OilOverTarget implements RiskRule {
                 RuleText.OIL_OVER_TARGET_TITLE.with(),
                 hottest >= OilBalance.NO_GO_K ? Flag.Weight.STOP : Flag.Weight.CONDITION,
                 Flag.Scope.IN_THE_MARGINS,
-                RuleText.OIL_OVER_TARGET_REASON.with(SiFigure.temperature(Physics.kelvin(100)), SiFigure.temperature(OilBalance.CAUTION_K), SiFigure.temperature(OilBalance.NO_GO_K)),
+                RuleText.OIL_OVER_TARGET_REASON.with(
+                        SiFigure.temperature(Physics.kelvin(100)),
+                        SiFigure.temperature(OilBalance.CAUTION_K),
+                        SiFigure.temperature(OilBalance.NO_GO_K)),
                 consequences,
                 RuleText.OIL_OVER_TARGET_ADVICE.with(),
                 Message.NONE,

@@ -1,9 +1,9 @@
 package headertank.calc.risk;
 
-import headertank.calc.quantity.Message;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.FanMounting;
+import headertank.calc.quantity.Message;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,8 +32,7 @@ public final class PushingFan implements RiskRule {
             return Optional.empty();
         }
         List<Flag.Consequence> gains = car.gainedBy(
-                RuleText.PUSHING_FAN_GAIN.with(),
-                car.resolved().with(BuildField.FAN_MOUNTING, FanMounting.PULLING));
+                RuleText.PUSHING_FAN_GAIN.with(), car.resolved().with(BuildField.FAN_MOUNTING, FanMounting.PULLING));
         return Optional.of(new Flag(
                 id(),
                 version(),

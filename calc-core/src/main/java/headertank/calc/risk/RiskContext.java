@@ -1,11 +1,11 @@
 package headertank.calc.risk;
 
-import headertank.calc.quantity.SiFigure;
-import headertank.calc.quantity.Message;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.result.PointRating;
 import headertank.calc.verdict.DutyVerdict;
 import java.util.ArrayList;

@@ -1,10 +1,10 @@
 package headertank.calc.risk;
 
-import headertank.calc.quantity.SiFigure;
-import headertank.calc.quantity.Message;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.SensorPlacement;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.result.Balance;
 import headertank.calc.sensor.SensorMount;
 import headertank.calc.sensor.SensorReading;
@@ -46,11 +46,16 @@ public final class SensorInHose implements RiskRule {
             if (d.outcome().point(p.id()).balance() instanceof Balance.Steady s) {
                 SensorReading running = SensorReading.of(
                         place, SensorMount.WETTED, s.engineOutK(), s.radiatorOutK(), s.ambientK(), s.radiatorM3PerS());
-                consequences.add(new Flag.Consequence(RuleText.SENSOR_IN_HOSE_READING_MINUS_COOLANT_WHILE.with(), d.duty().id(), SiFigure.difference(running.offsetK())));
+                consequences.add(new Flag.Consequence(
+                        RuleText.SENSOR_IN_HOSE_READING_MINUS_COOLANT_WHILE.with(),
+                        d.duty().id(),
+                        SiFigure.difference(running.offsetK())));
                 double still = SensorReading.step(
                         running.steadyK(), s.ambientK(), SensorReading.lagS(place, SensorMount.WETTED, 0), 120);
-                consequences.add(new Flag.Consequence(RuleText.SENSOR_IN_HOSE_READING_MINUS_COOLANT_TWO.with(),
-                        d.duty().id(), SiFigure.difference(still - s.engineOutK())));
+                consequences.add(new Flag.Consequence(
+                        RuleText.SENSOR_IN_HOSE_READING_MINUS_COOLANT_TWO.with(),
+                        d.duty().id(),
+                        SiFigure.difference(still - s.engineOutK())));
             }
         }
         if (fan) {

@@ -1,11 +1,11 @@
 package headertank.calc.risk;
 
-import headertank.calc.quantity.FigureKind;
-import headertank.calc.quantity.SiFigure;
-import headertank.calc.quantity.Message;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.fluid.Fuel;
+import headertank.calc.quantity.FigureKind;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,10 +39,12 @@ public final class SetupFromAlcoholCar implements RiskRule {
             return Optional.empty();
         }
         Resolved asDonor = car.resolved().with(BuildField.FUEL, donor);
-        List<Flag.Consequence> consequences = new ArrayList<>(
-                car.gainedBy(RuleText.SETUP_FROM_ALCOHOL_CAR_GAIN.with(), asDonor));
-        consequences.add(new Flag.Consequence(RuleText.SETUP_FROM_ALCOHOL_CAR_WALL_HEAT_DONOR_S.with(),
-                "", new SiFigure(donor.coolantFactor() / burnt.coolantFactor(), FigureKind.RATIO)));
+        List<Flag.Consequence> consequences =
+                new ArrayList<>(car.gainedBy(RuleText.SETUP_FROM_ALCOHOL_CAR_GAIN.with(), asDonor));
+        consequences.add(new Flag.Consequence(
+                RuleText.SETUP_FROM_ALCOHOL_CAR_WALL_HEAT_DONOR_S.with(),
+                "",
+                new SiFigure(donor.coolantFactor() / burnt.coolantFactor(), FigureKind.RATIO)));
         return Optional.of(new Flag(
                 id(),
                 version(),

@@ -1,14 +1,14 @@
 package headertank.calc.risk;
 
-import headertank.calc.quantity.FigureKind;
-import headertank.calc.quantity.SiFigure;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.BypassState;
 import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.quantity.FigureKind;
 import headertank.calc.quantity.Physics;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.result.Balance;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,9 +46,18 @@ public final class ThermostatRemoved implements RiskRule {
         List<Flag.Consequence> consequences =
                 new ArrayList<>(car.gainedBy(RuleText.THERMOSTAT_REMOVED_GAIN.with(), fitted));
         double cold = coldDayK(car, car.resolved());
-        consequences.add(new Flag.Consequence(RuleText.THERMOSTAT_REMOVED_COOLANT_WITHOUT.with(SiFigure.temperature(COLD_DAY_K)), "", SiFigure.temperature(cold)));
-        consequences.add(new Flag.Consequence(RuleText.THERMOSTAT_REMOVED_COOLANT_WITH.with(SiFigure.temperature(COLD_DAY_K)), "", SiFigure.temperature(coldDayK(car, fitted))));
-        consequences.add(new Flag.Consequence(RuleText.THERMOSTAT_REMOVED_DROP_ACROSS_KEEPS_PRESSURE.with(), "", new SiFigure(thermostatDropPa(car, fitted), FigureKind.PRESSURE_GAUGE)));
+        consequences.add(new Flag.Consequence(
+                RuleText.THERMOSTAT_REMOVED_COOLANT_WITHOUT.with(SiFigure.temperature(COLD_DAY_K)),
+                "",
+                SiFigure.temperature(cold)));
+        consequences.add(new Flag.Consequence(
+                RuleText.THERMOSTAT_REMOVED_COOLANT_WITH.with(SiFigure.temperature(COLD_DAY_K)),
+                "",
+                SiFigure.temperature(coldDayK(car, fitted))));
+        consequences.add(new Flag.Consequence(
+                RuleText.THERMOSTAT_REMOVED_DROP_ACROSS_KEEPS_PRESSURE.with(),
+                "",
+                new SiFigure(thermostatDropPa(car, fitted), FigureKind.PRESSURE_GAUGE)));
         return Optional.of(new Flag(
                 id(),
                 version(),

@@ -1,9 +1,9 @@
 package headertank.calc.verdict;
 
 import headertank.calc.duty.Duty;
+import headertank.calc.result.Distribution;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
-import headertank.calc.uncertainty.Distribution;
 import java.util.List;
 import java.util.Optional;
 

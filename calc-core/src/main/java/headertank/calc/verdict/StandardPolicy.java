@@ -1,11 +1,11 @@
 package headertank.calc.verdict;
 
-import headertank.calc.quantity.SiFigure;
-import headertank.calc.quantity.MessageArgument;
-import headertank.calc.quantity.Message;
-import headertank.calc.quantity.FigureKind;
 import headertank.calc.coolant.BoilingMargin;
+import headertank.calc.quantity.FigureKind;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.MessageArgument;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.result.Balance;
 import headertank.calc.result.PointRating;
 import headertank.calc.verdict.Finding.Code;
@@ -85,9 +85,8 @@ public final class StandardPolicy implements VerdictPolicy {
                     VerdictText.LOWER_HEAT.with()));
             return;
         }
-        Message at = o.decidedByRun()
-                ? VerdictText.AT_PEAK_OF_RUN.with()
-                : VerdictText.AT_POINT.with(name(o, o.deciding()));
+        Message at =
+                o.decidedByRun() ? VerdictText.AT_PEAK_OF_RUN.with() : VerdictText.AT_POINT.with(name(o, o.deciding()));
         SiFigure beside = SiFigure.difference(Math.abs(margin));
         if (o.marginSpread().isEmpty()) {
             Verdict v = margin >= limit(Threshold.GO_MARGIN_K)
@@ -108,9 +107,7 @@ public final class StandardPolicy implements VerdictPolicy {
                 switch (v) {
                     case GO -> Message.NONE;
                     case GO_WITH_CONDITIONS ->
-                        o.decidedByRun()
-                                ? VerdictText.END_RUN_AT_LIMIT.with()
-                                : VerdictText.BACK_OFF_AT_LIMIT.with();
+                        o.decidedByRun() ? VerdictText.END_RUN_AT_LIMIT.with() : VerdictText.BACK_OFF_AT_LIMIT.with();
                     case NO_GO -> VerdictText.DO_NOT_HAND_OVER.with();
                 };
         SiFigure probability = new SiFigure(p, FigureKind.PROBABILITY);
@@ -201,8 +198,7 @@ public final class StandardPolicy implements VerdictPolicy {
                     Code.PUMP_INLET,
                     Verdict.GO_WITH_CONDITIONS,
                     new SiFigure(least, FigureKind.PRESSURE_GAUGE),
-                    VerdictText.PUMP_LACKS_PRESSURE.with(
-                            new SiFigure(-least, FigureKind.PRESSURE_GAUGE), name(o, at)),
+                    VerdictText.PUMP_LACKS_PRESSURE.with(new SiFigure(-least, FigureKind.PRESSURE_GAUGE), name(o, at)),
                     VerdictText.CHECK_PUMP_INLET.with()));
         }
     }

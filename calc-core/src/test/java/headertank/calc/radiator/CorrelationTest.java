@@ -9,6 +9,7 @@ import headertank.calc.choice.TankPlacement;
 import headertank.calc.fluid.Figures;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.quantity.TubeRegime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

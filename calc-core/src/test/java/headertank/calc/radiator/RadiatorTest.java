@@ -12,6 +12,7 @@ import headertank.calc.fluid.GlycolKind;
 import headertank.calc.fluid.MelinderCoolant;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.quantity.TubeRegime;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 import java.util.Random;

@@ -6,9 +6,12 @@ import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.duty.StandardDuties;
-import headertank.calc.radiator.FlowPoint;
-import headertank.calc.rating.SlowCoolant.PassLine;
-import headertank.calc.rating.SlowCoolant.Thermostatted;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
+import headertank.calc.result.SlowCoolant;
+import headertank.calc.result.SlowCoolant.FlowLine;
+import headertank.calc.result.SlowCoolant.PassLine;
+import headertank.calc.result.SlowCoolant.Thermostatted;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,10 +24,10 @@ class SlowCoolantTest {
     @ParameterizedTest
     @ValueSource(strings = {"road", "track", "drift"})
     void heatRisesAndFlattensWhileTheDropPerPassFalls(String car) {
-        List<FlowPoint> table = of(car).againstFlow();
+        List<FlowLine> table = of(car).againstFlow();
         for (int i = 1; i < table.size(); i++) {
-            FlowPoint slower = table.get(i - 1);
-            FlowPoint faster = table.get(i);
+            FlowLine slower = table.get(i - 1);
+            FlowLine faster = table.get(i);
             assertThat(faster.heatW()).isGreaterThan(slower.heatW());
             assertThat(faster.coolantDropK()).isLessThan(slower.coolantDropK());
             assertThat(faster.pressureDropPa()).isGreaterThan(slower.pressureDropPa());
@@ -93,12 +96,10 @@ class SlowCoolantTest {
     @ValueSource(strings = {"road", "track", "drift"})
     void theWordsCarryTheFigures(String car) {
         SlowCoolant s = of(car);
-        List<String> words = s.inWords();
-        assertThat(words)
-                .hasSize(9)
-                .allSatisfy(w -> assertThat(w).isNotBlank().doesNotContain("%s", "NaN", "Infinity"));
-        FlowPoint fast = s.againstFlow().get(s.againstFlow().size() - 1);
-        assertThat(words.get(0)).contains(String.format(java.util.Locale.ROOT, "%.1f kW", fast.heatW() / 1000));
+        List<Message> words = s.inWords();
+        assertThat(words).hasSize(9).allSatisfy(w -> assertThat(w.arguments()).isNotEmpty());
+        FlowLine fast = s.againstFlow().get(s.againstFlow().size() - 1);
+        assertThat(words.get(0).arguments()).contains(SiFigure.power(fast.heatW()));
     }
 
     @Test
@@ -106,17 +107,18 @@ class SlowCoolantTest {
         for (long seed = 1; seed <= 60; seed++) {
             Build build = Builds.random(seed);
             SlowCoolant s = RATER.slowCoolant(build, StandardDuties.TRACK, "laps");
-            List<FlowPoint> table = s.againstFlow();
+            List<FlowLine> table = s.againstFlow();
             for (int i = 1; i < table.size(); i++) {
                 assertThat(table.get(i).heatW())
                         .as("seed " + seed)
                         .isGreaterThanOrEqualTo(table.get(i - 1).heatW());
             }
-            assertThat(s.inWords()).as("seed " + seed).noneMatch(w -> w.contains("NaN"));
+            assertThat(s.inWords()).as("seed " + seed).noneMatch(w -> w.toString()
+                    .contains("NaN"));
         }
     }
 
-    private static double gain(List<FlowPoint> table, int from, int to) {
+    private static double gain(List<FlowLine> table, int from, int to) {
         return (table.get(to).heatW() - table.get(from).heatW())
                 / (table.get(to).flowM3PerS() - table.get(from).flowM3PerS());
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import headertank.calc.result.Distribution;
 import org.hipparchus.special.Erf;
 import org.junit.jupiter.api.Test;
 

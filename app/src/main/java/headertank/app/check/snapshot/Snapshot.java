@@ -29,11 +29,11 @@ import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Spread;
 import headertank.calc.quantity.Stated;
 import headertank.calc.quantity.WorkingSection;
-import headertank.calc.rating.SlowCoolant;
 import headertank.calc.result.Balance;
 import headertank.calc.result.Figures;
 import headertank.calc.result.Improvement;
 import headertank.calc.result.PointRating;
+import headertank.calc.result.SlowCoolant;
 import headertank.calc.risk.Flag;
 import headertank.calc.verdict.DutyOutcome;
 import headertank.calc.verdict.DutyVerdict;
@@ -99,7 +99,11 @@ public final class Snapshot {
                 rating.flags().stream().map(Snapshot::flag).toList(),
                 rating.improvements().stream().map(Snapshot::improvement).toList(),
                 r.assumptions().stream()
-                        .map(a -> new AssumedValue(a.field().key(), a.value(), a.token(), MessageSnapshot.of(a.why().with())))
+                        .map(a -> new AssumedValue(
+                                a.field().key(),
+                                a.value(),
+                                a.token(),
+                                MessageSnapshot.of(a.why().with())))
                         .toList(),
                 rating.notes().stream()
                         .map(n -> new NoteLine(
@@ -149,7 +153,8 @@ public final class Snapshot {
         }
         for (Flag f : rating.flags()) {
             if (f.weight() != Flag.Weight.REMARK) {
-                conditions.add(new Condition("flag." + f.ruleId(), "", MessageSnapshot.of(f.title()), MessageSnapshot.of(f.advice())));
+                conditions.add(new Condition(
+                        "flag." + f.ruleId(), "", MessageSnapshot.of(f.title()), MessageSnapshot.of(f.advice())));
             }
         }
         return conditions;
@@ -206,7 +211,8 @@ public final class Snapshot {
                     id, label, p.figures().map(f -> steady(s, f, r)), "", StoredMessage.NONE, working(working));
         }
         Balance.None none = (Balance.None) p.balance();
-        return new PointResult(id, label, Optional.empty(), none.reason().name(), MessageSnapshot.of(none.explanation()), List.of());
+        return new PointResult(
+                id, label, Optional.empty(), none.reason().name(), MessageSnapshot.of(none.explanation()), List.of());
     }
 
     private static PointResult.Steady steady(Balance.Steady s, Figures f, Resolved r) {
@@ -241,7 +247,8 @@ public final class Snapshot {
                 Weight.valueOf(f.weight().name()),
                 MessageSnapshot.of(f.reason()),
                 f.consequences().stream()
-                        .map(c -> new Consequence(MessageSnapshot.of(c.what()), c.dutyId(), MessageSnapshot.of(c.figure())))
+                        .map(c -> new Consequence(
+                                MessageSnapshot.of(c.what()), c.dutyId(), MessageSnapshot.of(c.figure())))
                         .toList(),
                 MessageSnapshot.of(f.advice()),
                 MessageSnapshot.of(f.tradeSays()),
@@ -262,7 +269,11 @@ public final class Snapshot {
                         MessageSnapshot.of(s.title().with()),
                         s.lines().stream()
                                 .map(l -> new WorkingLine(
-                                        MessageSnapshot.of(l.quantity().with()), l.symbol(), l.unit(), l.value(), l.source()))
+                                        MessageSnapshot.of(l.quantity().with()),
+                                        l.symbol(),
+                                        l.unit(),
+                                        l.value(),
+                                        l.source()))
                                 .toList()))
                 .toList();
     }

@@ -56,7 +56,7 @@ public record CheckResult(
     }
 
     /**
-     * Heat against coolant flow at one operating point, see {@link headertank.calc.rating.SlowCoolant}.
+     * Heat against coolant flow at one operating point, see {@link headertank.calc.result.SlowCoolant}.
      *
      * @param duty id of the duty
      * @param point id of the point

@@ -93,7 +93,10 @@ final class FormatOne {
     private static void part(ObjectNode working) {
         String title = working.path("title").asString("");
         if (PARTS.contains(title)) {
-            code(working, "title", "working-part." + title.toLowerCase(Locale.ROOT).replace(' ', '-'));
+            code(
+                    working,
+                    "title",
+                    "working-part." + title.toLowerCase(Locale.ROOT).replace(' ', '-'));
         } else {
             says(working, "title");
         }
@@ -131,7 +134,11 @@ final class FormatOne {
     }
 
     private static void subject(ObjectNode condition) {
-        code(condition, "subject", CheckResult.Condition.subject(condition.path("subject").asString("")).code());
+        code(
+                condition,
+                "subject",
+                CheckResult.Condition.subject(condition.path("subject").asString(""))
+                        .code());
     }
 
     private static void code(ObjectNode line, String field, String code) {

@@ -1,5 +1,6 @@
 package headertank.app.handover.item;
 
+import headertank.app.gate.CarFault;
 import headertank.app.handover.photo.PhotoLine;
 import headertank.calc.result.IdleExpectation.Band;
 import java.util.List;
@@ -10,12 +11,20 @@ import java.util.Optional;
  *
  * @param newest what was entered last
  * @param expected what a reading is held against
+ * @param open faults at this item that nobody has cleared, on whichever check of the car they were found
+ * @param dayKnown whether somebody has said how warm the workshop is
  */
 public record ChecklistLine(
-        CheckItem item, Optional<Measurement> newest, Optional<Band> expected, List<PhotoLine> photos) {
+        CheckItem item,
+        Optional<Measurement> newest,
+        Optional<Band> expected,
+        List<PhotoLine> photos,
+        List<CarFault> open,
+        boolean dayKnown) {
 
     public ChecklistLine {
         photos = List.copyOf(photos);
+        open = List.copyOf(open);
     }
 
     /** The reading beside what is expected, where there are both. */
@@ -23,35 +32,38 @@ public record ChecklistLine(
         return newest.flatMap(Measurement::valueSi).flatMap(v -> expected.map(b -> ReadingComparison.of(v, b)));
     }
 
+    /** Nothing is entered, or a reading that could not be held against anything yet. */
     public boolean isMissing() {
-        return newest.isEmpty();
+        return newest.isEmpty() || isUnjudged();
+    }
+
+    /** The models have an expectation for this reading once they know how warm the workshop is. */
+    public boolean isUnjudged() {
+        return !dayKnown
+                && newest.flatMap(Measurement::valueSi).isPresent()
+                && item.quantity().flatMap(MeasuredQuantity::figure).isPresent();
     }
 
     public boolean isFault() {
-        return newest.filter(m -> m.outcome() == ItemOutcome.FAULT).isPresent();
+        return !open.isEmpty();
     }
 
-    /** Not as expected, and nobody has said why that is all right. */
-    public boolean isUnexplained() {
-        return comparison().filter(ReadingComparison::isOff).isPresent()
-                && newest.map(Measurement::note).orElse("").isBlank();
-    }
-
-    /** Whether it still stands between the car and its delivery. */
+    /** Whether it still stands between the car and its customer. */
     public boolean isOpen() {
-        return isMissing() || isFault() || isUnexplained();
+        return isMissing() || isFault();
     }
 
     /** A word for colour and sign on the page. */
     public String state() {
-        if (isMissing()) {
-            return "missing";
-        }
         if (isFault()) {
             return "fault";
         }
-        if (comparison().filter(ReadingComparison::isOff).isPresent()) {
-            return "off";
+        if (isMissing()) {
+            return "missing";
+        }
+        if (newest.get().outcome() == ItemOutcome.FAULT
+                || comparison().filter(ReadingComparison::isOff).isPresent()) {
+            return "cleared";
         }
         return newest.get().outcome() == ItemOutcome.NOT_APPLICABLE ? "left-out" : "right";
     }

@@ -20,6 +20,7 @@ import headertank.calc.choice.OilCooling;
 import headertank.calc.choice.PumpDrive;
 import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.choice.YesNo;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -29,7 +30,7 @@ import java.util.function.Predicate;
  * Every item that a check list may hold, in the order of the work; which of them a car needs follows from its build. The list
  * itself is common practice, no source.
  */
-enum ChecklistTask {
+public enum ChecklistTask {
     COOLANT_FILL(COLD, null, BuildField.COOLANT_BASE, f -> true, HOT_SYSTEM),
     HOSES(COLD, null, null, f -> true, HOT_SYSTEM),
     CAP_TEST(COLD, MeasuredQuantity.CAP_OPENS, BuildField.CAP_PRESSURE, CarFacts::hasCap, HOT_SYSTEM),
@@ -125,6 +126,14 @@ enum ChecklistTask {
 
     List<Caution> cautions() {
         return cautions;
+    }
+
+    /** What is measured at the item with this stored name. */
+    public static Optional<MeasuredQuantity> quantityOf(String key) {
+        return Arrays.stream(values())
+                .filter(t -> t.key().equals(key))
+                .findFirst()
+                .flatMap(ChecklistTask::quantity);
     }
 
     /** Stable name, as stored. */

@@ -16,7 +16,7 @@ public record ReadingComparison(double difference, Verdict verdict) {
         TOO_HIGH
     }
 
-    static ReadingComparison of(double reading, Band band) {
+    public static ReadingComparison of(double reading, Band band) {
         Verdict verdict =
                 reading < band.low() ? Verdict.TOO_LOW : reading > band.high() ? Verdict.TOO_HIGH : Verdict.AS_EXPECTED;
         return new ReadingComparison(reading - band.expected(), verdict);

@@ -58,7 +58,7 @@ class DecisionPages {
         if (errors.getTarget() == null) {
             throw new ResponseStatusException(HttpStatus.BAD_REQUEST);
         }
-        if (!handovers.isDecided(form)) {
+        if (!handovers.isSent(form.key(), id + " " + form)) {
             List<DecisionRules.Fault> faults =
                     form.outcome() == null ? List.of() : DecisionRules.faults(handover, form);
             if (errors.hasErrors() || !faults.isEmpty()) {
@@ -82,7 +82,7 @@ class DecisionPages {
         model.addAttribute("check", handover.check());
         model.addAttribute("car", cars.car(handover.check().carId()));
         model.addAttribute("shown", figures.current());
-        model.addAttribute("mayDecide", user.has(Role.TECHNICIAN) && !handover.isDelivered());
+        model.addAttribute("mayDecide", user.has(Role.TECHNICIAN) && handover.isInWork());
         return "handover/decision";
     }
 }

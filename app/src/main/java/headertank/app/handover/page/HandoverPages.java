@@ -2,7 +2,9 @@ package headertank.app.handover.page;
 
 import headertank.app.car.CarSearch;
 import headertank.app.check.figure.ShopFigures;
+import headertank.app.handover.ClearingForm;
 import headertank.app.handover.EntryForm;
+import headertank.app.handover.EntryRules;
 import headertank.app.handover.Handover;
 import headertank.app.handover.Handovers;
 import headertank.app.handover.item.CheckItem;
@@ -23,6 +25,7 @@ import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
+import org.springframework.validation.ObjectError;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -30,6 +33,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.server.ResponseStatusException;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /**
  * The check list. A form that is sent by the page's script carries the header {@value #BY_SCRIPT} and gets the item's card
@@ -71,7 +75,9 @@ class HandoverPages {
         requireTarget(faults);
         CheckItem item = item(handover, form.item());
         UnitSystem system = shops.current().unitSystem();
-        if (!faults.hasErrors() && !handovers.isStored(form)) {
+        ChecklistLine line = handover.line(item.key()).orElseThrow();
+        if (!faults.hasErrors() && !handovers.isSent(form.key(), id + " " + form)) {
+            EntryRules.fault(line, form).ifPresent(why -> faults.rejectValue("note", why));
             Optional<Double> value = EntryReading.read(item, form, system, faults);
             if (!faults.hasErrors()) {
                 handovers.enter(
@@ -100,6 +106,31 @@ class HandoverPages {
             }
         }
         return answer(id, item, faults, byScript != null, model, response);
+    }
+
+    @PostMapping("/checks/{id}/handover/faults/{fault}")
+    String clear(
+            @PathVariable long id,
+            @PathVariable long fault,
+            @Valid @ModelAttribute("clearing") ClearingForm form,
+            BindingResult faults,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        requireTarget(faults);
+        if (faults.hasErrors()) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            model.addAttribute("faultyFault", fault);
+            model.addAttribute(
+                    "clearingFaults",
+                    faults.getAllErrors().stream()
+                            .map(ObjectError::getDefaultMessage)
+                            .toList());
+            return page(handovers.of(id), model);
+        }
+        handovers.clear(id, fault, form);
+        redirect.addFlashAttribute("done", "gate.cleared");
+        return "redirect:/checks/" + id + "/handover";
     }
 
     private static byte[] bytes(MultipartFile file) throws PictureRefused {
@@ -151,13 +182,17 @@ class HandoverPages {
         model.addAttribute("car", cars.car(handover.check().carId()));
         model.addAttribute("shown", figures.current());
         model.addAttribute("account", user.accountId());
-        model.addAttribute("mayEnter", user.has(Role.TECHNICIAN) && !handover.isDelivered());
+        model.addAttribute("mayEnter", user.has(Role.TECHNICIAN) && handover.isInWork());
+        model.addAttribute("mayClear", (user.has(Role.TECHNICIAN) || user.has(Role.OWNER)) && !handover.isAway());
         model.addAttribute("maxBytes", PictureReader.LARGEST_BYTES);
         if (!model.containsAttribute("entry")) {
             model.addAttribute("entry", EntryForm.empty());
         }
         if (!model.containsAttribute("photo")) {
             model.addAttribute("photo", PhotoForm.empty());
+        }
+        if (!model.containsAttribute("clearing")) {
+            model.addAttribute("clearing", ClearingForm.empty());
         }
         return "handover/list";
     }

@@ -3,7 +3,10 @@ package headertank.app.handover.page;
 import headertank.app.check.figure.FigureText;
 import headertank.app.check.figure.ShopFigures;
 import headertank.app.check.stored.CheckResult.FlagLine;
+import headertank.app.gate.CarFault;
+import headertank.app.handover.Handover;
 import headertank.app.handover.item.CheckItem;
+import headertank.app.handover.item.ChecklistTask;
 import headertank.app.handover.item.MeasuredQuantity;
 import headertank.app.handover.item.ReadingComparison;
 import headertank.app.shop.Shops;
@@ -46,6 +49,32 @@ public class HandoverText {
         return text(item.textKey() + part, named);
     }
 
+    /** Where a fault was found: its item, whether or not the list still has it. */
+    public String place(Handover list, CarFault fault) {
+        return fault.item().isEmpty()
+                ? text("gate.fault.whole")
+                : list.line(fault.item())
+                        .map(l -> title(l.item()))
+                        .orElseGet(() -> messages.getMessage(
+                                "handover.item." + fault.item(),
+                                new Object[] {""},
+                                fault.item(),
+                                LocaleContextHolder.getLocale()));
+    }
+
+    /** A reading that opened a fault, and what was expected then. */
+    public String reading(CarFault fault) {
+        CarFault.Reading reading = fault.reading().orElseThrow();
+        MeasuredQuantity quantity = ChecklistTask.quantityOf(fault.item()).orElseThrow();
+        Band band = new Band(reading.expected(), reading.low(), reading.high());
+        return text("gate.fault.reading", value(quantity, reading.value()), expected(quantity, band));
+    }
+
+    /** What a picture without words shows. */
+    public String photo(CheckItem item) {
+        return text("handover.photo.of", title(item));
+    }
+
     /** Name of the field that nobody has stated. */
     public String assumed(CheckItem item) {
         return figures.label(item.field());
@@ -69,7 +98,10 @@ public class HandoverText {
 
     /** A reading. */
     public String value(CheckItem item, double si) {
-        MeasuredQuantity quantity = item.quantity().orElseThrow();
+        return value(item.quantity().orElseThrow(), si);
+    }
+
+    private String value(MeasuredQuantity quantity, double si) {
         FigureText shown = figures.current();
         return switch (quantity.dimension()) {
             case DURATION -> shown.duration(si);
@@ -96,19 +128,21 @@ public class HandoverText {
 
     /** What is expected, with the readings that count as expected. */
     public String expected(CheckItem item, Band band) {
-        return Double.isInfinite(band.high())
-                ? text("handover.expected.open", value(item, band.expected()), value(item, band.low()))
-                : text(
-                        "handover.expected",
-                        value(item, band.expected()),
-                        value(item, Math.max(band.low(), lowest(item))),
-                        value(item, band.high()));
+        return expected(item.quantity().orElseThrow(), band);
     }
 
-    private static double lowest(CheckItem item) {
-        return item.quantity()
-                        .filter(q -> q == MeasuredQuantity.CORE_DROP || q == MeasuredQuantity.GAUGE_AT_FAN_START)
-                        .isPresent()
+    private String expected(MeasuredQuantity quantity, Band band) {
+        return Double.isInfinite(band.high())
+                ? text("handover.expected.open", value(quantity, band.expected()), value(quantity, band.low()))
+                : text(
+                        "handover.expected",
+                        value(quantity, band.expected()),
+                        value(quantity, Math.max(band.low(), lowest(quantity))),
+                        value(quantity, band.high()));
+    }
+
+    private static double lowest(MeasuredQuantity quantity) {
+        return quantity == MeasuredQuantity.CORE_DROP || quantity == MeasuredQuantity.GAUGE_AT_FAN_START
                 ? Double.NEGATIVE_INFINITY
                 : 0;
     }

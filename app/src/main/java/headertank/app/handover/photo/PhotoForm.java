@@ -9,14 +9,13 @@ import org.springframework.web.multipart.MultipartFile;
 /**
  * A picture for an item.
  *
- * @param caption what it shows; read out where the picture cannot be seen
+ * @param caption what it shows, may be empty; read out where the picture cannot be seen
  */
 public record PhotoForm(
         @NotNull(message = "{handover.key.missing}") UUID key,
         @NotBlank String item,
 
-        @NotBlank(message = "{handover.photo.caption.missing}") @Size(max = 300, message = "{field.long}")
-        String caption,
+        @Size(max = 300, message = "{field.long}") String caption,
 
         @NotNull(message = "{handover.photo.missing}") MultipartFile file) {
 

@@ -3,7 +3,6 @@ package headertank.app.handover.photo;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -21,14 +20,11 @@ public class PhotoStore {
         this.jdbc = jdbc;
     }
 
-    /** Empty when a picture with this key is stored already. */
-    public Optional<Long> insert(
-            long shop, long check, long author, String item, String caption, StoredPicture picture, UUID key) {
+    /** Returns the row's id. */
+    public long insert(long shop, long check, long author, String item, String caption, StoredPicture picture) {
         return jdbc.sql("""
-                        insert into handover_photo (shop_id, check_run_id, item, caption, width, height, jpeg, small_jpeg,
-                                                    author_id, entry_key)
-                        values (:shop, :check, :item, :caption, :width, :height, :jpeg, :small, :author, :key)
-                        on conflict (shop_id, entry_key) do nothing returning id""")
+                        insert into handover_photo (shop_id, check_run_id, item, caption, width, height, jpeg, small_jpeg, author_id)
+                        values (:shop, :check, :item, :caption, :width, :height, :jpeg, :small, :author) returning id""")
                 .param("shop", shop)
                 .param("check", check)
                 .param("item", item)
@@ -38,16 +34,7 @@ public class PhotoStore {
                 .param("jpeg", picture.jpeg())
                 .param("small", picture.smallJpeg())
                 .param("author", author)
-                .param("key", key)
                 .query(Long.class)
-                .optional();
-    }
-
-    public boolean has(long shop, UUID key) {
-        return jdbc.sql("select exists (select 1 from handover_photo where shop_id = :shop and entry_key = :key)")
-                .param("shop", shop)
-                .param("key", key)
-                .query(Boolean.class)
                 .single();
     }
 

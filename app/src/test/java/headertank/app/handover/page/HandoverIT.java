@@ -132,6 +132,9 @@ class HandoverIT {
         ChecklistLine line = state().line("fan-running-current").orElseThrow();
         assertThat(line.comparison().orElseThrow().verdict()).isEqualTo(ReadingComparison.Verdict.TOO_LOW);
         assertThat(line.isOpen()).isTrue();
+        assertThat(line.isFault())
+                .as("outside what is expected is a fault by itself")
+                .isTrue();
         mvc.perform(get(list()).with(tech))
                 .andExpect(content().string(containsString("Lower than expected")))
                 .andExpect(content().string(containsString("One fan may stand still")));
@@ -196,13 +199,16 @@ class HandoverIT {
     }
 
     @Test
+    void aPhotoNeedsNoWords() throws Exception {
+        photo(key(), Pictures.of("jpeg", 40, 20), " ").andExpect(status().is3xxRedirection());
+        mvc.perform(get(list()).with(tech)).andExpect(content().string(containsString("alt=\"Photo: Hoses")));
+    }
+
+    @Test
     void aFileOfAnotherContentIsRefusedWhateverItIsCalled() throws Exception {
         photo(key(), "<script>alert(1)</script>".getBytes(), "x")
                 .andExpect(status().isUnprocessableContent())
                 .andExpect(content().string(containsString("This is not a picture")));
-        photo(key(), Pictures.of("jpeg", 40, 20), " ")
-                .andExpect(status().isUnprocessableContent())
-                .andExpect(content().string(containsString("Say what the photo shows")));
         assertThat(count("handover_photo")).isZero();
     }
 
@@ -219,21 +225,31 @@ class HandoverIT {
         decide("DELIVER", "reason", "")
                 .andExpect(status().isUnprocessableContent())
                 .andExpect(content().string(containsString("The check is not signed yet")))
-                .andExpect(content().string(containsString("Say why the car may leave without this")));
+                .andExpect(content().string(containsString("Say why this is left out")));
         sign(Decision.DELIVER_WITH_CONDITIONS);
+        deliverWithReasons()
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("A fault is open")));
+        clear(openFault(), "REASON", "hose moved").andExpect(status().is3xxRedirection());
         enter(key(), "hoses", "FAULT", "", "rubs").andExpect(status().is3xxRedirection());
         deliverWithReasons()
                 .andExpect(status().isUnprocessableContent())
-                .andExpect(content().string(containsString("A fault was found")));
+                .andExpect(content().string(containsString("A fault is open")));
+        enter(key(), "hoses", "DONE", "", "")
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("say how it was put right")));
+        enter(key(), "hoses", "NOT_APPLICABLE", "", "no time").andExpect(status().isUnprocessableContent());
         enter(key(), "hoses", "DONE", "", "moved").andExpect(status().is3xxRedirection());
         deliverWithReasons().andExpect(status().is3xxRedirection());
         Handover left = state();
-        assertThat(left.isDelivered()).isTrue();
+        assertThat(left.isDecided()).isTrue();
         assertThat(left.decisions()).hasSize(2);
+        assertThat(left.missing()).isEmpty();
         assertThat(left.last().orElseThrow().openItems()).isNotEmpty().allSatisfy(o -> assertThat(o.reason())
                 .isEqualTo("no tester here"));
         assertThat(events.stream(Delivered.class)).containsExactly(new Delivered(car, check));
-        enter(key(), "hoses", "FAULT", "", "late").andExpect(status().isConflict());
+        enter(key(), "hoses", "FAULT", "", "late").andExpect(status().is3xxRedirection());
+        assertThat(state().isDecided()).isFalse();
     }
 
     @Test
@@ -245,7 +261,7 @@ class HandoverIT {
         people.actAs(shop, Role.TECHNICIAN);
         specs.save(
                 car, Specs.easy().set(BuildField.FAN_FLOW, Stated.measured(0.5)).build(), "street");
-        deliverWithReasons().andExpect(content().string(containsString("Rate and sign the newest revision first")));
+        deliverWithReasons().andExpect(content().string(containsString("This check does not count any more")));
         assertThat(count("handover_decision")).isZero();
     }
 
@@ -346,8 +362,21 @@ class HandoverIT {
         return mvc.perform(request);
     }
 
+    private long openFault() {
+        return state().openFaults().get(0).id();
+    }
+
+    private ResultActions clear(long fault, String how, String reason) throws Exception {
+        return mvc.perform(post(list() + "/faults/" + fault)
+                .with(csrf())
+                .with(tech)
+                .param("key", key())
+                .param("how", how)
+                .param("reason", reason));
+    }
+
     private ResultActions deliverWithReasons() throws Exception {
-        String[] reasons = state().excusable().stream()
+        String[] reasons = state().missing().stream()
                 .flatMap(l -> List.of("open[" + l.item().key() + "]", "no tester here").stream())
                 .toArray(String[]::new);
         return decide("DELIVER", reasons);

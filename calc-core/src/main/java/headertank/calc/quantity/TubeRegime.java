@@ -1,4 +1,4 @@
-package headertank.calc.radiator;
+package headertank.calc.quantity;
 
 /** How the coolant flows in the tubes, and how well the heat transfer there is known. */
 public enum TubeRegime {

@@ -1,4 +1,4 @@
-package headertank.calc.uncertainty;
+package headertank.calc.result;
 
 import java.util.Arrays;
 

@@ -1,12 +1,12 @@
-package headertank.calc.rating;
+package headertank.calc.result;
 
 import headertank.calc.quantity.FigureKind;
-import headertank.calc.quantity.SiFigure;
-import headertank.calc.quantity.MessageArgument;
 import headertank.calc.quantity.Message;
-import headertank.calc.radiator.FlowPoint;
-import headertank.calc.rating.SlowCoolant.PassLine;
-import headertank.calc.rating.SlowCoolant.Thermostatted;
+import headertank.calc.quantity.MessageArgument;
+import headertank.calc.quantity.SiFigure;
+import headertank.calc.result.SlowCoolant.FlowLine;
+import headertank.calc.result.SlowCoolant.PassLine;
+import headertank.calc.result.SlowCoolant.Thermostatted;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,10 +20,10 @@ final class SlowCoolantWords {
 
     static List<Message> of(SlowCoolant s) {
         List<Message> words = new ArrayList<>();
-        List<FlowPoint> table = s.againstFlow();
-        FlowPoint slow = table.get(2);
-        FlowPoint middle = table.get(5);
-        FlowPoint fast = table.get(table.size() - 1);
+        List<FlowLine> table = s.againstFlow();
+        FlowLine slow = table.get(2);
+        FlowLine middle = table.get(5);
+        FlowLine fast = table.get(table.size() - 1);
         words.add(SlowCoolantText.MORE_FLOW_MORE_HEAT.with(
                 SiFigure.liquidFlow(slow.flowM3PerS()),
                 SiFigure.power(slow.heatW()),

@@ -1,4 +1,4 @@
-package headertank.calc.rating;
+package headertank.calc.result;
 
 import headertank.calc.quantity.MessageCode;
 
