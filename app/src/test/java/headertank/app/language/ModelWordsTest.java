@@ -78,18 +78,18 @@ class ModelWordsTest {
     @Test
     void figuresStandInTheReadersUnits() {
         Message hot = VerdictText.OIL_ABOVE_LIMIT.with(SiFigure.difference(3.4));
-        assertThat(words.of(hot, UnitSystem.METRIC, Locale.ENGLISH)).isEqualTo("Oil is 3.4 K above its caution limit.");
-        assertThat(words.of(hot, UnitSystem.METRIC, Locale.GERMAN)).contains("3,4 K über");
-        assertThat(words.of(hot, UnitSystem.US, Locale.ENGLISH)).contains("6 °F above");
+        assertThat(words.of(hot, UnitSystem.METRIC, Locale.ENGLISH)).isEqualTo("Oil is 3.4\u00a0K above its caution limit.");
+        assertThat(words.of(hot, UnitSystem.METRIC, Locale.GERMAN)).contains("3,4\u00a0K über");
+        assertThat(words.of(hot, UnitSystem.US, Locale.ENGLISH)).contains("6\u00a0°F above");
     }
 
     @Test
     void whatNoModelStandsForIsABoundOrAWord() {
         FigureWords metric = new FigureWords(messages, UnitSystem.METRIC, Locale.ENGLISH);
-        assertThat(metric.of(SiFigure.temperature(533.15))).isEqualTo("above 160.0 °C");
+        assertThat(metric.of(SiFigure.temperature(533.15))).isEqualTo("above 160.0\u00a0°C");
         assertThat(new FigureWords(messages, UnitSystem.US, Locale.ENGLISH).of(SiFigure.temperature(533.15)))
-                .isEqualTo("above 320 °F");
-        assertThat(metric.of(SiFigure.difference(Double.NEGATIVE_INFINITY))).isEqualTo("below −100.0 K");
+                .isEqualTo("above 320\u00a0°F");
+        assertThat(metric.of(SiFigure.difference(Double.NEGATIVE_INFINITY))).isEqualTo("below −100.0\u00a0K");
         assertThat(metric.of(SiFigure.temperature(Double.NaN))).isEqualTo("–");
     }
 
