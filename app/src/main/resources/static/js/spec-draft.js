@@ -134,8 +134,8 @@
   }
 
   // Signing out has dropped the draft: nothing writes it again while the page goes away.
-  document.addEventListener('submit', event => {
-    if (state && event.target.classList.contains('out') && !event.defaultPrevented) {
+  document.addEventListener('headertank:signing-out', () => {
+    if (state) {
       state.paused = true;
     }
   });

@@ -57,18 +57,13 @@ class UnusedCodeTest {
             // A figure inside the coolant factor that has a published counterpart.
             "Fuel.latentHeatJPerKg",
             // Not called yet.
-            "AirInSystem",
-            "AirInSystem.blindsHighSensor",
-            "AirInSystem.pumpFactor",
             "CalcWords.knows",
-            "CoolantCircuit.withAir",
             "Distribution.standardError",
             "FigureKind.siUnit",
             "MessageArgument$DutyName",
             "MessageArgument$FieldName",
             "MessageArgument$OptionName",
             "MessageArgument$PointName",
-            "PressureCap.aged",
             "SiFigure.ampereHours");
 
     private static final Path TEMPLATES = Path.of("src", "main", "resources", "templates");

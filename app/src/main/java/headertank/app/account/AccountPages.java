@@ -1,5 +1,6 @@
 package headertank.app.account;
 
+import headertank.app.account.password.AcceptablePassword;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.Role;
 import jakarta.servlet.http.HttpServletResponse;

@@ -156,7 +156,7 @@ public class Accounts implements UserDetailsService {
 
     /** False when the old password is not right. The person's other sessions end. */
     @Transactional
-    boolean changeOwnPassword(String old, String password, String sessionToKeep) {
+    public boolean changeOwnPassword(String old, String password, String sessionToKeep) {
         Account account = find(user.accountId());
         if (!passwords.matches(old, account.passwordHash())) {
             return false;

@@ -1,5 +1,6 @@
 package headertank.app.account;
 
+import headertank.app.account.password.AcceptablePassword;
 import headertank.app.shop.Role;
 import headertank.app.shop.TimeZones;
 import jakarta.validation.constraints.NotBlank;

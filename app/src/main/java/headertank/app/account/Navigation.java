@@ -1,6 +1,7 @@
 package headertank.app.account;
 
 import headertank.app.shop.CurrentUser;
+import headertank.app.shop.Role;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.Set;
@@ -18,10 +19,12 @@ public class Navigation {
             new Entry("nav.intake", "/intake"),
             new Entry("nav.cars", "/cars"),
             new Entry("nav.customers", "/customers"),
+            new Entry("nav.incidents", "/incidents"),
             new Entry("nav.parts", "/parts"),
             new Entry("nav.duties", "/duties"),
             new Entry("nav.settings", "/settings"),
-            new Entry("nav.accounts", "/accounts"));
+            new Entry("nav.accounts", "/accounts"),
+            new Entry("nav.audit", "/audit"));
 
     private final CurrentUser user;
     private final HttpServletRequest request;
@@ -35,6 +38,16 @@ public class Navigation {
     public boolean leadsHere(Entry entry) {
         String start = request.getContextPath() + entry.path();
         return request.getRequestURI().equals(start) || request.getRequestURI().startsWith(start + "/");
+    }
+
+    /** Whether whoever looks works at the cars and nowhere else: their tablet is touched, and read in the sun. */
+    public boolean inTheWorkshop() {
+        return user.member().map(m -> m.roles().equals(Set.of(Role.TECHNICIAN))).orElse(false);
+    }
+
+    /** Whether the browser may keep pages for whoever looks; see {@link KeptPages}. */
+    public boolean keepsPages() {
+        return user.has(Role.TECHNICIAN);
     }
 
     public List<Entry> entries() {

@@ -46,6 +46,7 @@ public final class RouteRights {
             open(GET, "/first-owner"),
             open(POST, "/first-owner"),
             open(POST, "/language"),
+            open(GET, "/offline"),
             row(GET, "/", EVERY_MEMBER),
             // accounts
             row(GET, "/accounts", OWNER),
@@ -53,6 +54,11 @@ public final class RouteRights {
             row(POST, "/accounts/{id}/roles", OWNER),
             row(POST, "/accounts/{id}/switch", OWNER),
             row(POST, "/accounts/{id}/password", OWNER),
+            row(GET, "/glossary", EVERY_MEMBER),
+            row(GET, "/first-steps", OWNER),
+            // who did what
+            row(GET, "/audit", OWNER),
+            row(GET, "/audit.csv", OWNER),
             // settings and duties of the shop
             row(GET, "/settings", OWNER),
             row(POST, "/settings", OWNER),
@@ -96,6 +102,7 @@ public final class RouteRights {
             row(GET, "/parts/{id}", EVERY_MEMBER),
             row(GET, "/parts/{id}/compare", EVERY_MEMBER),
             row(GET, "/parts/{id}/cars.csv", FRONT_DESK, OWNER),
+            row(POST, "/parts/{id}/recall/{carId}", FRONT_DESK, OWNER),
             row(GET, "/parts/export.csv", EVERY_MEMBER),
             row(GET, "/parts/new", OWNER),
             row(POST, "/parts", OWNER),
@@ -127,6 +134,7 @@ public final class RouteRights {
             row(GET, "/cars/{id}/label.pdf", EVERY_MEMBER),
             // jobs
             row(GET, "/jobs", EVERY_MEMBER),
+            row(GET, "/jobs.csv", FRONT_DESK, OWNER),
             row(GET, "/jobs/{id}", EVERY_MEMBER),
             row(GET, "/jobs/unsigned", OWNER),
             row(GET, "/jobs/overdue", OWNER),
@@ -142,6 +150,7 @@ public final class RouteRights {
             // a car came back hot
             row(GET, "/cars/{id}/incidents/new", FRONT_DESK, TECHNICIAN),
             row(POST, "/cars/{id}/incidents", FRONT_DESK, TECHNICIAN),
+            row(GET, "/incidents", EVERY_MEMBER),
             row(GET, "/incidents/{id}", EVERY_MEMBER),
             row(GET, "/incidents/{id}/since", EVERY_MEMBER)));
 

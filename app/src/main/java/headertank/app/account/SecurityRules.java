@@ -36,6 +36,8 @@ class SecurityRules {
             PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/css/**"),
             PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/js/**"),
             PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/icon.svg"),
+            PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/service-worker.js"),
+            PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/manifest.webmanifest"),
             PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/webjars/**"));
 
     @Bean

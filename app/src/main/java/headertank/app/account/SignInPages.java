@@ -23,6 +23,12 @@ class SignInPages {
         this.accounts = accounts;
     }
 
+    /** What a browser shows without a connection where it has kept no page; it fetches this one beforehand, for nobody. */
+    @GetMapping("/offline")
+    String offline() {
+        return "account/offline";
+    }
+
     @GetMapping("/login")
     String login() {
         return "account/login";

@@ -38,7 +38,7 @@ public record CarForm(
         note = note == null ? "" : note;
     }
 
-    static CarForm emptyFor(Long customerId) {
+    public static CarForm emptyFor(Long customerId) {
         return new CarForm(customerId, "", "", "", "", "", "", "", null);
     }
 
@@ -47,7 +47,7 @@ public record CarForm(
                 customerId, newCustomerName, newCustomerPhone, plate, make, model, modelYear, note, newVersion);
     }
 
-    CarForm withCustomer(long id) {
+    public CarForm withCustomer(long id) {
         return new CarForm(id, "", "", plate, make, model, modelYear, note, version);
     }
 
@@ -55,7 +55,7 @@ public record CarForm(
         return modelYear.isBlank() ? null : Integer.valueOf(modelYear.strip());
     }
 
-    boolean namesACustomer() {
+    public boolean namesACustomer() {
         return customerId != null || !newCustomerName.isBlank();
     }
 }

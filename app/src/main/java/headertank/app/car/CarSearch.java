@@ -47,19 +47,21 @@ public class CarSearch {
                 .orElseThrow(() -> new NotFoundException("car", id));
     }
 
-    /** Cars whose plate, make, model, owner or phone contains the text, by plate; at most {@link #PAGE} + 1. */
+    /**
+     * Cars whose plate or phone contains the text, or whose plate, make, model and owner hold all its words, by plate; at
+     * most {@link #PAGE} + 1.
+     */
     public List<CarLine> cars(String text, String afterPlate, long afterId) {
         Terms terms = Terms.of(text);
         return jdbc.sql(CAR + """
-                         and (:text = '' or c.plate_key like :plate or lower(u.name) like :like
-                              or lower(c.make || ' ' || c.model) like :like
+                         and (:text = '' or c.plate_key like :plate
+                              or fits(:text, concat_ws(' ', c.plate, c.make, c.model, u.name))
                               or (:digits <> '' and u.phone_digits like '%' || :digits || '%'))
                          and (c.plate, c.id) > (:afterPlate, :afterId)
                         order by c.plate, c.id limit :limit""")
                 .param("shop", user.shopId())
                 .param("text", terms.text())
                 .param("plate", terms.plateLike())
-                .param("like", terms.like())
                 .param("digits", terms.digits())
                 .param("afterPlate", afterPlate)
                 .param("afterId", afterId)
@@ -85,17 +87,16 @@ public class CarSearch {
                 .orElseThrow(() -> new NotFoundException("customer", id));
     }
 
-    /** Customers whose name, phone or mail address contains the text, by name; at most {@link #PAGE} + 1. */
+    /** Customers whose phone contains the text, or whose name and mail address hold all its words, by name; at most {@link #PAGE} + 1. */
     public List<CustomerLine> customers(String text, String afterName, long afterId) {
         Terms terms = Terms.of(text);
         return jdbc.sql(CUSTOMER + """
-                         and (:text = '' or lower(u.name) like :like or lower(u.email) like :like
+                         and (:text = '' or fits(:text, u.name || ' ' || u.email)
                               or (:digits <> '' and u.phone_digits like '%' || :digits || '%'))
                          and (u.name, u.id) > (:afterName, :afterId)
                         order by u.name, u.id limit :limit""")
                 .param("shop", user.shopId())
                 .param("text", terms.text())
-                .param("like", terms.like())
                 .param("digits", terms.digits())
                 .param("afterName", afterName)
                 .param("afterId", afterId)
@@ -110,7 +111,7 @@ public class CarSearch {
     }
 
     /** Cars with this plate, however it is spaced and hyphenated. */
-    List<CarLine> withPlate(String plate) {
+    public List<CarLine> withPlate(String plate) {
         return jdbc.sql(CAR + " and :plate <> '' and c.plate_key = :plate order by c.id limit 5")
                 .param("shop", user.shopId())
                 .param("plate", Terms.plateKey(plate))
@@ -119,7 +120,7 @@ public class CarSearch {
     }
 
     /** Customers with this phone number, however it is written; a few digits are no number. */
-    List<CustomerLine> withPhone(String phone) {
+    public List<CustomerLine> withPhone(String phone) {
         String digits = phone.replaceAll("[^0-9]", "");
         return jdbc.sql(CUSTOMER + " and length(:digits) > 4 and u.phone_digits = :digits order by u.id limit 5")
                 .param("shop", user.shopId())
@@ -152,16 +153,12 @@ public class CarSearch {
     }
 
     /** The search text in the shapes that the columns are kept in. */
-    private record Terms(String text, String like, String plateLike, String digits) {
+    private record Terms(String text, String plateLike, String digits) {
         static Terms of(String typed) {
             String text = typed == null ? "" : typed.strip();
             String digits = text.matches("[0-9+()/ .-]+") ? text.replaceAll("[^0-9]", "") : "";
             String plate = plateKey(text);
-            return new Terms(
-                    text,
-                    "%" + escaped(text.toLowerCase(Locale.ROOT)) + "%",
-                    plate.isEmpty() ? "" : "%" + escaped(plate) + "%",
-                    digits);
+            return new Terms(text, plate.isEmpty() ? "" : "%" + escaped(plate) + "%", digits);
         }
 
         /** As the column {@code plate_key} keeps it. */

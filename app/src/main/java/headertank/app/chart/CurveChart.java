@@ -65,6 +65,15 @@ public record CurveChart(
             curves = List.copyOf(curves);
             labels = List.copyOf(labels);
         }
+
+        /** What a curve is called where its values are read: its label, or the title of a panel of one curve. */
+        public String nameOf(Curve curve) {
+            return labels.stream()
+                    .filter(label -> label.line().equals(curve.line()))
+                    .map(Label::text)
+                    .findFirst()
+                    .orElse(title);
+        }
     }
 
     /** A stretch of a scale. */

@@ -15,6 +15,9 @@ import static headertank.calc.carspec.BuildField.FAN_DRIVE;
 import static headertank.calc.carspec.BuildField.FAN_MOUNTING;
 import static headertank.calc.carspec.BuildField.OIL_COOLER;
 
+import headertank.app.drawing.ink.DrawingPanel;
+import headertank.app.drawing.ink.Pen;
+import headertank.app.drawing.ink.TextWidth;
 import headertank.app.unit.Dimension;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.AirExit;

@@ -2,6 +2,7 @@ package headertank.app.drawing;
 
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.PointResult;
+import headertank.app.drawing.ink.DrawingPanel;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;

@@ -15,6 +15,8 @@ import static headertank.calc.carspec.BuildField.PUMP_DRIVE;
 import static headertank.calc.carspec.BuildField.THERMOSTAT;
 import static headertank.calc.carspec.BuildField.THERMOSTAT_BYPASS;
 
+import headertank.app.drawing.ink.DrawingPanel;
+import headertank.app.drawing.ink.Pen;
 import headertank.app.unit.Dimension;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.BypassState;

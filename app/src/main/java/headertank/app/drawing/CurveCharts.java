@@ -6,6 +6,8 @@ import headertank.app.chart.PanelDrawing;
 import headertank.app.chart.Scale;
 import headertank.app.chart.Ticks;
 import headertank.app.drawing.StateCurves.Named;
+import headertank.app.drawing.ink.DrawingLabel;
+import headertank.app.drawing.ink.TextWidth;
 import headertank.app.unit.Dimension;
 import headertank.calc.result.CoolingCurves;
 import headertank.calc.result.CoolingCurves.AirPoint;

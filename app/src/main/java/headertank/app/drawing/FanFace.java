@@ -9,6 +9,7 @@ import static headertank.calc.carspec.BuildField.FAN_DRIVE;
 import static headertank.calc.carspec.BuildField.FAN_FLAPS;
 import static headertank.calc.carspec.BuildField.FAN_MOUNTING;
 
+import headertank.app.drawing.ink.Pen;
 import headertank.app.unit.Dimension;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.YesNo;

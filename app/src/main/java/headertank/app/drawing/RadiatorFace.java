@@ -5,6 +5,7 @@ import static headertank.calc.carspec.BuildField.CORE_PASSES;
 import static headertank.calc.carspec.BuildField.CORE_TANKS;
 import static headertank.calc.carspec.BuildField.CORE_WIDTH;
 
+import headertank.app.drawing.ink.Pen;
 import headertank.calc.choice.TankPlacement;
 
 /**

@@ -2,6 +2,8 @@ package headertank.app.drawing;
 
 import headertank.app.chart.CurveChart;
 import headertank.app.chart.CurveChart.Line;
+import headertank.app.drawing.ink.DrawingLabel;
+import headertank.app.drawing.ink.DrawingPanel;
 import java.util.List;
 
 /**

@@ -12,11 +12,11 @@ import java.util.regex.Pattern;
  * @param line number of the line, 0 when it is about the whole
  * @param place column or line of the head
  */
-record DutyFault(int line, String place, String value, String allowed) {
+public record DutyFault(int line, String place, String value, String allowed) {
 
     private static final Pattern PLACE = Pattern.compile("line (\\d+), (.*)");
 
-    static List<DutyFault> of(InputException e, DutyText words) {
+    public static List<DutyFault> of(InputException e, DutyText words) {
         return e.problems().stream().map(p -> of(p, words)).toList();
     }
 

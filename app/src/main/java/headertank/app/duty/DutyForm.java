@@ -11,9 +11,9 @@ import java.nio.charset.StandardCharsets;
  * @param id the duty that is changed, empty for a new one
  * @param number its version that the text was taken from
  */
-record DutyForm(String text, String id, Integer number) {
+public record DutyForm(String text, String id, Integer number) {
 
-    DutyForm {
+    public DutyForm {
         text = text == null ? "" : text.replace("\r\n", "\n").replace('\r', '\n');
         id = id == null ? "" : id;
         number = number == null ? 0 : number;
@@ -24,13 +24,13 @@ record DutyForm(String text, String id, Integer number) {
     }
 
     /** Whether the database can keep the text. */
-    static boolean storable(String text) {
+    public static boolean storable(String text) {
         return text.codePoints()
                 .noneMatch(c -> c < 0x20 && c != '\n' && c != '\r' && c != '\t' || c >= 0xD800 && c <= 0xDFFF);
     }
 
     /** @throws CharacterCodingException when it is not UTF-8 */
-    static String decoded(byte[] bytes) throws CharacterCodingException {
+    public static String decoded(byte[] bytes) throws CharacterCodingException {
         String text = StandardCharsets.UTF_8
                 .newDecoder()
                 .decode(ByteBuffer.wrap(bytes))

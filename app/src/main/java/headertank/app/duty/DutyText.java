@@ -16,14 +16,14 @@ import org.springframework.stereotype.Component;
 
 /** Duties in words, from the message files. */
 @Component
-class DutyText {
+public class DutyText {
 
     private static final Pattern RANGE = Pattern.compile("(-?[\\d.]+) to (-?[\\d.]+)");
 
     private final MessageSource messages;
     private final CalcWords calcWords;
 
-    DutyText(MessageSource messages, CalcWords calcWords) {
+    public DutyText(MessageSource messages, CalcWords calcWords) {
         this.messages = messages;
         this.calcWords = calcWords;
     }
@@ -83,7 +83,7 @@ class DutyText {
         return List.of(new DutyFault(0, place, value, say(allowedKey, arguments)));
     }
 
-    String say(String key, Object... arguments) {
+    public String say(String key, Object... arguments) {
         return messages.getMessage(key, arguments, LocaleContextHolder.getLocale());
     }
 

@@ -22,7 +22,7 @@ class Queue {
     /** Rows of one page of a list. */
     static final int PAGE = 50;
 
-    private static final String JOB = """
+    static final String JOB = """
             select j.id, j.car_id, c.plate, c.make, c.model, c.model_year, u.name as customer, j.asked, j.promised_on,
                    j.stage, j.revision_number, j.check_run_id
             from job_stage j
@@ -94,7 +94,7 @@ class Queue {
                 .list();
     }
 
-    private static JobLine line(ResultSet row, int n) throws SQLException {
+    static JobLine line(ResultSet row, int n) throws SQLException {
         return new JobLine(
                 row.getLong("id"),
                 row.getLong("car_id"),

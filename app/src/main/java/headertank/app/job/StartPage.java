@@ -19,18 +19,33 @@ class StartPage {
 
     private final Queue queue;
     private final Unfinished unfinished;
+    private final FirstSteps firstSteps;
     private final CurrentUser user;
     private final ShopFigures figures;
     private final Dates dates;
     private final ShopTime time;
 
-    StartPage(Queue queue, Unfinished unfinished, CurrentUser user, ShopFigures figures, Dates dates, ShopTime time) {
+    StartPage(
+            Queue queue,
+            Unfinished unfinished,
+            FirstSteps firstSteps,
+            CurrentUser user,
+            ShopFigures figures,
+            Dates dates,
+            ShopTime time) {
         this.time = time;
         this.queue = queue;
         this.unfinished = unfinished;
+        this.firstSteps = firstSteps;
         this.user = user;
         this.figures = figures;
         this.dates = dates;
+    }
+
+    @GetMapping("/first-steps")
+    String firstSteps(Model model) {
+        model.addAttribute("steps", firstSteps.steps());
+        return "job/first-steps";
     }
 
     @GetMapping("/")
@@ -46,6 +61,9 @@ class StartPage {
             model.addAttribute("workshop", jobs(QueueView.WORKSHOP, days));
         }
         if (user.has(Role.OWNER)) {
+            if (firstSteps.isNew()) {
+                model.addAttribute("steps", firstSteps.steps());
+            }
             model.addAttribute("all", jobs(QueueView.ALL, days));
             model.addAttribute("unsigned", ListPage.of(unfinished.unsigned(Long.MAX_VALUE, SHOWN + 1), SHOWN));
             model.addAttribute(

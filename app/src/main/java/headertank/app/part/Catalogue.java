@@ -9,7 +9,6 @@ import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -71,33 +70,26 @@ public class Catalogue {
     }
 
     /**
-     * Parts whose name, reference or stock note contains the text; at most {@link #MOST} + 1.
+     * Parts whose name, reference and stock note hold all words of the text; at most {@link #MOST} + 1.
      *
      * @param kind empty for every kind
      */
     List<PartLine> parts(String text, Optional<PartKind> kind, Sort sort, boolean retired) {
-        String like = "%"
-                + text.strip()
-                        .toLowerCase(Locale.ROOT)
-                        .replace("\\", "\\\\")
-                        .replace("%", "\\%")
-                        .replace("_", "\\_")
-                + "%";
         return jdbc.sql(SELECT + """
                          and (:kind = '' or p.kind = :kind) and (:retired or not p.retired)
-                         and lower(p.name || ' ' || p.reference || ' ' || p.stock_note) like :like
+                         and fits(:text, p.name || ' ' || p.reference || ' ' || p.stock_note)
                         order by\s""" + sort.sql + " limit :limit")
                 .param("shop", user.shopId())
                 .param("kind", kind.map(Enum::name).orElse(""))
                 .param("retired", retired)
-                .param("like", like)
+                .param("text", text)
                 .param("limit", MOST + 1)
                 .query(this::line)
                 .list();
     }
 
     /** Every part, retired ones too, by kind and name. */
-    List<PartLine> all() {
+    public List<PartLine> all() {
         return jdbc.sql(SELECT + " order by p.kind, lower(p.name), p.id")
                 .param("shop", user.shopId())
                 .query(this::line)
@@ -119,7 +111,7 @@ public class Catalogue {
     }
 
     /** The part of this kind and name, in capitals or not. */
-    Optional<PartLine> named(PartKind kind, String name) {
+    public Optional<PartLine> named(PartKind kind, String name) {
         return jdbc.sql(SELECT + " and p.kind = :kind and lower(p.name) = lower(:name)")
                 .param("shop", user.shopId())
                 .param("kind", kind.name())
@@ -129,7 +121,7 @@ public class Catalogue {
     }
 
     /** The currency that was written last, for the next part. */
-    String usualCurrency() {
+    public String usualCurrency() {
         return jdbc.sql("select currency from part where shop_id = :shop and currency <> '' "
                         + "order by changed_at desc, id desc limit 1")
                 .param("shop", user.shopId())

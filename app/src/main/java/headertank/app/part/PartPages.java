@@ -38,12 +38,14 @@ class PartPages {
     private final Catalogue catalogue;
     private final Parts parts;
     private final CarsWithPart cars;
+    private final Recalls recalls;
     private final FieldText text;
 
-    PartPages(Catalogue catalogue, Parts parts, CarsWithPart cars, FieldText text) {
+    PartPages(Catalogue catalogue, Parts parts, CarsWithPart cars, Recalls recalls, FieldText text) {
         this.catalogue = catalogue;
         this.parts = parts;
         this.cars = cars;
+        this.recalls = recalls;
         this.text = text;
     }
 
@@ -90,6 +92,9 @@ class PartPages {
                         .filter(f -> !part.content().values().entries().containsKey(f))
                         .toList());
         model.addAttribute("now", found.stream().filter(CarsWithPart.Line::now).toList());
+        model.addAttribute(
+                "reachedNow",
+                found.stream().filter(c -> c.now() && c.reached().isPresent()).count());
         model.addAttribute("before", found.stream().filter(c -> !c.now()).toList());
         model.addAttribute("owners", cars.ownersShown());
         model.addAttribute(
@@ -123,6 +128,12 @@ class PartPages {
                                         one.entries().get(f), other.entries().get(f))))
                         .toList());
         return "part/compare";
+    }
+
+    @PostMapping("/parts/{id}/recall/{carId}")
+    String reached(@PathVariable long id, @PathVariable long carId, @RequestParam boolean reached) {
+        recalls.mark(id, carId, reached);
+        return "redirect:/parts/" + id + "#cars";
     }
 
     @PostMapping("/parts/{id}/retire")

@@ -24,7 +24,7 @@ public class Parts {
     }
 
     /** Returns the new part's id. */
-    long add(PartContent content) {
+    public long add(PartContent content) {
         Part added = parts.saveAndFlush(new Part(user.shopId(), content, FieldFormat.write(content.values())));
         audit.record("part.added", "part", added.id(), "");
         return added.id();
@@ -38,7 +38,7 @@ public class Parts {
     }
 
     /** @throws ObjectOptimisticLockingFailureException when somebody else saved since the form was filled */
-    void change(long id, PartContent content, Integer seen) {
+    public void change(long id, PartContent content, Integer seen) {
         Part part = find(id, seen);
         part.take(content, FieldFormat.write(content.values()));
         parts.saveAndFlush(part);
@@ -46,7 +46,7 @@ public class Parts {
     }
 
     /** Takes a part out of the choices, or back into them. Cars that have it keep it. */
-    void retire(long id, boolean gone, Integer seen) {
+    public void retire(long id, boolean gone, Integer seen) {
         find(id, seen).retire(gone);
         audit.record(gone ? "part.retired" : "part.brought-back", "part", id, "");
     }

@@ -17,29 +17,29 @@ public record Price(long minor, String currency) {
     private static final Pattern AMOUNT = Pattern.compile("\\d{1,9}([.,]\\d{1,3})?");
 
     /** Why a price was not understood. */
-    enum Fault {
+    public enum Fault {
         AMOUNT,
         CURRENCY
     }
 
     /** A price that was not understood. */
-    static final class UnreadableException extends Exception {
+    public static final class UnreadableException extends Exception {
         private static final long serialVersionUID = 1L;
 
         private final transient Fault fault;
 
-        UnreadableException(Fault fault) {
+        public UnreadableException(Fault fault) {
             super(fault.name());
             this.fault = fault;
         }
 
-        Fault fault() {
+        public Fault fault() {
             return fault;
         }
     }
 
     /** Reads an amount such as {@code 149.90} or {@code 149,90}; no text means no price. */
-    static Optional<Price> read(String amount, String code) throws UnreadableException {
+    public static Optional<Price> read(String amount, String code) throws UnreadableException {
         if (amount.isEmpty()) {
             return Optional.empty();
         }

@@ -11,7 +11,6 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import headertank.app.account.People;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,11 +46,6 @@ class CarsIT {
         shop = people.aShop();
         people.actAs(shop, Role.FRONT_DESK);
         car = cars.addCar(aCar("AB-12 CD"));
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
     }
 
     @ParameterizedTest

@@ -32,7 +32,6 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -84,11 +83,6 @@ class SpecIT {
         desk = people.in(shop, Role.FRONT_DESK);
         people.actAs(shop, Role.FRONT_DESK);
         car = cars.addCar(new CarForm(null, "Jo Example", "", "AB 12", "", "", "", "", null));
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
     }
 
     private Revision save(Integer parent, Spec spec) {

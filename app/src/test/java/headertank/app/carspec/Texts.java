@@ -8,11 +8,11 @@ import java.util.Locale;
 import org.springframework.context.support.StaticMessageSource;
 
 /** Words for tests without a database: units are metric. */
-final class Texts {
+public final class Texts {
 
     private Texts() {}
 
-    static FieldText metric(Rater rater) {
+    public static FieldText metric(Rater rater) {
         StaticMessageSource messages = new StaticMessageSource();
         messages.addMessage("compare.by-run", Locale.ENGLISH, "runs");
         messages.addMessage("compare.too-many", Locale.ENGLISH, "too many");

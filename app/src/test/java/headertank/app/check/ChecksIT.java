@@ -23,6 +23,7 @@ import headertank.app.check.stored.SignOff;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.check.stored.StoredVerdict;
 import headertank.app.database.DatabaseTest;
+import headertank.app.given.Given;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Role;
@@ -37,7 +38,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -48,6 +48,9 @@ import org.springframework.test.web.servlet.request.RequestPostProcessor;
 /** A check from the rating to the signature. */
 @DatabaseTest
 class ChecksIT {
+
+    @Autowired
+    Given given;
 
     @Autowired
     MockMvc mvc;
@@ -70,21 +73,17 @@ class ChecksIT {
     @Autowired
     JdbcClient jdbc;
 
+    Given.Workshop workshop;
     long shop;
     long technician;
     long car;
 
     @BeforeEach
     void aCar() {
-        shop = people.aShop();
-        technician = people.actAs(shop, Role.TECHNICIAN);
-        car = specs.aCar();
-        specs.save(car, Specs.easy().build(), "street");
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
+        workshop = given.aWorkshop(Role.TECHNICIAN);
+        shop = workshop.shop();
+        technician = workshop.account();
+        car = workshop.aCar(Specs.easy(), "street");
     }
 
     @Test

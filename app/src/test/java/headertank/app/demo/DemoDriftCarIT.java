@@ -14,7 +14,6 @@ import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.Build;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.MockMvc;
@@ -34,11 +33,6 @@ class DemoDriftCarIT {
 
     @Autowired
     Checks checks;
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
-    }
 
     @Test
     void itsCheckShowsWhatATechnicianWouldRecognise() throws Exception {

@@ -3,6 +3,10 @@ package headertank.app.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.chart.CurveChart;
+import headertank.app.drawing.ink.DrawingLabel;
+import headertank.app.drawing.ink.DrawingPanel;
+import headertank.app.drawing.ink.Stroke;
+import headertank.app.drawing.ink.TextWidth;
 import headertank.app.unit.UnitSystem;
 import headertank.calc.carspec.Build;
 import java.awt.geom.Line2D;

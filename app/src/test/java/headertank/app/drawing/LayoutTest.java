@@ -3,6 +3,9 @@ package headertank.app.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import headertank.app.drawing.ink.DrawingLabel;
+import headertank.app.drawing.ink.DrawingPanel;
+import headertank.app.drawing.ink.Stroke;
 import headertank.app.unit.UnitSystem;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;

@@ -17,12 +17,12 @@ import headertank.app.check.Checks;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.database.DatabaseTest;
+import headertank.app.duty.log.LogTextTest;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.Role;
 import headertank.calc.Rater;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -73,11 +73,6 @@ class DutiesIT {
         owner = people.in(shop, Role.OWNER);
     }
 
-    @AfterEach
-    void nobody() {
-        People.nobody();
-    }
-
     @Test
     void theFilesThatComeWithTheServiceAreInstalledBesideTheStandardDutiesWhichStayAsTheyAre() throws Exception {
         assertThat(installed.duties())
@@ -106,7 +101,7 @@ class DutiesIT {
                 .anyMatch(p ->
                         p.id().equals("shop-duty-hill-climb") && p.version().startsWith("1-"));
         String frozen = checks.input(check.line().id()).duties().toString();
-        assertThat(frozen).contains("hill-climb").contains("\"seconds\":90");
+        assertThat(frozen).contains("hill-climb").contains("seconds=90.0");
         mvc.perform(multipart("/duties")
                         .with(csrf())
                         .with(owner)

@@ -10,11 +10,10 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import headertank.app.account.People;
 import headertank.app.check.Checks;
-import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
-import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.Decision;
 import headertank.app.database.DatabaseTest;
+import headertank.app.given.Given;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
@@ -25,7 +24,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.assertj.core.data.Offset;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -35,6 +33,9 @@ import org.springframework.test.web.servlet.MockMvc;
 /** A report beside the last good check. */
 @DatabaseTest
 class IncidentsIT {
+
+    @Autowired
+    Given given;
 
     @Autowired
     MockMvc mvc;
@@ -57,22 +58,17 @@ class IncidentsIT {
     @Autowired
     JdbcClient jdbc;
 
+    Given.Workshop workshop;
     long shop;
     long car;
     long good;
 
     @BeforeEach
     void aGoodCheckAndALaterChange() {
-        shop = people.aShop();
-        people.actAs(shop, Role.TECHNICIAN);
-        car = specs.aCar();
-        specs.save(car, Specs.easy().build(), "street");
-        good = checks.run(car, 1);
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
+        workshop = given.aWorkshop(Role.TECHNICIAN);
+        shop = workshop.shop();
+        car = workshop.aCar(Specs.easy(), "street");
+        good = workshop.aCheck(car);
     }
 
     @Test
@@ -109,15 +105,7 @@ class IncidentsIT {
 
     @Test
     void aCheckSignedForDeliveryComesBeforeANewerUnsignedOne() {
-        var conditions = checks.byId(good).result().conditions();
-        Decision decision = conditions.isEmpty() ? Decision.DELIVER : Decision.DELIVER_WITH_CONDITIONS;
-        checks.sign(
-                good,
-                new SignOffForm(
-                        decision,
-                        "",
-                        conditions.stream().map(CheckResult.Condition::key).toList()));
-        assertThat(decision).isEqualTo(Decision.DELIVER);
+        workshop.sign(good, Decision.DELIVER);
         checks.run(car, 1);
         long id = report(1, Optional.empty(), 1);
         assertThat(incidents.byId(id).comparedCheckId()).contains(good);

@@ -12,11 +12,11 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import headertank.app.account.People;
 import headertank.app.check.Checks;
-import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.Decision;
 import headertank.app.database.DatabaseTest;
 import headertank.app.gate.Stage;
+import headertank.app.given.Given;
 import headertank.app.handover.Lists;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
@@ -25,8 +25,6 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Stated;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -39,6 +37,9 @@ import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilde
 class JobsIT {
 
     private static final LocalDate TODAY = LocalDate.now(ZoneId.systemDefault());
+
+    @Autowired
+    Given given;
 
     @Autowired
     Jobs jobs;
@@ -64,19 +65,15 @@ class JobsIT {
     @Autowired
     JdbcClient jdbc;
 
+    Given.Workshop workshop;
     long shop;
     long car;
 
     @BeforeEach
     void aCar() {
-        shop = people.aShop();
-        people.actAs(shop, Role.TECHNICIAN);
-        car = specs.aCar();
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
+        workshop = given.aWorkshop(Role.TECHNICIAN);
+        shop = workshop.shop();
+        car = workshop.aCar();
     }
 
     @Test
@@ -87,7 +84,7 @@ class JobsIT {
         assertThat(stage(job)).isEqualTo(Stage.TO_RATE);
         long held = checks.run(car, 1);
         assertThat(stage(job)).isEqualTo(Stage.TO_SIGN);
-        sign(held, Decision.HOLD_BACK);
+        workshop.sign(held, Decision.HOLD_BACK);
         assertThat(stage(job)).isEqualTo(Stage.STAYS);
         assertThatThrownBy(() -> jobs.handOver(job, 0)).isInstanceOf(ConflictException.class);
         specs.save(
@@ -96,7 +93,7 @@ class JobsIT {
                 "street");
         assertThat(stage(job)).isEqualTo(Stage.TO_RATE);
         long check = checks.run(car, 2);
-        sign(check, Decision.DELIVER);
+        workshop.sign(check, Decision.DELIVER);
         assertThat(stage(job)).isEqualTo(Stage.TO_GO_THROUGH);
         assertThatThrownBy(() -> jobs.handOver(job, 0)).isInstanceOf(ConflictException.class);
         lists.answerAll(check);
@@ -114,7 +111,7 @@ class JobsIT {
     @Test
     void anOlderSignatureDoesNotAnswerANewJob() {
         specs.save(car, Specs.easy().build(), "street");
-        sign(checks.run(car, 1), Decision.DELIVER);
+        workshop.sign(checks.run(car, 1), Decision.DELIVER);
         long job = jobs.open(car, "again", TODAY);
         assertThat(stage(job)).isEqualTo(Stage.TO_RATE);
     }
@@ -243,9 +240,5 @@ class JobsIT {
 
     private Stage stage(long job) {
         return queue.line(job).orElseThrow().stage();
-    }
-
-    private void sign(long check, Decision decision) {
-        checks.sign(check, new SignOffForm(decision, "", List.of()));
     }
 }

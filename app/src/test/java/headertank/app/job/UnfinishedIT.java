@@ -4,17 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.account.People;
 import headertank.app.check.Checks;
-import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.Decision;
 import headertank.app.database.DatabaseTest;
+import headertank.app.given.Given;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Stated;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -24,6 +23,9 @@ import org.springframework.beans.factory.annotation.Autowired;
 class UnfinishedIT {
 
     private static final int DEFAULT_DAYS = 30;
+
+    @Autowired
+    Given given;
 
     @Autowired
     Unfinished unfinished;
@@ -37,20 +39,13 @@ class UnfinishedIT {
     @Autowired
     People people;
 
-    long shop;
+    Given.Workshop workshop;
     long car;
 
     @BeforeEach
     void aRatedCar() {
-        shop = people.aShop();
-        people.actAs(shop, Role.TECHNICIAN);
-        car = specs.aCar();
-        specs.save(car, Specs.easy().build(), "street");
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
+        workshop = given.aWorkshop(Role.TECHNICIAN);
+        car = workshop.aCar(Specs.easy(), "street");
     }
 
     @Test
@@ -61,7 +56,7 @@ class UnfinishedIT {
                 .extracting(Unfinished.Unsigned::checkId)
                 .containsExactly(newest);
         assertThat(unfinished.unsigned(newest, 9)).isEmpty();
-        checks.sign(newest, new SignOffForm(Decision.HOLD_BACK, "", List.of()));
+        workshop.sign(newest, Decision.HOLD_BACK);
         assertThat(unfinished.unsigned(Long.MAX_VALUE, 9)).isEmpty();
     }
 
@@ -70,7 +65,7 @@ class UnfinishedIT {
         Instant soon = Instant.now().plus(Duration.ofDays(DEFAULT_DAYS - 1));
         Instant later = Instant.now().plus(Duration.ofDays(DEFAULT_DAYS + 1));
         assertThat(overdue(later)).isEmpty();
-        checks.sign(checks.run(car, 1), new SignOffForm(Decision.DELIVER, "", List.of()));
+        workshop.sign(checks.run(car, 1), Decision.DELIVER);
         assertThat(overdue(later)).isEmpty();
         specs.save(
                 car,
@@ -83,7 +78,7 @@ class UnfinishedIT {
             assertThat(o.newestNumber()).isEqualTo(2);
             assertThat(unfinished.overdue(later, o.changedAt(), car, 9)).isEmpty();
         });
-        checks.sign(checks.run(car, 2), new SignOffForm(Decision.DELIVER, "", List.of()));
+        workshop.sign(checks.run(car, 2), Decision.DELIVER);
         assertThat(overdue(later)).isEmpty();
     }
 

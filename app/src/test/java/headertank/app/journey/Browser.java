@@ -176,11 +176,15 @@ public final class Browser implements AutoCloseable {
         return driver.executeAsyncScript(script, arguments);
     }
 
-    /** Tells pages that the person wants nothing to move. */
-    public Browser withoutMotion() {
+    /** Tells pages that the person wants nothing to move, and on what they like to read. */
+    public Browser still(String scheme) {
         driver.executeCdpCommand(
                 "Emulation.setEmulatedMedia",
-                Map.of("features", List.of(Map.of("name", "prefers-reduced-motion", "value", "reduce"))));
+                Map.of(
+                        "features",
+                        List.of(
+                                Map.of("name", "prefers-reduced-motion", "value", "reduce"),
+                                Map.of("name", "prefers-color-scheme", "value", scheme))));
         return this;
     }
 

@@ -123,6 +123,7 @@ class FrontDeskJourneyIT {
             assertThat(format.read(saved()).dutyIds()).containsExactly("drift");
             openTheJob(browser, typist);
             report.publishEntry("whole visit of the drift car", typist.toString());
+            System.out.println("Whole visit of the drift car: " + typist);
             assertThat(typist.seconds()).as("%s", typist).isBetween(60.0, 180.0);
             assertThat(typist.keys()).as("%s", typist).isBetween(150, 250);
             assertThat(browser.stored()).isEmpty();

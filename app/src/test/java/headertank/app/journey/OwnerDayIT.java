@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.account.People;
 import headertank.app.check.Checks;
-import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.Decision;
 import headertank.app.database.ServedTest;
 import headertank.app.duty.OwnDuty;
+import headertank.app.given.Given;
 import headertank.app.job.Jobs;
 import headertank.app.shop.Role;
 import java.io.IOException;
@@ -16,7 +16,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,10 +35,10 @@ class OwnerDayIT {
     int port;
 
     @Autowired
-    People people;
+    Given given;
 
     @Autowired
-    Specs specs;
+    People people;
 
     @Autowired
     Checks checks;
@@ -53,6 +52,7 @@ class OwnerDayIT {
     @Autowired
     JdbcClient jdbc;
 
+    Given.Workshop workshop;
     String owner;
     String technician;
     long late;
@@ -61,31 +61,24 @@ class OwnerDayIT {
 
     @BeforeEach
     void aShopThatHasWork() {
-        long shop = people.aShop();
-        technician = people.anAccount(shop, Role.TECHNICIAN);
+        workshop = given.aWorkshop(Role.TECHNICIAN);
+        technician = people.anAccount(workshop.shop(), Role.TECHNICIAN);
         people.actAs(technician);
         long car = rated();
         late = jobs.open(
                 car, "Runs hot uphill", LocalDate.now(ZoneId.systemDefault()).minusDays(3));
-        unsigned = checks.run(car, 1);
-        signed = checks.run(rated(), 1);
-        sign(signed);
+        unsigned = workshop.aCheck(car);
+        signed = workshop.aCheck(rated());
+        workshop.sign(signed, Decision.DELIVER);
         long changed = rated();
-        sign(checks.run(changed, 1));
+        workshop.sign(workshop.aCheck(changed), Decision.DELIVER);
         changedLongAgo(changed);
-        owner = people.anAccount(shop, Role.OWNER);
+        owner = people.anAccount(workshop.shop(), Role.OWNER);
         ownDuty.add(owner);
-        People.nobody();
     }
 
     private long rated() {
-        long car = specs.aCar();
-        specs.save(car, Specs.easy().build(), "street");
-        return car;
-    }
-
-    private void sign(long check) {
-        checks.sign(check, new SignOffForm(Decision.DELIVER, "", List.of()));
+        return workshop.aCar(Specs.easy(), "street");
     }
 
     /** A revision of forty days ago, as nothing that is stored can be made older later. */

@@ -78,7 +78,8 @@ class ModelWordsTest {
     @Test
     void figuresStandInTheReadersUnits() {
         Message hot = VerdictText.OIL_ABOVE_LIMIT.with(SiFigure.difference(3.4));
-        assertThat(words.of(hot, UnitSystem.METRIC, Locale.ENGLISH)).isEqualTo("Oil is 3.4\u00a0K above its caution limit.");
+        assertThat(words.of(hot, UnitSystem.METRIC, Locale.ENGLISH))
+                .isEqualTo("Oil is 3.4\u00a0K above its caution limit.");
         assertThat(words.of(hot, UnitSystem.METRIC, Locale.GERMAN)).contains("3,4\u00a0K über");
         assertThat(words.of(hot, UnitSystem.US, Locale.ENGLISH)).contains("6\u00a0°F above");
     }

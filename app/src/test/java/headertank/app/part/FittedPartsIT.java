@@ -32,7 +32,6 @@ import headertank.calc.carspec.CarClass;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -90,11 +89,6 @@ class FittedPartsIT {
         act();
         car = aCar("AB 12", "Jo Example");
         fan = aFan("Twin twelve", fanOnly);
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
     }
 
     private void act() {
@@ -294,6 +288,43 @@ class FittedPartsIT {
                         .single())
                 .isEqualTo(1);
         mvc.perform(get("/parts").with(desk)).andExpect(content().string(containsString("1 car<")));
+    }
+
+    @Test
+    void whoWasReachedIsTickedAndTheTickCanBeTakenBack() throws Exception {
+        save(car, null, asInCatalogue());
+        long stranger = aCar("EF 56", "Lu Specimen");
+        String recall = "/parts/" + fan + "/recall/";
+        for (int twice = 0; twice < 2; twice++) {
+            mvc.perform(post(recall + car).with(csrf()).with(desk).param("reached", "true"))
+                    .andExpect(redirectedUrl("/parts/" + fan + "#cars"));
+        }
+        mvc.perform(get("/parts/" + fan).with(desk))
+                .andExpect(content().string(containsString("1 of 1 owners reached")));
+        assertThat(contacts()).isEqualTo(1);
+        mvc.perform(post(recall + car).with(csrf()).with(desk).param("reached", "false"));
+        mvc.perform(get("/parts/" + fan).with(desk))
+                .andExpect(content().string(containsString("0 of 1 owners reached")));
+        assertThat(contacts()).isEqualTo(2);
+
+        mvc.perform(post(recall + stranger).with(csrf()).with(desk).param("reached", "true"))
+                .andExpect(status().isNotFound());
+        RequestPostProcessor elsewhere = people.in(people.aShop(), Role.OWNER);
+        mvc.perform(post(recall + car).with(csrf()).with(elsewhere).param("reached", "true"))
+                .andExpect(status().isNotFound());
+        mvc.perform(post(recall + car)
+                        .with(csrf())
+                        .with(people.in(shop, Role.TECHNICIAN))
+                        .param("reached", "true"))
+                .andExpect(status().isForbidden());
+        assertThat(contacts()).isEqualTo(2);
+    }
+
+    private long contacts() {
+        return jdbc.sql("select count(*) from recall_contact where shop_id = :s")
+                .param("s", shop)
+                .query(Long.class)
+                .single();
     }
 
     @Test

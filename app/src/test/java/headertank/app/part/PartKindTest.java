@@ -2,6 +2,7 @@ package headertank.app.part;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import headertank.app.part.file.PartFile;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.FieldGroup;
 import java.util.Arrays;

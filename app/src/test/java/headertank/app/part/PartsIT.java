@@ -15,7 +15,6 @@ import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.BuildField;
 import java.util.Map;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -47,11 +46,6 @@ class PartsIT {
     void aShop() {
         shop = people.aShop();
         owner = people.in(shop, Role.OWNER);
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
     }
 
     private MockHttpServletRequestBuilder send(String path, String... namesAndValues) {

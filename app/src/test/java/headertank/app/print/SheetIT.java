@@ -7,12 +7,12 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import headertank.app.account.People;
 import headertank.app.check.Checks;
-import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
 import headertank.app.check.figure.FigureTextTest;
 import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.Decision;
 import headertank.app.database.DatabaseTest;
+import headertank.app.given.Given;
 import headertank.app.shop.Role;
 import headertank.app.unit.UnitSystem;
 import java.io.IOException;
@@ -24,7 +24,6 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,6 +35,9 @@ import org.springframework.test.web.servlet.MockMvc;
 /** The delivery sheet carries what the check says. */
 @DatabaseTest
 class SheetIT {
+
+    @Autowired
+    Given given;
 
     @Autowired
     MockMvc mvc;
@@ -52,22 +54,17 @@ class SheetIT {
     @Autowired
     JdbcClient jdbc;
 
+    Given.Workshop workshop;
     long shop;
     long car;
     long check;
 
     @BeforeEach
     void aCheck() {
-        shop = people.aShop();
-        people.actAs(shop, Role.TECHNICIAN);
-        car = specs.aCar();
-        specs.save(car, Specs.easy().build(), "street", "drift");
-        check = checks.run(car, 1);
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
+        workshop = given.aWorkshop(Role.TECHNICIAN);
+        shop = workshop.shop();
+        car = workshop.aCar(Specs.easy(), "street", "drift");
+        check = workshop.aCheck(car);
     }
 
     @Test
@@ -88,14 +85,7 @@ class SheetIT {
 
     @Test
     void aSignedSheetNamesTheSignerAndALaterRevisionMarksIt() throws Exception {
-        checks.sign(
-                check,
-                new SignOffForm(
-                        Decision.DELIVER_WITH_CONDITIONS,
-                        "Drift only with a spare belt",
-                        checks.byId(check).result().conditions().stream()
-                                .map(CheckResult.Condition::key)
-                                .toList()));
+        workshop.sign(check, Decision.DELIVER_WITH_CONDITIONS, "Drift only with a spare belt");
         String signed = text(sheet("a4"));
         assertThat(signed)
                 .contains("signed by Person", "Drift only with a spare belt")

@@ -31,7 +31,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -80,11 +79,6 @@ class SettingsIT {
         form.put("timeZone", "UTC");
         form.put("recheckDays", "30");
         form.put("version", "0");
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
     }
 
     @Test

@@ -4,6 +4,7 @@ import headertank.calc.quantity.MessageCode;
 
 /** Why a value stands in for one that nobody stated. */
 public enum AssumptionText implements MessageCode {
+    SPRINGS_AND_SEALS_TIRE,
     TYPICAL_OF_THE_CLASS,
     OF_THE_CLASS_OF_CORE,
     AS_BUILT,

@@ -228,6 +228,15 @@ public enum BuildField {
     COOLANT_VOLUME(
             "coolant.volumeM3", COOLANT, "Coolant in the system", SiUnit.CUBIC_METRE, 2e-3, 4e-2, Off.RELATIVE, false),
     CAP_PRESSURE("coolant.capGaugePa", COOLANT, "Cap pressure", SiUnit.PASCAL, 0, 3e5, Off.RELATIVE, true),
+    CAP_HELD(
+            "coolant.capHeldShare",
+            COOLANT,
+            "Share of its pressure that the cap still holds",
+            SiUnit.ONE,
+            0,
+            1,
+            Off.SHARE,
+            false),
 
     THERMOSTAT("thermostat.state", FieldGroup.THERMOSTAT, "Thermostat", ThermostatFitting.class, true),
     THERMOSTAT_OPENING(

@@ -161,6 +161,7 @@ final class ClassDefaults {
                     .why(c -> c.is(COOLANT_BASE, CoolantBase.WATER) ? AssumptionText.PLAIN_WATER : OF_CLASS),
             number(COOLANT_VOLUME, byClass(0.012, 0.007, 0.008, 0.009), relative(0.15), OF_CLASS),
             number(CAP_PRESSURE, byClass(70e3, 110e3, 130e3, 130e3), relative(0.12), OF_CLASS),
+            number(CAP_HELD, byClass(0.85, 0.95, 1, 1), absolute(0.05), AssumptionText.SPRINGS_AND_SEALS_TIRE),
             choice(THERMOSTAT, c -> ThermostatFitting.FITTED, AS_BUILT),
             number(THERMOSTAT_OPENING, celsius(82, 88, 78, 78), absolute(2), OF_CLASS),
             choice(

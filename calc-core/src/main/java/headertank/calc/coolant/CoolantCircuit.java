@@ -22,6 +22,7 @@ public final class CoolantCircuit {
     public static final double RELATIVE_RESIDUAL = 1e-10;
 
     private static final Range SPEED = Range.of(0, 3);
+    private static final Range FLOW_FACTOR = Range.of(0.1, 1);
     private static final Range LIFT = Range.of(0, 1);
     private static final Range DROP = Range.of(0, Double.MAX_VALUE);
     private static final int MOST_STEPS = 400;
@@ -30,21 +31,15 @@ public final class CoolantCircuit {
     private final CoolantPump pump;
     private final double unitPaS2PerM6;
 
-    /** A circuit full of liquid. */
     public CoolantCircuit(CircuitSpec spec) {
-        this(spec, 1.0);
-    }
-
-    private CoolantCircuit(CircuitSpec spec, double pumpFactor) {
-        CoolantPump full = CoolantPump.of(spec.pump());
         this.spec = spec;
-        this.unitPaS2PerM6 = full.curvePaS2PerM6();
-        this.pump = pumpFactor == 1.0 ? full : full.weakened(pumpFactor);
+        this.pump = CoolantPump.of(spec.pump());
+        this.unitPaS2PerM6 = pump.curvePaS2PerM6();
     }
 
-    /** @return the same circuit with this much air in its coolant: same resistances, weaker pump */
-    public CoolantCircuit withAir(AirInSystem air) {
-        return new CoolantCircuit(spec, air.pumpFactor());
+    /** @return {@link #solve(double, double, double, DropCurve)} of a pump that draws nothing but liquid */
+    public CoolantFlow solve(double pumpSpeedShare, double lift, DropCurve radiatorDrop) {
+        return solve(pumpSpeedShare, lift, 1.0, radiatorDrop);
     }
 
     /**
@@ -53,12 +48,15 @@ public final class CoolantCircuit {
      * @param pumpSpeedShare pump speed over rated pump speed, 0 to 3, outside: typed error; at 0 nothing flows [-]
      * @param lift thermostat opening of {@link Thermostat#lift}, 0 to 1, below the leak taken as the leak, outside: typed
      *     error; unused without thermostat [-]
+     * @param pumpFlowFactor flow of the pump at a given rise over that of its curve, 0.1 to 1, outside: typed error; see
+     *     {@link PumpInlet} [-]
      * @param radiatorDrop drop of the radiator against its flow
      * @return flows and drops, residual below {@link #RELATIVE_RESIDUAL} of the pump's rise without flow
      * @throws OutOfRangeException also when the drop curve returns a negative or infinite drop or none
      * @throws NoCoolantBalanceException when the drop curve jumps across the balance
      */
-    public CoolantFlow solve(double pumpSpeedShare, double lift, DropCurve radiatorDrop) {
+    public CoolantFlow solve(double pumpSpeedShare, double lift, double pumpFlowFactor, DropCurve radiatorDrop) {
+        OutOfRangeException.require("pumpFlowFactor", pumpFlowFactor, FLOW_FACTOR);
         OutOfRangeException.require("pumpSpeedShare", pumpSpeedShare, SPEED);
         OutOfRangeException.require("lift", lift, LIFT);
         double shutOff = pump.shutOffPa(pumpSpeedShare);
@@ -69,7 +67,7 @@ public final class CoolantCircuit {
         double hose = spec.hoseRatio() * unitPaS2PerM6;
         double branch = housing + hose;
         double block = spec.blockRatio() * unitPaS2PerM6;
-        double series = pump.curvePaS2PerM6() + block;
+        double series = pump.curvePaS2PerM6() / (pumpFlowFactor * pumpFlowFactor) + block;
         double bypassConductance = 1 / (spec.bypassRatio(lift) * unitPaS2PerM6);
 
         double tolerance = RELATIVE_RESIDUAL * shutOff;
@@ -93,7 +91,7 @@ public final class CoolantCircuit {
                         total,
                         q,
                         bypass,
-                        pump.risePa(pumpSpeedShare, total),
+                        pump.risePa(pumpSpeedShare, total / pumpFlowFactor),
                         drop,
                         housing * y,
                         hose * y,

@@ -11,15 +11,10 @@ package headertank.calc.coolant;
  */
 public record CoolantPump(double headPa, double curvePaS2PerM6) {
 
-    /** @return the pump of this spec, full of liquid */
+    /** @return the pump of this spec */
     public static CoolantPump of(PumpSpec spec) {
         return new CoolantPump(
                 spec.headAtRatedPa(), spec.headAtRatedPa() / (spec.maxFlowM3PerS() * spec.maxFlowM3PerS()));
-    }
-
-    /** @return the same pump with both ends of its curve, head and largest flow, times {@code factor} [-] */
-    public CoolantPump weakened(double factor) {
-        return new CoolantPump(headPa * factor, curvePaS2PerM6 / factor);
     }
 
     /**

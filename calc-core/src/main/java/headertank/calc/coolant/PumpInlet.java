@@ -1,8 +1,5 @@
 package headertank.calc.coolant;
 
-import headertank.calc.quantity.Note;
-import headertank.calc.quantity.NoteText;
-import headertank.calc.quantity.Range;
 import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
@@ -18,15 +15,22 @@ import java.util.List;
  * @param availablePa pressure above the vapour's [Pa]
  * @param requiredPa what the pump needs of that [Pa]
  * @param marginPa available less required [Pa]
- * @param flowFactor factor on the pump's flow, 0.8 when it cavitates, else 1; modelling choice [-]
+ * @param flowFactor factor on the pump's flow: 1 with all that it needs, 0.8 where 60 kPa of that are lacking, straight
+ *     between; modelling choice [-]
  */
 public record PumpInlet(double pressurePa, double availablePa, double requiredPa, double marginPa, double flowFactor) {
 
     /** Needed above the vapour pressure at rated speed [Pa]; modelling choice, within a factor of two. */
     public static final double REQUIRED_AT_RATED_PA = 15e3;
 
-    /** Flow that a cavitating pump still delivers [-]; modelling choice. */
+    /** Flow that a pump still delivers that lacks {@link #LACKING_PA} [-]; modelling choice. */
     public static final double CAVITATING_FLOW = 0.8;
+
+    /**
+     * Lacking pressure at which the loss of flow is whole [Pa]; modelling choice. Some 8 K of coolant temperature: over a
+     * narrower span a hotter car would give off less heat, and have two steady states or none near them.
+     */
+    public static final double LACKING_PA = 60e3;
 
     /**
      * @param capPressurePa absolute pressure at the cap [Pa]
@@ -43,26 +47,8 @@ public record PumpInlet(double pressurePa, double availablePa, double requiredPa
         double available = pressure - vapourPa;
         double required = REQUIRED_AT_RATED_PA * speedShare * speedShare;
         double margin = available - required;
-        return new PumpInlet(pressure, available, required, margin, margin < 0 ? CAVITATING_FLOW : 1.0);
-    }
-
-    /** @return whether the pump cavitates */
-    public boolean cavitates() {
-        return marginPa < 0;
-    }
-
-    /** @return a note when it cavitates, else none */
-    public List<Note> notes() {
-        if (!cavitates()) {
-            return List.of();
-        }
-        return List.of(new Note(
-                "pumpInletMarginPa",
-                marginPa,
-                Range.of(0, Double.MAX_VALUE),
-                Note.Action.WIDENED,
-                1.5,
-                NoteText.PUMP_DRAWS_VAPOUR.with()));
+        double lacking = margin < 0 && required > 0 ? Math.min(1, -margin / LACKING_PA) : 0;
+        return new PumpInlet(pressure, available, required, margin, 1 - (1 - CAVITATING_FLOW) * lacking);
     }
 
     /** @return the working, line by line */
@@ -72,6 +58,8 @@ public record PumpInlet(double pressurePa, double availablePa, double requiredPa
                 new WorkingLine(WorkedQuantity.PRESSURE_ABOVE_THE_VAPOUR_S, "NPSH_a", "Pa", availablePa, "derived"),
                 new WorkingLine(
                         WorkedQuantity.PRESSURE_THAT_THE_PUMP_NEEDS, "NPSH_r", "Pa", requiredPa, "modelling choice"),
-                new WorkingLine(WorkedQuantity.MARGIN_TO_CAVITATION, "-", "Pa", marginPa, "derived"));
+                new WorkingLine(WorkedQuantity.MARGIN_TO_CAVITATION, "-", "Pa", marginPa, "derived"),
+                new WorkingLine(
+                        WorkedQuantity.FLOW_THAT_THE_PUMP_STILL_DELIVERS, "-", "-", flowFactor, "modelling choice"));
     }
 }

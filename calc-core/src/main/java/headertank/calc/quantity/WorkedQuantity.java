@@ -2,6 +2,7 @@ package headertank.calc.quantity;
 
 /** The quantities of a working, by what they are. */
 public enum WorkedQuantity implements MessageCode {
+    FLOW_THAT_THE_PUMP_STILL_DELIVERS,
     FRICTION_AND_GAS_EXCHANGE,
     WORK_AGAINST_THE_THROTTLE,
     FILM_UNDER_THE_HOOD,

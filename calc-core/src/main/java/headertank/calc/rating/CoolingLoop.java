@@ -3,7 +3,9 @@ package headertank.calc.rating;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.SensorPlacement;
 import headertank.calc.control.FanController;
+import headertank.calc.coolant.CapPosition;
 import headertank.calc.coolant.CoolantFlow;
+import headertank.calc.coolant.PumpInlet;
 import headertank.calc.sensor.SensorReading;
 import java.util.function.DoubleUnaryOperator;
 
@@ -11,6 +13,7 @@ import java.util.function.DoubleUnaryOperator;
 final class CoolingLoop {
 
     static final double DRIVE_TOLERANCE = 1e-12;
+    private static final double FLOW_FACTOR_TOLERANCE = 1e-11;
 
     private final Plant plant;
     private final PointLoad load;
@@ -20,6 +23,7 @@ final class CoolingLoop {
     private double lift;
     private double circulatedK = Double.NaN;
     private double circulatedLift = Double.NaN;
+    private double circulatedFactor = Double.NaN;
     private double heldDrive = Double.NaN;
 
     CoolingLoop(Plant plant, PointLoad load, AirLoop air) {
@@ -45,24 +49,58 @@ final class CoolingLoop {
 
     /** Balances the coolant flows at this lift. */
     void circulate(double hotK, double atLift) {
+        circulate(hotK, atLift, 1);
+    }
+
+    private void circulate(double hotK, double atLift, double pumpFlowFactor) {
         lift = atLift;
-        if (hotK == circulatedK && atLift == circulatedLift) {
+        if (hotK == circulatedK && atLift == circulatedLift && pumpFlowFactor == circulatedFactor) {
             return;
         }
         circulatedK = hotK;
         circulatedLift = atLift;
+        circulatedFactor = pumpFlowFactor;
         double density = plant.coolant().densityKgPerM3(hotK);
         double viscosity = plant.coolant().viscosityPaS(hotK);
-        flow = plant.circuit()
-                .solve(load.pumpSpeedShare(), lift, q -> plant.radiator().coolantDropPa(q, density, viscosity));
+        flow = plant.circuit().solve(load.pumpSpeedShare(), lift, pumpFlowFactor, q -> plant.radiator()
+                .coolantDropPa(q, density, viscosity));
     }
 
     /**
      * Brings fan drive, air flow, radiator heat and recirculation to agree at this coolant temperature. Where the fans follow
      * something that they cool themselves (a clutch the air behind the core, a sensor in the tank the coolant behind it) more
      * drive asks for less drive, so the drive is a bracketed root of its own.
+     *
+     * <p>So is what a pump still delivers that draws vapour: the less it delivers, the less the hoses and the core take from
+     * the pressure at its inlet, and the colder the coolant comes back.
      */
     void settle(double hotK, double ambientK, double takenW, double looseShare) {
+        settleAir(hotK, ambientK, takenW, looseShare);
+        double asDrawn = inlet().flowFactor();
+        if (asDrawn == 1) {
+            return;
+        }
+        DoubleUnaryOperator surplus = factor -> {
+            circulate(hotK, lift, factor);
+            settleAir(hotK, ambientK, takenW, 0);
+            return factor - inlet().flowFactor();
+        };
+        double found = RisingRoot.find(
+                surplus, PumpInlet.CAVITATING_FLOW, 1, 1, 1 - asDrawn, 1, FLOW_FACTOR_TOLERANCE, FLOW_FACTOR_TOLERANCE);
+        surplus.applyAsDouble(Math.max(PumpInlet.CAVITATING_FLOW, Math.min(1, found)));
+    }
+
+    /** @return the pump's inlet in the last state */
+    PumpInlet inlet() {
+        return PumpInlet.of(
+                plant.capPressurePa(),
+                CapPosition.HOT_TANK,
+                flow,
+                plant.coolant().vapourPressurePa(air.radiatorOutK()),
+                load.pumpSpeedShare());
+    }
+
+    private void settleAir(double hotK, double ambientK, double takenW, double looseShare) {
         air.startFrom(hotK, ambientK);
         double drive = heldDrive;
         if (Double.isNaN(drive)) {

@@ -69,6 +69,7 @@ public final class Plant {
     private final AlternatorSpec alternator;
     private final OilSpec oil;
     private final double atmospherePa;
+    private final PressureCap cap;
     private final double boilingK;
 
     private Plant(Resolved r, ModelFactors f) {
@@ -100,9 +101,8 @@ public final class Plant {
         this.control = FanControlOf.resolved(r);
         this.alternator = AlternatorSpec.of(r.value(BuildField.ALTERNATOR), r.value(BuildField.BASE_LOAD));
         this.oil = oil(r, f);
-        this.boilingK = coolant.boilingK(
-                        PressureCap.fresh(r.value(BuildField.CAP_PRESSURE)).absolutePa(atmospherePa))
-                + f.boilingOffsetK();
+        this.cap = new PressureCap(r.value(BuildField.CAP_PRESSURE), r.value(BuildField.CAP_HELD));
+        this.boilingK = coolant.boilingK(capPressurePa()) + f.boilingOffsetK();
     }
 
     /** @return the models as published for this car */
@@ -280,7 +280,12 @@ public final class Plant {
 
     /** @return pressure at the cap, absolute [Pa] */
     public double capPressurePa() {
-        return atmospherePa + resolved.value(BuildField.CAP_PRESSURE);
+        return cap.absolutePa(atmospherePa);
+    }
+
+    /** @return the cap with what it still holds */
+    public PressureCap cap() {
+        return cap;
     }
 
     /** @return running current of all electric fans at full duty and charging voltage [A] */

@@ -2,6 +2,8 @@ package headertank.calc.rating;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.engine.HeatSplit;
+import headertank.calc.engine.TaylorCrossCheck;
 import headertank.calc.quantity.Note;
 import headertank.calc.radiator.RadiatorPoint;
 import headertank.calc.radiator.RadiatorSpread;
@@ -23,6 +25,7 @@ public final class PointRater {
         Balance balance = solver.solve();
         List<Note> notes = new ArrayList<>(solver.load().notes());
         notes.addAll(solver.load().heat().notes());
+        notes.addAll(wallHeat(plant, solver.load().heat()));
         RadiatorPoint radiator = solver.radiator();
         List<Note> ofCore = CorePlan.notes(plant, radiator);
         RadiatorSpread spread = plant.radiator().spread(radiator, ofCore);
@@ -47,6 +50,12 @@ public final class PointRater {
                 difference > 0 ? s.radiatorHeatW() / difference : 0,
                 s.radiatorOutK() - s.airInK());
         return new PointRating(point, balance, Optional.of(figures), notes, spread);
+    }
+
+    /** What a second way to the engine's heat says to the first, with the coolant at its limit. */
+    private static List<Note> wallHeat(Plant plant, HeatSplit heat) {
+        double limit = plant.resolved().value(BuildField.COOLANT_LIMIT);
+        return TaylorCrossCheck.of(plant.engine().spec(), heat, limit).notes(heat);
     }
 
     /**

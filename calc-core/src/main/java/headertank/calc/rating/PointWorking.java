@@ -7,8 +7,6 @@ import headertank.calc.control.FanController;
 import headertank.calc.coolant.BoilingMargin;
 import headertank.calc.coolant.CapPosition;
 import headertank.calc.coolant.HeadWall;
-import headertank.calc.coolant.PressureCap;
-import headertank.calc.coolant.PumpInlet;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.oil.OilBalance;
@@ -207,10 +205,9 @@ public final class PointWorking {
     }
 
     private void pressures(SteadySolver solver, Balance.Steady s) {
-        PressureCap cap = PressureCap.fresh(plant.resolved().value(BuildField.CAP_PRESSURE));
         add(
                 WorkedPart.BOILING,
-                BoilingMargin.of(s.engineOutK(), plant.atmospherePa(), cap, p -> s.boilingK())
+                BoilingMargin.of(s.engineOutK(), plant.atmospherePa(), plant.cap(), p -> s.boilingK())
                         .working());
         double vapour = plant.coolant().vapourPressurePa(s.radiatorOutK());
         List<WorkingLine> lines = new ArrayList<>();
@@ -220,13 +217,7 @@ public final class PointWorking {
                 "Pa",
                 vapour,
                 plant.coolant().source()));
-        lines.addAll(PumpInlet.of(
-                        plant.capPressurePa(),
-                        CapPosition.HOT_TANK,
-                        solver.coolantFlow(),
-                        vapour,
-                        solver.load().pumpSpeedShare())
-                .working());
+        lines.addAll(solver.pumpInlet().working());
         add(WorkedPart.PUMP_INLET, lines);
     }
 

@@ -3,7 +3,6 @@ package headertank.calc.rating;
 import headertank.calc.air.AirFlow;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.FanDrive;
-import headertank.calc.coolant.CapPosition;
 import headertank.calc.coolant.CoolantFlow;
 import headertank.calc.coolant.PumpInlet;
 import headertank.calc.coolant.Thermostat;
@@ -82,6 +81,11 @@ public final class SteadySolver {
     /** @return the radiator in the last state; one that stands still when there was none */
     RadiatorPoint radiator() {
         return air.radiator() == null ? RadiatorPoint.withoutAir(designAmbientK()) : air.radiator();
+    }
+
+    /** @return the pump's inlet in the last state */
+    PumpInlet pumpInlet() {
+        return cooling.inlet();
     }
 
     /** @return air, fans and radiator of the last state */
@@ -278,9 +282,7 @@ public final class SteadySolver {
         ElectricBalance current = air.current();
         knownRiseK = hotK - ambientK;
         OilBalance oil = OilBalance.of(plant.oil(), load.oilW(), hotK, ambientK, effectiveSpeedMPerS());
-        double vapour = plant.coolant().vapourPressurePa(air.radiatorOutK());
-        PumpInlet inlet =
-                PumpInlet.of(plant.capPressurePa(), CapPosition.HOT_TANK, coolantFlow, vapour, load.pumpSpeedShare());
+        PumpInlet inlet = cooling.inlet();
         return new Balance.Steady(
                 hotK,
                 air.radiatorOutK(),

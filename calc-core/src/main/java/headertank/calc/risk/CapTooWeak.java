@@ -2,6 +2,7 @@ package headertank.calc.risk;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.coolant.BoilingMargin;
+import headertank.calc.coolant.PressureCap;
 import headertank.calc.fluid.Atmosphere;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.quantity.FigureKind;
@@ -58,10 +59,12 @@ public final class CapTooWeak implements RiskRule {
                 RuleText.CAP_TOO_WEAK_PRESSURE_NEEDED.with(SiFigure.difference(StandardPolicy.GO_BOILING_K)),
                 "",
                 new SiFigure(needed, FigureKind.PRESSURE_GAUGE)));
+        PressureCap cap = new PressureCap(
+                car.resolved().value(BuildField.CAP_PRESSURE), car.resolved().value(BuildField.CAP_HELD));
         consequences.add(new Flag.Consequence(
-                RuleText.CAP_TOO_WEAK_CAP_PRESSURE_FITTED.with(),
+                RuleText.CAP_TOO_WEAK_PRESSURE_HELD.with(),
                 "",
-                new SiFigure(car.resolved().value(BuildField.CAP_PRESSURE), FigureKind.PRESSURE_GAUGE)));
+                new SiFigure(cap.heldGaugePa(), FigureKind.PRESSURE_GAUGE)));
         return Optional.of(new Flag(
                 id(),
                 version(),

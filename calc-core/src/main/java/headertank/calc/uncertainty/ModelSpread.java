@@ -115,6 +115,8 @@ public record ModelSpread(
     }
 
     private static boolean isEngine(Note n) {
-        return n.field().equals("exhaustShare") || n.field().equals("measuredBrakeEfficiency");
+        return n.field().equals("exhaustShare")
+                || n.field().equals("wallHeat")
+                || n.field().equals("measuredBrakeEfficiency");
     }
 }

@@ -114,16 +114,19 @@ class CoolantCircuitTest {
     }
 
     @Test
-    void airWeakensTheCirculation() {
-        CoolantCircuit full = road(BypassState.CLOSES_WITH_LIFT);
-        CoolantFlow none = full.withAir(new AirInSystem(0)).solve(0.8, 1, CoolantCircuitTest::quadratic);
-        CoolantFlow some = full.withAir(new AirInSystem(0.1)).solve(0.8, 1, CoolantCircuitTest::quadratic);
+    void aPumpThatDrawsVapourMovesLess() {
+        CoolantCircuit circuit = road(BypassState.CLOSES_WITH_LIFT);
+        CoolantFlow full = circuit.solve(0.8, 1, CoolantCircuitTest::quadratic);
+        CoolantFlow some = circuit.solve(0.8, 1, 0.8, CoolantCircuitTest::quadratic);
 
-        assertThat(none).isEqualTo(full.solve(0.8, 1, CoolantCircuitTest::quadratic));
-        assertThat(some.radiatorM3PerS() / none.radiatorM3PerS()).isBetween(0.7, 0.84);
-        assertThat(new AirInSystem(0.1).blindsHighSensor()).isTrue();
-        assertThat(new AirInSystem(0.01).blindsHighSensor()).isFalse();
-        assertThatThrownBy(() -> new AirInSystem(0.3)).isInstanceOf(OutOfRangeException.class);
+        assertThat(circuit.solve(0.8, 1, 1, CoolantCircuitTest::quadratic)).isEqualTo(full);
+        assertThat(some.radiatorM3PerS() / full.radiatorM3PerS()).isBetween(0.8, 0.95);
+        assertThat(some.pumpRisePa())
+                .isCloseTo(
+                        some.radiatorDropPa() + some.thermostatDropPa() + some.hoseDropPa() + some.blockDropPa(),
+                        within(1e-3));
+        assertThatThrownBy(() -> circuit.solve(0.8, 1, 0, CoolantCircuitTest::quadratic))
+                .isInstanceOf(OutOfRangeException.class);
     }
 
     @Test

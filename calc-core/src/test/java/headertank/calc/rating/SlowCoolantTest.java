@@ -65,8 +65,8 @@ class SlowCoolantTest {
                 .isGreaterThan(road.get(3).heatW());
         List<PassLine> drift = of("drift").passes();
         assertThat(drift.get(7).heatW())
-                .as("turbulent already")
-                .isLessThan(drift.get(6).heatW());
+                .as("turbulent already: nothing to gain")
+                .isLessThan(1.001 * drift.get(6).heatW());
         for (String car : List.of("road", "track", "drift")) {
             List<PassLine> lines = of(car).passes();
             assertThat(lines.get(8).heatW())

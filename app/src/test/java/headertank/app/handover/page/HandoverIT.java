@@ -15,11 +15,10 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import headertank.app.account.People;
 import headertank.app.check.Checks;
-import headertank.app.check.SignOffForm;
 import headertank.app.check.Specs;
-import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.Decision;
 import headertank.app.database.DatabaseTest;
+import headertank.app.given.Given;
 import headertank.app.handover.Delivered;
 import headertank.app.handover.Handover;
 import headertank.app.handover.Handovers;
@@ -35,7 +34,6 @@ import headertank.calc.quantity.Stated;
 import headertank.calc.result.IdleExpectation.Figure;
 import java.util.List;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -52,6 +50,9 @@ import org.springframework.test.web.servlet.request.RequestPostProcessor;
 @DatabaseTest
 @RecordApplicationEvents
 class HandoverIT {
+
+    @Autowired
+    Given given;
 
     @Autowired
     MockMvc mvc;
@@ -74,6 +75,7 @@ class HandoverIT {
     @Autowired
     ApplicationEvents events;
 
+    Given.Workshop workshop;
     long shop;
     long car;
     long check;
@@ -81,17 +83,11 @@ class HandoverIT {
 
     @BeforeEach
     void aRatedCar() {
-        shop = people.aShop();
-        people.actAs(shop, Role.TECHNICIAN);
-        car = specs.aCar();
-        specs.save(car, Specs.easy().seen(BuildField.FAN_DRIVE, "ELECTRIC").build(), "street");
-        check = checks.run(car, 1);
-        tech = people.in(shop, Role.TECHNICIAN);
-    }
-
-    @AfterEach
-    void nobody() {
-        People.nobody();
+        workshop = given.aWorkshop(Role.TECHNICIAN);
+        shop = workshop.shop();
+        car = workshop.aCar(Specs.easy().seen(BuildField.FAN_DRIVE, "ELECTRIC"), "street");
+        check = workshop.aCheck(car);
+        tech = workshop.with(Role.TECHNICIAN);
     }
 
     @Test
@@ -142,7 +138,7 @@ class HandoverIT {
         ChecklistLine again = state().line("fan-running-current").orElseThrow();
         assertThat(again.comparison().orElseThrow().verdict()).isEqualTo(ReadingComparison.Verdict.AS_EXPECTED);
         assertThat(again.isOpen()).isFalse();
-        assertThat(count("measurement")).isEqualTo(2);
+        assertThat(workshop.rows("measurement")).isEqualTo(2);
     }
 
     @Test
@@ -154,12 +150,12 @@ class HandoverIT {
                     .andExpect(content().string(containsString("Done, all right")))
                     .andExpect(content().string(not(containsString("<html"))));
         }
-        assertThat(count("measurement")).isEqualTo(1);
+        assertThat(workshop.rows("measurement")).isEqualTo(1);
         people.actAs(shop, Role.TECHNICIAN);
         UUID day = UUID.randomUUID();
         handovers.setDay(check, 293.15, day);
         handovers.setDay(check, 293.15, day);
-        assertThat(count("handover_day")).isEqualTo(1);
+        assertThat(workshop.rows("handover_day")).isEqualTo(1);
     }
 
     @Test
@@ -174,7 +170,7 @@ class HandoverIT {
                 .andExpect(content().string(containsString("Say what is wrong")));
         enter(key(), "no-such-item", "DONE", "", "").andExpect(status().isNotFound());
         enter("no key", "hoses", "DONE", "", "").andExpect(status().isBadRequest());
-        assertThat(count("measurement")).isZero();
+        assertThat(workshop.rows("measurement")).isZero();
     }
 
     @Test
@@ -209,7 +205,7 @@ class HandoverIT {
         photo(key(), "<script>alert(1)</script>".getBytes(), "x")
                 .andExpect(status().isUnprocessableContent())
                 .andExpect(content().string(containsString("This is not a picture")));
-        assertThat(count("handover_photo")).isZero();
+        assertThat(workshop.rows("handover_photo")).isZero();
     }
 
     @Test
@@ -262,7 +258,7 @@ class HandoverIT {
         specs.save(
                 car, Specs.easy().set(BuildField.FAN_FLOW, Stated.measured(0.5)).build(), "street");
         deliverWithReasons().andExpect(content().string(containsString("This check does not count any more")));
-        assertThat(count("handover_decision")).isZero();
+        assertThat(workshop.rows("handover_decision")).isZero();
     }
 
     @Test
@@ -287,7 +283,7 @@ class HandoverIT {
                 .andExpect(content().string(not(containsString("ho-entry"))));
         enter(key(), "hoses", "DONE", "", "").andExpect(status().isForbidden());
         photo(key(), Pictures.of("png", 40, 20), "x").andExpect(status().isForbidden());
-        assertThat(count("measurement")).isZero();
+        assertThat(workshop.rows("measurement")).isZero();
     }
 
     @Test
@@ -383,21 +379,7 @@ class HandoverIT {
     }
 
     private void sign(Decision decision) {
-        people.actAs(shop, Role.TECHNICIAN);
-        checks.sign(
-                check,
-                new SignOffForm(
-                        decision,
-                        "Signed with Street in mind.",
-                        checks.byId(check).result().conditions().stream()
-                                .map(CheckResult.Condition::key)
-                                .toList()));
-    }
-
-    private long count(String table) {
-        return jdbc.sql("select count(*) from " + table + " where shop_id = :s")
-                .param("s", shop)
-                .query(Long.class)
-                .single();
+        workshop.actAs(Role.TECHNICIAN);
+        workshop.sign(check, decision, "Signed with Street in mind.");
     }
 }

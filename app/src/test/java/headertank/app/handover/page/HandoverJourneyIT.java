@@ -6,6 +6,7 @@ import headertank.app.account.People;
 import headertank.app.check.Checks;
 import headertank.app.check.Specs;
 import headertank.app.database.ServedTest;
+import headertank.app.given.Given;
 import headertank.app.handover.Handovers;
 import headertank.app.handover.photo.Pictures;
 import headertank.app.journey.Browser;
@@ -35,10 +36,10 @@ class HandoverJourneyIT {
     int port;
 
     @Autowired
-    People people;
+    Given given;
 
     @Autowired
-    Specs specs;
+    People people;
 
     @Autowired
     Checks checks;
@@ -54,14 +55,11 @@ class HandoverJourneyIT {
 
     @BeforeEach
     void aRatedCar() {
-        long shop = people.aShop();
-        login = people.anAccount(shop, Role.TECHNICIAN);
-        people.actAs(shop, Role.TECHNICIAN);
-        long car = specs.aCar();
-        specs.save(car, Specs.easy().seen(BuildField.FAN_DRIVE, "ELECTRIC").build(), "street");
-        check = checks.run(car, 1);
+        var workshop = given.aWorkshop(Role.TECHNICIAN);
+        login = people.anAccount(workshop.shop(), Role.TECHNICIAN);
+        long car = workshop.aCar(Specs.easy().seen(BuildField.FAN_DRIVE, "ELECTRIC"), "street");
+        check = workshop.aCheck(car);
         handovers.setDay(check, 293.15, UUID.randomUUID());
-        People.nobody();
     }
 
     @Test

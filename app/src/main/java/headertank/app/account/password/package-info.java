@@ -1,0 +1,2 @@
+/** What counts as a password, and changing one’s own. */
+package headertank.app.account.password;

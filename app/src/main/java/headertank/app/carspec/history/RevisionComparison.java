@@ -1,0 +1,186 @@
+package headertank.app.carspec.history;
+
+import headertank.app.carspec.Spec;
+import headertank.app.field.FieldText;
+import headertank.calc.Rater;
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildDifference;
+import headertank.calc.carspec.Change;
+import headertank.calc.carspec.FieldChange;
+import headertank.calc.duty.Duty;
+import headertank.calc.quantity.InputException;
+import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.quantity.Provenance;
+import headertank.calc.result.Attribution;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Component;
+
+/** How many degrees of margin each difference of two specs cost or gained, for each duty of either. */
+@Component
+public class RevisionComparison {
+
+    /** More differences than this are not told apart: each would cost seconds and mean nothing. */
+    static final int MOST_CHANGES = 24;
+
+    /** An effect below this is shown as none [K]. */
+    private static final double NOTHING_K = 0.05;
+
+    /** Half the width of the bar chart. */
+    private static final double HALF_BAR = 100;
+
+    /**
+     * One duty.
+     *
+     * @param problem why there are no figures, empty when there are
+     * @param effects what each change cost or gained, costliest first
+     * @param withoutEffect labels of changes that do nothing for this duty
+     * @param cautions sentences on how far to trust the figures
+     */
+    public record DutyCost(
+            String dutyId,
+            String label,
+            String problem,
+            double beforeK,
+            double afterK,
+            List<Effect> effects,
+            List<String> withoutEffect,
+            List<String> cautions) {}
+
+    /**
+     * One change, as a line of the table and a bar of the chart.
+     *
+     * @param barX left end of the bar on a scale of 0 to 200 with zero effect at 100
+     */
+    public record Effect(
+            Differences.Line line, double shareK, double aloneK, double lastK, double barX, double barWidth) {
+
+        public boolean costs() {
+            return shareK <= -NOTHING_K;
+        }
+
+        public boolean gains() {
+            return shareK >= NOTHING_K;
+        }
+    }
+
+    private final Supplier<Rater> rater;
+    private final FieldText text;
+    private final Differences differences;
+
+    RevisionComparison(Supplier<Rater> rater, FieldText text, Differences differences) {
+        this.rater = rater;
+        this.text = text;
+        this.differences = differences;
+    }
+
+    /** One answer for each installed duty of either spec. */
+    public List<DutyCost> between(Spec before, Spec after) {
+        Map<String, Differences.Line> lines = differences.between(before, after).stream()
+                .collect(Collectors.toMap(Differences.Line::key, Function.identity(), (a, b) -> a, LinkedHashMap::new));
+        Set<String> ids = new TreeSet<>(before.dutyIds());
+        ids.addAll(after.dutyIds());
+        return ids.stream()
+                .filter(id -> rater.get().duties().containsKey(id))
+                .map(id -> duty(rater.get().duties().get(id), before.build(), after.build(), lines))
+                .toList();
+    }
+
+    private DutyCost duty(Duty duty, Build before, Build after, Map<String, Differences.Line> lines) {
+        Build telling = withoutSilentChanges(before, after);
+        int changes = Change.between(before, telling).size();
+        if (changes > MOST_CHANGES) {
+            return failed(duty, text.message("compare.too-many", ""));
+        }
+        try {
+            return cost(duty, before, telling, lines);
+        } catch (InputException | OutOfRangeException e) {
+            return failed(duty, text.message("compare.impossible", e.getMessage(), e.getMessage()));
+        }
+    }
+
+    private DutyCost failed(Duty duty, String problem) {
+        return new DutyCost(
+                duty.id(), text.duty(duty.id()), problem, Double.NaN, Double.NaN, List.of(), List.of(), List.of());
+    }
+
+    /** A value that only changed its source weighs the same as before, unless an advertisement is involved: no need to rate it. */
+    private static Build withoutSilentChanges(Build before, Build after) {
+        Build telling = after;
+        for (FieldChange change : BuildDifference.between(before, after)) {
+            boolean advertised = change.before()
+                            .filter(e -> e.from() == Provenance.ADVERTISED)
+                            .isPresent()
+                    || change.after()
+                            .filter(e -> e.from() == Provenance.ADVERTISED)
+                            .isPresent();
+            if (change.onlyProvenance() && !advertised) {
+                telling = telling.withFieldOf(before, change.field());
+            }
+        }
+        return telling;
+    }
+
+    private DutyCost cost(Duty duty, Build before, Build after, Map<String, Differences.Line> lines) {
+        Attribution found = rater.get().compare(before, after, duty);
+        double widest = found.effects().stream()
+                .mapToDouble(e -> Math.abs(e.shareK()))
+                .max()
+                .orElse(0);
+        Map<String, Differences.Line> silent = new LinkedHashMap<>(lines);
+        silent.remove("duties");
+        List<Effect> effects = new ArrayList<>();
+        for (Attribution.Effect e : found.effects()) {
+            boolean matters = Math.abs(e.shareK()) >= NOTHING_K
+                    || Math.abs(e.aloneK()) >= NOTHING_K
+                    || Math.abs(e.lastK()) >= NOTHING_K;
+            if (matters) {
+                Differences.Line line = silent.remove(e.change().key());
+                e.change().with().forEach(f -> silent.remove(f.field().key()));
+                double width = widest == 0 ? 0 : HALF_BAR * Math.abs(e.shareK()) / widest;
+                effects.add(new Effect(
+                        line, e.shareK(), e.aloneK(), e.lastK(), e.shareK() < 0 ? HALF_BAR - width : HALF_BAR, width));
+            }
+        }
+        return new DutyCost(
+                duty.id(),
+                text.duty(duty.id()),
+                "",
+                found.beforeK(),
+                found.afterK(),
+                effects,
+                silent.values().stream().map(Differences.Line::label).toList(),
+                cautions(duty, before, after, found));
+    }
+
+    private List<String> cautions(Duty duty, Build before, Build after, Attribution found) {
+        List<String> cautions = new ArrayList<>();
+        if (duty.schedule().isPresent()) {
+            cautions.add(text.message("compare.by-run", ""));
+        }
+        if (rater.get().isBound(before, duty)) {
+            cautions.add(text.message("compare.bound.before", ""));
+        }
+        if (rater.get().isBound(after, duty)) {
+            cautions.add(text.message("compare.bound.after", ""));
+        }
+        if (!found.exact()) {
+            cautions.add(text.message("compare.sampled", ""));
+        }
+        boolean assumed = found.effects().stream()
+                .flatMap(e -> e.change().field().stream())
+                .anyMatch(f -> f.before().isEmpty() || f.after().isEmpty());
+        if (assumed) {
+            cautions.add(text.message("compare.assumed", ""));
+        }
+        cautions.add(text.message("compare.expected", ""));
+        return cautions;
+    }
+}

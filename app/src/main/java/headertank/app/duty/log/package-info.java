@@ -1,0 +1,2 @@
+/** A duty from a log of time, road speed, engine speed and load. */
+package headertank.app.duty.log;

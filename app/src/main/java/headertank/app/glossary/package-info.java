@@ -1,0 +1,2 @@
+/** What the words on the pages mean. */
+package headertank.app.glossary;

@@ -1,0 +1,111 @@
+package headertank.app.glossary;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import headertank.app.account.People;
+import headertank.app.database.DatabaseTest;
+import headertank.app.shop.Role;
+import headertank.calc.carspec.BuildField;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.core.io.Resource;
+import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.request.RequestPostProcessor;
+
+/** Each word has its sentence, and whatever leads to one arrives. */
+@DatabaseTest
+class GlossaryIT {
+
+    private static final Pattern LINK = Pattern.compile("glossary/term :: link\\('([^']+)'");
+    private static final Pattern ENTRY = Pattern.compile(
+            "<div class=\"panel\" id=\"([^\"]+)\">\\s*<dt>(.*?)</dt>\\s*<dd>(.*?) <span", Pattern.DOTALL);
+
+    @Autowired
+    MockMvc mvc;
+
+    @Autowired
+    People people;
+
+    RequestPostProcessor somebody;
+
+    @BeforeEach
+    void somebody() {
+        somebody = people.in(people.aShop(), Role.TECHNICIAN);
+    }
+
+    private String page(String words, Locale locale) throws Exception {
+        return mvc.perform(get("/glossary").param("q", words).with(somebody).locale(locale))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsString(StandardCharsets.UTF_8);
+    }
+
+    private static TreeSet<String> words(String page) {
+        TreeSet<String> words = new TreeSet<>();
+        Matcher entry = ENTRY.matcher(page);
+        while (entry.find()) {
+            assertThat(words.add(entry.group(1)))
+                    .as("twice: %s", entry.group(1))
+                    .isTrue();
+            assertThat(entry.group(3).strip()).as(entry.group(1)).endsWith(".").hasSizeGreaterThan(20);
+            assertThat(entry.group(3).strip().replaceAll("[.](?=\\S)", ""))
+                    .as("one sentence: %s", entry.group(3))
+                    .containsOnlyOnce(".");
+        }
+        return words;
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de"})
+    void everyFieldAndEveryTermHasOneSentence(String language) throws Exception {
+        TreeSet<String> words = words(page("", Locale.forLanguageTag(language)));
+        for (BuildField field : BuildField.values()) {
+            assertThat(words).contains(field.name());
+        }
+        assertThat(words).hasSize(BuildField.values().length + Term.values().length);
+    }
+
+    @Test
+    void everyLinkToATermArrives() throws Exception {
+        TreeSet<String> words = words(page("", Locale.ENGLISH));
+        assertThat(linked()).isNotEmpty();
+        assertThat(words).containsAll(linked());
+    }
+
+    private static TreeSet<String> linked() throws IOException {
+        TreeSet<String> linked = new TreeSet<>();
+        for (Resource template :
+                new PathMatchingResourcePatternResolver().getResources("classpath:/templates/**/*.html")) {
+            Matcher link = LINK.matcher(template.getContentAsString(StandardCharsets.UTF_8));
+            while (link.find()) {
+                linked.add(link.group(1));
+            }
+        }
+        return linked;
+    }
+
+    @Test
+    void aTermIsFoundByWordsInAnyOrderAndShowsItsUnit() throws Exception {
+        for (String asked : List.of("boils day", "day boils", "ATB")) {
+            assertThat(words(page(asked, Locale.ENGLISH))).as(asked).contains("atb");
+        }
+        String flow = page("moves nothing one fan", Locale.ENGLISH);
+        assertThat(words(flow)).containsExactly("FAN_FLOW");
+        assertThat(flow).contains("m³/h");
+        assertThat(page("no such word at all", Locale.ENGLISH)).contains("Nothing found");
+    }
+}

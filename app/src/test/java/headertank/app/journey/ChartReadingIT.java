@@ -1,0 +1,60 @@
+package headertank.app.journey;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import headertank.app.database.ServedTest;
+import headertank.app.demo.DemoData;
+import headertank.app.shop.Role;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.Keys;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.context.TestPropertySource;
+
+/** Drawings say their values where somebody points, touches, or goes by the arrow keys. */
+@ServedTest
+@TestPropertySource(properties = "headertank.demo=true")
+class ChartReadingIT {
+
+    /** What a tick of the first panel says, and what is read on a line at the height of that tick. */
+    private static final String TICKS = """
+            const svg = document.querySelector('svg[data-read]');
+            const line = svg.querySelector('polyline[data-low]');
+            return [line.dataset.low.split('|')[1], line.dataset.high.split('|')[1], svg.dataset.low.split('|')[1], svg.dataset.high.split('|')[1]];""";
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    DemoData demo;
+
+    @Test
+    void aDrawingIsReadByKeysAndByTouch() {
+        Map<String, Long> ids = demo.ensure();
+        try (Browser browser = Browser.at(port)) {
+            var desk = DemoData.login(Role.FRONT_DESK.name());
+            browser.signIn(desk.getKey(), desk.getValue());
+            browser.open("/duties").waitFor(".reader input");
+            browser.find(".reader input").sendKeys(Keys.HOME, Keys.ARROW_RIGHT);
+            String first = browser.find(".reader output").getText();
+            assertThat(first).contains("minutes: ", "km/h");
+            browser.find(".reader input").sendKeys(Keys.END);
+            String last = browser.find(".reader output").getText();
+            assertThat(last).isNotEqualTo(first);
+            List<?> ticks = (List<?>) browser.script(TICKS);
+            double end = Double.parseDouble(last.split(" ")[0]);
+            assertThat(end).isGreaterThanOrEqualTo(Double.parseDouble((String) ticks.get(3)) * 0.99);
+
+            browser.touch().tap("svg[data-read]");
+            String middle = browser.find(".reader output").getText();
+            assertThat(Double.parseDouble(middle.split(" ")[0])).isBetween(0.3 * end, 0.7 * end);
+
+            browser.open("/checks/" + ids.get("check") + "/drawing").waitFor(".reader input");
+            browser.find(".reader input").sendKeys(Keys.END);
+            assertThat(browser.find(".reader output").getText()).contains(";");
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+}

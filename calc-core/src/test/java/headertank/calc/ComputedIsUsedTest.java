@@ -1,0 +1,115 @@
+package headertank.calc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
+import headertank.calc.coolant.PumpInlet;
+import headertank.calc.duty.StandardDuties;
+import headertank.calc.engine.TaylorCrossCheck;
+import headertank.calc.quantity.Stated;
+import headertank.calc.result.Balance;
+import headertank.calc.risk.Flag;
+import headertank.calc.verdict.DutyOutcome;
+import headertank.calc.verdict.Finding;
+import java.util.List;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.Test;
+
+/** What the models compute beside the balance reaches the rating. */
+class ComputedIsUsedTest {
+
+    private static final Rater RATER = Rater.standard();
+
+    @Test
+    void aPumpThatDrawsVapourCoolsLess() {
+        double[] as = CoreWithOneFigureChanged.ask(PumpInlet.class, 60e3, 60e3, WithoutPressure.class);
+        double[] worse = CoreWithOneFigureChanged.ask(PumpInlet.class, 60e3, 20e3, WithoutPressure.class);
+        assertThat(worse[0]).as("margin").isLessThan(as[0] - 0.02);
+        assertThat(worse[1]).as("flow through the radiator").isLessThan(0.99 * as[1]);
+        assertThat(RATER.marginK(new WithoutPressure().build, StandardDuties.TRACK))
+                .as("the cap's pressure keeps the pump's flow up")
+                .isLessThan(RATER.marginK(withCap(1.3e5, 1), StandardDuties.TRACK) - 0.01);
+        assertThat(RATER.preview(new WithoutPressure().build, List.of(StandardDuties.TRACK))
+                        .duty("track")
+                        .findings())
+                .extracting(Finding::code)
+                .contains(Finding.Code.PUMP_INLET);
+    }
+
+    @Test
+    void aPumpWithPressureAtItsInletIsThatOfItsCurve() {
+        Build build = withCap(1.3e5, 1);
+        assertThat(RATER.marginK(build, StandardDuties.TRACK))
+                .isEqualTo(RATER.marginK(withCap(1.6e5, 1), StandardDuties.TRACK));
+    }
+
+    @Test
+    void aTiredCapBoilsSooner() {
+        double fresh = boilingMarginK(withCap(1.3e5, 1));
+        double tired = boilingMarginK(withCap(1.3e5, 0.85));
+        assertThat(fresh - tired).isBetween(2.0, 4.0);
+        assertThat(tired).isCloseTo(boilingMarginK(withCap(0.85 * 1.3e5, 1)), within(1e-9));
+    }
+
+    @Test
+    void anOldCarIsTakenToHaveATiredCap() {
+        assertThat(RATER.resolve(Build.forCar(CarClass.OLD_STREET).build()).value(BuildField.CAP_HELD))
+                .isLessThan(0.9);
+        Flag flag = RATER.preview(withCap(1.1e5, 0.2), List.of(StandardDuties.TRACK)).flags().stream()
+                .filter(f -> f.ruleId().equals("cap-too-weak"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(flag.consequences())
+                .filteredOn(c -> c.what().equals("cap pressure that this one holds"))
+                .singleElement()
+                .satisfies(c -> assertThat(c.value()).isCloseTo(0.22e5, within(1e-6)));
+    }
+
+    @Test
+    void twoWaysToTheHeatThatDisagreeWidenTheBand() {
+        double[] agree = CoreWithOneFigureChanged.ask(TaylorCrossCheck.class, 10.4, 10.4, Street.class);
+        double[] disagree = CoreWithOneFigureChanged.ask(TaylorCrossCheck.class, 10.4, 20.8, Street.class);
+        assertThat(disagree[0]).isEqualTo(agree[0]);
+        assertThat(disagree[1]).isGreaterThan(1.05 * agree[1]);
+    }
+
+    private static double boilingMarginK(Build build) {
+        return RATER.preview(build, List.of(StandardDuties.TRACK))
+                .duty("track")
+                .outcome()
+                .boilingMarginK();
+    }
+
+    private static Build withCap(double gaugePa, double heldShare) {
+        return Builds.drift()
+                .change()
+                .set(BuildField.CAP_PRESSURE, Stated.measured(gaugePa))
+                .set(BuildField.CAP_HELD, Stated.measured(heldShare))
+                .build();
+    }
+
+    /** A car whose cap holds nothing: margin and flow through the radiator on the track. */
+    public static final class WithoutPressure implements Supplier<double[]> {
+        private final Build build = withCap(0, 1);
+
+        @Override
+        public double[] get() {
+            DutyOutcome o = Rater.standard()
+                    .preview(build, List.of(StandardDuties.TRACK))
+                    .duty("track")
+                    .outcome();
+            Balance.Steady s = (Balance.Steady) o.deciding().balance();
+            return new double[] {o.coolantMarginK(), s.radiatorM3PerS()};
+        }
+    }
+
+    /** A car on the hill: margin and half width of its band. */
+    public static final class Street extends StatedSpreadTest.Asked {
+        public Street() {
+            super(Builds.track(), StandardDuties.STREET);
+        }
+    }
+}
