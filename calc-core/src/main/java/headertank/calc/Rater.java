@@ -8,15 +8,16 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.FanControlKind;
 import headertank.calc.choice.SensorPlacement;
+import headertank.calc.coreclass.CoreClass;
+import headertank.calc.coreclass.CoreClassSource;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.DutySource;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.judged.DutyRater;
+import headertank.calc.judged.Samples;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.SiFigure;
 import headertank.calc.quantity.WorkingSection;
-import headertank.calc.radiator.CoreClass;
-import headertank.calc.radiator.CoreClassSource;
 import headertank.calc.rating.CurvesAround;
 import headertank.calc.rating.FanControlOf;
 import headertank.calc.rating.Plant;
@@ -77,8 +78,14 @@ import java.util.function.ToDoubleFunction;
  */
 public final class Rater {
 
-    /** Samples of a full rating. */
+    /** Samples of a full rating of which each duty is sure. */
     public static final int SAMPLES = 256;
+
+    /** Most samples of a duty whose probability lies near one at which its verdict turns. */
+    public static final int MOST_SAMPLES = 4096;
+
+    /** Seed of all samples: no change of a car rolls the dice anew. */
+    private static final long SEED = 20261127L;
 
     private static final int MOST_IMPROVEMENTS = 6;
     private static final int IDLE_SAMPLES = 96;
@@ -208,9 +215,9 @@ public final class Rater {
         return Resolved.of(build, coreClasses, standIns);
     }
 
-    /** @return a full rating: verdicts with uncertainty, and flags; the seed follows from the values of the build */
+    /** @return a full rating: verdicts with uncertainty, and flags; more samples where a verdict hangs on them */
     public Rating rate(Build build, List<Duty> asked) {
-        return rate(build, asked, SAMPLES);
+        return rate(build, asked, SAMPLES, MOST_SAMPLES);
     }
 
     /** @return a rating without uncertainty, for a preview while somebody types */
@@ -221,14 +228,17 @@ public final class Rater {
     /**
      * @param build what is known of the car
      * @param asked duties to rate, at least one
-     * @param samples number of samples, 0 for none
+     * @param samples number of samples of each duty, 0 for none
      */
     public Rating rate(Build build, List<Duty> asked, int samples) {
+        return rate(build, asked, samples, samples);
+    }
+
+    private Rating rate(Build build, List<Duty> asked, int samples, int most) {
         if (asked.isEmpty()) {
             throw new IllegalArgumentException("name at least one duty to rate");
         }
         Resolved resolved = resolve(build);
-        long seed = seedOf(resolved);
         Plant plant = Plant.of(resolved);
         List<PlugIn> plugIns = sources(asked);
         List<Note> notes = new ArrayList<>();
@@ -239,7 +249,10 @@ public final class Rater {
             outcomes.add(outcome);
         }
         if (samples > 0) {
-            outcomes.replaceAll(o -> DutyRater.sampled(resolved, o, samples, seed));
+            List<Double> turns =
+                    policies.stream().flatMap(p -> p.turns().stream()).toList();
+            Samples sampling = new Samples(samples, most, turns, SEED);
+            outcomes.replaceAll(o -> DutyRater.sampled(resolved, o, sampling));
         }
         List<DutyVerdict> verdicts =
                 outcomes.stream().map(o -> judge(o, plugIns)).toList();
@@ -248,7 +261,7 @@ public final class Rater {
                 verdicts.stream().map(v -> cappedBy(flags, v)).toList();
         List<Improvement> improvements = samples > 0 ? improvements(resolved, asked) : List.of();
         return new Rating(
-                build, resolved, capped, flags, improvements, notes, plugIns, seed, samples, Version.CALC_CORE);
+                build, resolved, capped, flags, improvements, notes, plugIns, SEED, samples, Version.CALC_CORE);
     }
 
     /** Who supplied the duties asked for, the classes of core, and what fills gaps. */
@@ -321,7 +334,7 @@ public final class Rater {
     }
 
     private List<Flag> flags(Build build, Resolved resolved, List<DutyVerdict> verdicts, List<PlugIn> plugIns) {
-        RiskContext context = new CarUnderReview(build, resolved, verdicts, coreClasses);
+        RiskContext context = new CarUnderReview(resolved, verdicts, this::resolve);
         List<Flag> flags = new ArrayList<>();
         for (RiskRule rule : rules) {
             String problem = "";
@@ -470,7 +483,12 @@ public final class Rater {
 
     /** @return what a sensor at this place shows in the steady state [K] */
     public static double sensorShowsK(SensorPlacement place, Balance.Steady s) {
-        return sensorShowsK(place, s.engineOutK(), s.radiatorOutK(), s.ambientK(), s.radiatorM3PerS());
+        return sensorShowsK(
+                place,
+                s.engineOutK(),
+                s.coolant().radiatorOutK(),
+                s.ambientK(),
+                s.coolant().radiatorM3PerS());
     }
 
     /**
@@ -483,16 +501,6 @@ public final class Rater {
      */
     public IdleExpectation idleInWorkshop(Build build, double ambientK) {
         Resolved here = resolve(build.inAir(ambientK));
-        return IdleInWorkshop.of(here, IDLE_SAMPLES, seedOf(here));
-    }
-
-    /** The same values give the same seed: FNV-1a over the bits of every value and option. */
-    private static long seedOf(Resolved r) {
-        long h = 0xcbf29ce484222325L;
-        for (BuildField f : BuildField.values()) {
-            h = (h ^ Double.doubleToLongBits(r.value(f))) * 0x100000001b3L;
-            h = (h ^ r.token(f).hashCode()) * 0x100000001b3L;
-        }
-        return h;
+        return IdleInWorkshop.of(here, IDLE_SAMPLES, SEED);
     }
 }

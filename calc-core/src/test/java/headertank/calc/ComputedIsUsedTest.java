@@ -102,7 +102,7 @@ class ComputedIsUsedTest {
                     .duty("track")
                     .outcome();
             Balance.Steady s = (Balance.Steady) o.deciding().balance();
-            return new double[] {o.coolantMarginK(), s.radiatorM3PerS()};
+            return new double[] {o.coolantMarginK(), s.coolant().radiatorM3PerS()};
         }
     }
 

@@ -58,11 +58,11 @@ class RegressionTest {
         Balance.Steady s = (Balance.Steady) rated.balance();
         Figures f = rated.figures().orElseThrow();
         assertThat(s.engineOutK()).isCloseTo(hotK, within(KELVIN));
-        assertThat(s.oilK()).isCloseTo(oilK, within(KELVIN));
+        assertThat(s.oil().oilK()).isCloseTo(oilK, within(KELVIN));
         assertThat(f.limitingAmbientK()).isCloseTo(limitingK, within(KELVIN));
         assertThat(f.boilingAmbientK()).isCloseTo(boilingK, within(KELVIN));
-        assertThat(s.airMassKgPerS()).isCloseTo(airKgPerS, within(2e-6));
-        assertThat(1e3 * s.radiatorM3PerS()).isCloseTo(litresPerS, within(1e-6));
+        assertThat(s.air().massKgPerS()).isCloseTo(airKgPerS, within(2e-6));
+        assertThat(1e3 * s.coolant().radiatorM3PerS()).isCloseTo(litresPerS, within(1e-6));
     }
 
     @ParameterizedTest

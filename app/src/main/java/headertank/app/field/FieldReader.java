@@ -157,7 +157,8 @@ public class FieldReader {
     /** The other field's value that a contradiction is about. */
     private String other(BuildField field, Map<BuildField, Entry> entries) {
         return switch (field) {
-            case ENGINE_IDLE -> text.show(field, 0.6 * number(entries, BuildField.ENGINE_SPEED));
+            case ENGINE_IDLE ->
+                text.show(field, BuildField.IDLE_BELOW_SHARE * number(entries, BuildField.ENGINE_SPEED));
             case FAN_START_CURRENT -> text.show(field, number(entries, BuildField.FAN_CURRENT));
             case LOWEST_AMBIENT -> text.show(field, number(entries, BuildField.AMBIENT));
             default -> "";

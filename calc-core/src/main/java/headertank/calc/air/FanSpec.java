@@ -56,11 +56,6 @@ public record FanSpec(
                 count, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, USUAL_SHAPE, false, USUAL_WINDMILLING_LOSS);
     }
 
-    /** @return the same fans, another number of them */
-    public FanSpec times(int number) {
-        return new FanSpec(number, freeFlowM3PerS, shutOffPa, diameterM, hubDiameterM, shape, pushing, windmillingLoss);
-    }
-
     /** @return area between hub and blade tips of one fan [m2] */
     public double annulusM2() {
         return annulusM2(diameterM, hubDiameterM);

@@ -17,10 +17,12 @@ import static headertank.calc.carspec.FieldGroup.USE;
 import headertank.calc.choice.AirExit;
 import headertank.calc.choice.BypassState;
 import headertank.calc.choice.CoolantBase;
+import headertank.calc.choice.CoreMaterial;
 import headertank.calc.choice.Ducting;
 import headertank.calc.choice.FanControlKind;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.FanMounting;
+import headertank.calc.choice.FinKind;
 import headertank.calc.choice.OilCooling;
 import headertank.calc.choice.OilThermostatFitting;
 import headertank.calc.choice.PumpDrive;
@@ -35,8 +37,6 @@ import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Range;
 import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Spread;
-import headertank.calc.radiator.CoreMaterial;
-import headertank.calc.radiator.FinKind;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -338,6 +338,9 @@ public enum BuildField {
             false),
     OIL_LIMIT("limit.oilK", LIMIT, "Hottest oil allowed", SiUnit.KELVIN, 373.15, 443.15, Off.EXACT, false);
 
+    /** An engine idles below this share of its speed at rated power; modelling choice [-]. */
+    public static final double IDLE_BELOW_SHARE = 0.6;
+
     private final String key;
     private final FieldGroup group;
     private final String label;
@@ -418,7 +421,7 @@ public enum BuildField {
 
     /**
      * @return tokens of a choice in their order; empty for a number, and for {@link #CORE_CLASS}, whose options come
-     *     from the installed {@link headertank.calc.radiator.CoreClassSource}s
+     *     from the installed {@link headertank.calc.coreclass.CoreClassSource}s
      */
     public List<String> options() {
         return options;

@@ -28,11 +28,12 @@ final class Contradictions {
     static void find(Map<BuildField, Entry> entries, List<InputProblem> found) {
         if (entries.get(BuildField.ENGINE_SPEED) instanceof Stated rated
                 && entries.get(BuildField.ENGINE_IDLE) instanceof Stated idle
-                && idle.si() >= 0.6 * rated.si()) {
+                && idle.si() >= BuildField.IDLE_BELOW_SHARE * rated.si()) {
+            String limit = number(BuildField.IDLE_BELOW_SHARE * rated.si());
             found.add(problem(
                     BuildField.ENGINE_IDLE,
                     number(idle.si()),
-                    "less than 0.6 of the speed at rated power, here " + number(0.6 * rated.si()) + " 1/s",
+                    "less than " + BuildField.IDLE_BELOW_SHARE + " of the speed at rated power, here " + limit + " 1/s",
                     InputProblem.Code.CONTRADICTION));
         }
         if (entries.get(BuildField.FAN_CURRENT) instanceof Stated running

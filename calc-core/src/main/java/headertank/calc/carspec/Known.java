@@ -1,9 +1,9 @@
 package headertank.calc.carspec;
 
+import headertank.calc.coreclass.CoreClass;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.InputProblem;
 import headertank.calc.quantity.Stated;
-import headertank.calc.radiator.CoreClass;
 import java.util.List;
 import java.util.Map;
 

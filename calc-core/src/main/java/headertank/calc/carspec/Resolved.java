@@ -1,11 +1,11 @@
 package headertank.calc.carspec;
 
+import headertank.calc.coreclass.CoreClass;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Spread;
 import headertank.calc.quantity.Stated;
-import headertank.calc.radiator.CoreClass;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -43,20 +43,12 @@ public final class Resolved {
     }
 
     /**
-     * Fills the gaps of a build with the defaults of its class.
+     * Fills the gaps of a build with a shop's own figures, and the rest with the defaults of its class.
      *
      * @param build what is known
      * @param coreClasses the installed core classes by id
-     * @throws headertank.calc.quantity.InputException when the build names a core class that is not installed
-     */
-    public static Resolved of(Build build, Map<String, CoreClass> coreClasses) {
-        return of(build, coreClasses, Map.of());
-    }
-
-    /**
-     * Fills the gaps of a build with a shop's own figures, and the rest with the defaults of its class.
-     *
      * @param standIns the shop's figures for numbers that a build may leave open [SI]
+     * @throws headertank.calc.quantity.InputException when the build names a core class that is not installed
      */
     public static Resolved of(Build build, Map<String, CoreClass> coreClasses, Map<BuildField, Double> standIns) {
         double[] values = new double[FIELDS.length];

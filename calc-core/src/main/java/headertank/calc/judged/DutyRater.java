@@ -121,24 +121,38 @@ public final class DutyRater {
     }
 
     /**
+     * Samples an outcome: once as many cars as are asked for, and as many again until the sampling error of the probability
+     * that the coolant passes its limit is at most a quarter of the distance to each probability that a verdict turns at.
+     *
      * @param car the car
      * @param nominal what it is expected to do
-     * @param samples number of sampled cars
-     * @param seed seed of the samples
-     * @return the outcome with its sampled margin and probabilities, the run with the spreads of the point that decides; a sample outside what a model accepts counts as failed
+     * @param sampling how to sample
+     * @return the outcome with its sampled margin and probabilities, the run with the spreads of the point that decides; a
+     *     sample outside what a model accepts counts as failed
      */
-    public static DutyOutcome sampled(Resolved car, DutyOutcome nominal, int samples, long seed) {
+    public static DutyOutcome sampled(Resolved car, DutyOutcome nominal, Samples sampling) {
         Map<String, ModelSpread> spreads = new HashMap<>();
         nominal.points().forEach(p -> spreads.put(p.point().id(), ModelSpread.of(car, p)));
-        List<double[]> margins = new Sampling(car, samples, seed)
-                .each(
-                        sampled ->
-                                margins(id -> sampled.at(spreads.get(id)), nominal.decidingPointId(), nominal.duty()),
-                        FAILED);
+        List<double[]> margins = new ArrayList<>();
+        long seed = sampling.seed();
+        do {
+            margins.addAll(new Sampling(car, sampling.atOnce(), seed++)
+                    .each(
+                            sampled -> margins(
+                                    id -> sampled.at(spreads.get(id)), nominal.decidingPointId(), nominal.duty()),
+                            FAILED));
+        } while (margins.size() + sampling.atOnce() <= sampling.most() && !isSure(margins, sampling.turns()));
         double[] coolant = margins.stream().mapToDouble(m -> m[0]).toArray();
         double[] boiling = margins.stream().mapToDouble(m -> m[1]).toArray();
         return nominal.sampled(
                 Distribution.of(coolant), Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0));
+    }
+
+    private static boolean isSure(List<double[]> margins, List<Double> turns) {
+        double p =
+                Distribution.shareBelow(margins.stream().mapToDouble(m -> m[0]).toArray(), 0);
+        double error = Distribution.standardError(p, margins.size());
+        return turns.stream().allMatch(t -> error <= 0.25 * Math.abs(p - t));
     }
 
     /** @return coolant margin that decides [K]; without a steady state that of the hottest temperature tried */

@@ -1,5 +1,6 @@
 package headertank.calc.radiator;
 
+import headertank.calc.choice.FinKind;
 import headertank.calc.fluid.Air;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.quantity.Note;

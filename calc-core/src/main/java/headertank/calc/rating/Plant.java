@@ -155,7 +155,9 @@ public final class Plant {
                 (int) Math.rint(r.value(BuildField.ENGINE_CYLINDERS)),
                 r.value(BuildField.ENGINE_POWER),
                 r.value(BuildField.ENGINE_SPEED),
-                Math.min(r.value(BuildField.ENGINE_IDLE), 0.6 * r.value(BuildField.ENGINE_SPEED)),
+                Math.min(
+                        r.value(BuildField.ENGINE_IDLE),
+                        BuildField.IDLE_BELOW_SHARE * r.value(BuildField.ENGINE_SPEED)),
                 r.option(BuildField.FUEL, Fuel.class),
                 r.has(BuildField.ENGINE_EFFICIENCY)
                         ? OptionalDouble.of(r.value(BuildField.ENGINE_EFFICIENCY))

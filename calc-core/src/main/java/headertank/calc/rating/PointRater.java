@@ -37,18 +37,18 @@ public final class PointRater {
         double limit = plant.resolved().value(BuildField.COOLANT_LIMIT);
         double coolantMargin = limit - s.engineOutK();
         double boilingMargin = s.boilingK() - s.engineOutK();
-        double difference = s.engineOutK() - s.airInK();
+        double difference = s.engineOutK() - s.air().inK();
         Figures figures = new Figures(
                 coolantMargin,
-                plant.resolved().value(BuildField.OIL_LIMIT) - s.oilK(),
+                plant.resolved().value(BuildField.OIL_LIMIT) - s.oil().oilK(),
                 boilingMargin,
                 solver.ambientForCoolantK(limit),
                 s.ambientK() + coolantMargin,
                 solver.ambientForCoolantK(s.boilingK()),
                 s.ambientK() + boilingMargin,
                 difference,
-                difference > 0 ? s.radiatorHeatW() / difference : 0,
-                s.radiatorOutK() - s.airInK());
+                difference > 0 ? s.core().heatW() / difference : 0,
+                s.coolant().radiatorOutK() - s.air().inK());
         return new PointRating(point, balance, Optional.of(figures), notes, spread);
     }
 

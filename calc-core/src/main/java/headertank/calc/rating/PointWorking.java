@@ -66,10 +66,10 @@ public final class PointWorking {
                     WorkedPart.RADIATOR,
                     plant.radiator()
                             .working(
-                                    s.airMassKgPerS(),
-                                    s.airInK(),
+                                    s.air().massKgPerS(),
+                                    s.air().inK(),
                                     plant.atmospherePa(),
-                                    s.radiatorM3PerS(),
+                                    s.coolant().radiatorM3PerS(),
                                     plant.coolant(),
                                     s.engineOutK()));
             oil(solver, s);
@@ -112,19 +112,9 @@ public final class PointWorking {
         add(
                 WorkedPart.COOLANT,
                 List.of(
-                        line(
-                                WorkedQuantity.THERMOSTAT_LIFT,
-                                "s",
-                                "-",
-                                s.lift(),
-                                "0.006 + 0.994 z^2 (3 - 2 z), " + CHOICE),
+                        line(WorkedQuantity.THERMOSTAT_LIFT, "s", "-", s.coolant().lift(), "0.006 + 0.994 z^2 (3 - 2 z), " + CHOICE),
                         line(WorkedQuantity.MASS_SHARE_OF_GLYCOL, "x", "-", c.glycolMassFraction(), "build"),
-                        line(
-                                WorkedQuantity.DENSITY_AT_THE_ENGINE_S_OUTLET,
-                                "rho",
-                                "kg/m3",
-                                c.densityKgPerM3(t),
-                                c.source()),
+                        line(WorkedQuantity.DENSITY_AT_THE_ENGINE_S_OUTLET, "rho", "kg/m3", c.densityKgPerM3(t), c.source()),
                         line(WorkedQuantity.HEAT_CAPACITY_THERE, "cp", "J/kgK", c.heatCapacityJPerKgK(t), c.source()),
                         line(WorkedQuantity.VISCOSITY_THERE, "mu", "Pa s", c.viscosityPaS(t), c.source()),
                         line(WorkedQuantity.CONDUCTIVITY_THERE, "k", "W/mK", c.conductivityWPerMK(t), c.source())));
@@ -134,15 +124,18 @@ public final class PointWorking {
         List<WorkingLine> lines = new ArrayList<>();
         if (plant.fanDrive() == FanDrive.ELECTRIC) {
             double sensed = SensorReading.steadyK(
-                    plant.fanSensor(), s.engineOutK(), s.radiatorOutK(), s.ambientK(), s.radiatorM3PerS());
-            lines.addAll(FanController.working(sensed, s.fanDuty()));
+                    plant.fanSensor(),
+                    s.engineOutK(),
+                    s.coolant().radiatorOutK(),
+                    s.ambientK(),
+                    s.coolant().radiatorM3PerS());
+            lines.addAll(FanController.working(sensed, s.air().fanDuty()));
         } else if (plant.fanDrive() == FanDrive.CLUTCH) {
-            lines.add(
-                    line(WorkedQuantity.AIR_BEHIND_THE_CORE_AT_THE_CLUTCH, "T_ao", "K", s.airOutK(), "steady balance"));
-            lines.add(line(WorkedQuantity.BLADE_SPEED_OVER_PULLEY_SPEED, "slip", "-", s.fanDuty(), CHOICE));
+            lines.add(line(
+                    WorkedQuantity.AIR_BEHIND_THE_CORE_AT_THE_CLUTCH, "T_ao", "K", s.air().outK(), "steady balance"));
+            lines.add(line(WorkedQuantity.BLADE_SPEED_OVER_PULLEY_SPEED, "slip", "-", s.air().fanDuty(), CHOICE));
         }
-        lines.add(line(
-                WorkedQuantity.FAN_SPEED_OVER_REFERENCE_SPEED, "N/N_0", "-", s.fanSpeedFactor(), "N ~ V, from memory"));
+        lines.add(line(WorkedQuantity.FAN_SPEED_OVER_REFERENCE_SPEED, "N/N_0", "-", s.air().fanSpeedFactor(), "N ~ V, from memory"));
         add(WorkedPart.FANS, lines);
         add(WorkedPart.CURRENT, solver.air().current().working());
     }
@@ -160,7 +153,7 @@ public final class PointWorking {
     }
 
     private void balance(Balance.Steady s) {
-        double given = s.radiatorHeatW() + s.surfaceHeatW();
+        double given = s.core().heatW() + s.surfaceHeatW();
         add(
                 WorkedPart.STEADY_BALANCE,
                 List.of(
@@ -168,39 +161,49 @@ public final class PointWorking {
                                 WorkedQuantity.AIR_ENTERING_THE_CORE,
                                 "T_in",
                                 "K",
-                                s.airInK(),
+                                s.air().inK(),
                                 "preheat and recirculation, " + DERIVED),
-                        line(WorkedQuantity.AIR_LEAVING_THE_CORE, "T_out", "K", s.airOutK(), DERIVED),
-                        line(WorkedQuantity.HEAT_THROUGH_THE_RADIATOR, "Q_rad", "W", s.radiatorHeatW(), DERIVED),
-                        line(
-                                WorkedQuantity.HEAT_FROM_BLOCK_AND_HOSES,
-                                "Q_s",
-                                "W",
-                                s.surfaceHeatW(),
-                                "UA_s (T_h - T_uh), " + CHOICE),
+                        line(WorkedQuantity.AIR_LEAVING_THE_CORE, "T_out", "K", s.air().outK(), DERIVED),
+                        line(WorkedQuantity.HEAT_THROUGH_THE_RADIATOR, "Q_rad", "W", s.core().heatW(), DERIVED),
+                        line(WorkedQuantity.HEAT_FROM_BLOCK_AND_HOSES, "Q_s", "W", s.surfaceHeatW(), "UA_s (T_h - T_uh), " + CHOICE),
                         line(WorkedQuantity.HEAT_GIVEN_OFF, "Q_rad + Q_s", "W", given, DERIVED),
-                        line(WorkedQuantity.HEAT_TAKEN_UP, "Q_cool + Q_oc", "W", given - s.residualW(), DERIVED),
                         line(
-                                WorkedQuantity.COOLANT_LEAVING_THE_ENGINE,
-                                "T_h",
+                                WorkedQuantity.HEAT_TAKEN_UP,
+                                "Q_cool + Q_oc",
+                                "W",
+                                given - s.residuals().heatW(),
+                                DERIVED),
+                        line(WorkedQuantity.COOLANT_LEAVING_THE_ENGINE, "T_h", "K", s.engineOutK(), "root of the heat balance"),
+                        line(
+                                WorkedQuantity.COOLANT_LEAVING_THE_RADIATOR,
+                                "T_c",
                                 "K",
-                                s.engineOutK(),
-                                "root of the heat balance"),
-                        line(WorkedQuantity.COOLANT_LEAVING_THE_RADIATOR, "T_c", "K", s.radiatorOutK(), DERIVED),
-                        line(WorkedQuantity.LEFT_OF_THE_HEAT_BALANCE, "F", "W", s.residualW(), DERIVED),
+                                s.coolant().radiatorOutK(),
+                                DERIVED),
+                        line(WorkedQuantity.LEFT_OF_THE_HEAT_BALANCE, "F", "W", s.residuals().heatW(), DERIVED),
                         line(
                                 WorkedQuantity.THE_SAME_OVER_THE_HEAT_TO_THE_COOLANT,
                                 "F/Q",
                                 "-",
-                                s.residualShare(),
+                                s.residuals().heatShare(),
                                 DERIVED),
-                        line(WorkedQuantity.LEFT_OF_THE_AIR_BALANCE, "dp", "Pa", s.airResidualPa(), DERIVED),
-                        line(WorkedQuantity.LEFT_OF_THE_COOLANT_BALANCE, "dp", "Pa", s.coolantResidualPa(), DERIVED),
+                        line(
+                                WorkedQuantity.LEFT_OF_THE_AIR_BALANCE,
+                                "dp",
+                                "Pa",
+                                s.residuals().airPa(),
+                                DERIVED),
+                        line(
+                                WorkedQuantity.LEFT_OF_THE_COOLANT_BALANCE,
+                                "dp",
+                                "Pa",
+                                s.residuals().coolantPa(),
+                                DERIVED),
                         line(
                                 WorkedQuantity.EVALUATIONS_OF_THE_HEAT_BALANCE,
                                 "-",
                                 "-",
-                                s.evaluations(),
+                                s.residuals().evaluations(),
                                 "bracketed root")));
     }
 
@@ -209,7 +212,7 @@ public final class PointWorking {
                 WorkedPart.BOILING,
                 BoilingMargin.of(s.engineOutK(), plant.atmospherePa(), plant.cap(), p -> s.boilingK())
                         .working());
-        double vapour = plant.coolant().vapourPressurePa(s.radiatorOutK());
+        double vapour = plant.coolant().vapourPressurePa(s.coolant().radiatorOutK());
         List<WorkingLine> lines = new ArrayList<>();
         lines.add(line(
                 WorkedQuantity.VAPOUR_PRESSURE_OF_THE_COOLANT_THAT_RETURNS,
@@ -229,7 +232,8 @@ public final class PointWorking {
     private void headWall(SteadySolver solver, Balance.Steady s) {
         Coolant c = plant.coolant();
         double t = s.engineOutK();
-        double velocity = JACKET_M_PER_S * s.pumpM3PerS() / (0.5 * plant.pump().maxFlowM3PerS());
+        double velocity =
+                JACKET_M_PER_S * s.coolant().pumpM3PerS() / (0.5 * plant.pump().maxFlowM3PerS());
         double rated = plant.engine()
                 .at(plant.engine().spec().ratedPowerW(), plant.engine().spec().ratedSpeedPerS())
                 .coolantW();
@@ -267,9 +271,9 @@ public final class PointWorking {
                                 plant.gaugeSensor(),
                                 SensorMount.WETTED,
                                 s.engineOutK(),
-                                s.radiatorOutK(),
+                                s.coolant().radiatorOutK(),
                                 s.ambientK(),
-                                s.radiatorM3PerS())
+                                s.coolant().radiatorM3PerS())
                         .working());
     }
 
@@ -277,36 +281,33 @@ public final class PointWorking {
         Figures f = PointRater.rate(plant, point).figures().orElseThrow();
         List<WorkingLine> lines = new ArrayList<>();
         lines.add(line(
-                WorkedQuantity.COOLANT_LIMIT,
-                "T_lim",
-                "K",
-                plant.resolved().value(BuildField.COOLANT_LIMIT),
-                "build or its class"));
+                WorkedQuantity.COOLANT_LIMIT, "T_lim", "K", plant.resolved().value(BuildField.COOLANT_LIMIT), "build or its class"));
         lines.add(line(WorkedQuantity.COOLANT_MARGIN, "T_lim - T_h", "K", f.coolantMarginK(), DERIVED));
         lines.add(line(WorkedQuantity.OIL_MARGIN, "T_o,lim - T_o", "K", f.oilMarginK(), DERIVED));
         lines.add(line(WorkedQuantity.BOILING_MARGIN, "T_sat - T_h", "K", f.boilingMarginK(), DERIVED));
         lines.add(line(WorkedQuantity.INLET_TEMPERATURE_DIFFERENCE, "ITD", "K", f.inletDifferenceK(), DERIVED));
         lines.add(line(WorkedQuantity.SPECIFIC_DISSIPATION, "Q/ITD", "W/K", f.specificDissipationWPerK(), DERIVED));
         lines.add(line(WorkedQuantity.APPROACH_OF_THE_COOLANT, "T_c - T_in", "K", f.coolantApproachK(), DERIVED));
-        lines.add(line(WorkedQuantity.APPROACH_OF_THE_AIR, "T_h - T_out", "K", s.engineOutK() - s.airOutK(), DERIVED));
+        lines.add(line(
+                WorkedQuantity.APPROACH_OF_THE_AIR,
+                "T_h - T_out",
+                "K",
+                s.engineOutK() - s.air().outK(),
+                DERIVED));
         bothWays(
                 lines,
                 List.of(
                         WorkedQuantity.LIMITING_AMBIENT_LINEAR,
                         WorkedQuantity.LIMITING_AMBIENT_SOLVED,
                         WorkedQuantity.LIMITING_AMBIENT_SOLVED_LESS_LINEAR),
-                "LAT",
-                f.limitingAmbientLinearK(),
-                f.limitingAmbientK());
+                "LAT", f.limitingAmbientLinearK(), f.limitingAmbientK());
         bothWays(
                 lines,
                 List.of(
                         WorkedQuantity.AIR_TO_BOIL_LINEAR,
                         WorkedQuantity.AIR_TO_BOIL_SOLVED,
                         WorkedQuantity.AIR_TO_BOIL_SOLVED_LESS_LINEAR),
-                "ATB",
-                f.boilingAmbientLinearK(),
-                f.boilingAmbientK());
+                "ATB", f.boilingAmbientLinearK(), f.boilingAmbientK());
         add(WorkedPart.FIGURES, lines);
     }
 

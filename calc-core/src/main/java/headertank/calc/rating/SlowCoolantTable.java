@@ -132,7 +132,7 @@ public final class SlowCoolantTable {
         double pressure = HeadWall.pressurePa(warm.capPressurePa(), CapPosition.HOT_TANK, open);
         return new SlowCoolant.Thermostatted(
                 settled instanceof Balance.Steady s ? s.engineOutK() : Double.NaN,
-                settled instanceof Balance.Steady s ? s.oilK() : Double.NaN,
+                settled instanceof Balance.Steady s ? s.oil().oilK() : Double.NaN,
                 light.load().coolantW() - left,
                 left,
                 open.pumpM3PerS() > 0 ? open.bypassM3PerS() / open.pumpM3PerS() : 0,

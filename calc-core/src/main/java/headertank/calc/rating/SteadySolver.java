@@ -8,6 +8,7 @@ import headertank.calc.coolant.PumpInlet;
 import headertank.calc.coolant.Thermostat;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.ElectricBalance;
+import headertank.calc.engine.HeatSplit;
 import headertank.calc.oil.OilBalance;
 import headertank.calc.quantity.SiFigure;
 import headertank.calc.radiator.RadiatorPoint;
@@ -120,7 +121,7 @@ public final class SteadySolver {
                             SiFigure.power(-residualW(HOTTEST_K, ambient))));
         }
         Balance.Steady steady = steady(root, ambient);
-        return cooling.followsItself() && Math.abs(steady.residualShare()) > STEP_SHARE
+        return cooling.followsItself() && Math.abs(steady.residuals().heatShare()) > STEP_SHARE
                 ? byDrive(ambient, low, steady)
                 : steady;
     }
@@ -142,7 +143,7 @@ public final class SteadySolver {
         };
         double lowest = cooling.lowestDrive();
         double highest = cooling.highestDrive();
-        double guess = Math.max(lowest, Math.min(highest, otherwise.fanDuty()));
+        double guess = Math.max(lowest, Math.min(highest, otherwise.air().fanDuty()));
         double drive = RisingRoot.find(
                 surplus,
                 lowest,
@@ -283,43 +284,52 @@ public final class SteadySolver {
         knownRiseK = hotK - ambientK;
         OilBalance oil = OilBalance.of(plant.oil(), load.oilW(), hotK, ambientK, effectiveSpeedMPerS());
         PumpInlet inlet = cooling.inlet();
+        HeatSplit heat = load.heat();
         return new Balance.Steady(
                 hotK,
-                air.radiatorOutK(),
-                oil.oilK(),
                 ambientK,
-                air.airInK(),
-                air.airOutK(),
-                load.heat(),
-                radiatorPoint.heatW(),
-                air.surfaceW(hotK),
-                oil.toCoolantW(),
-                flow.massKgPerS(),
-                radiatorPoint.faceVelocityMPerS(),
-                air.drive(),
-                air.speedFactor(),
-                coolantFlow.pumpM3PerS(),
-                coolantFlow.radiatorM3PerS(),
-                coolantFlow.radiatorDropPa(),
-                coolantFlow.pumpRisePa(),
-                coolantFlow.thermostatDropPa(),
-                cooling.lift(),
-                radiatorPoint.conductanceWPerK(),
-                radiatorPoint.ntu(),
-                radiatorPoint.capacityRatio(),
-                radiatorPoint.effectiveness(),
-                radiatorPoint.airSideResistanceShare(),
-                radiatorPoint.tubeReynolds(),
                 plant.boilingK(),
-                inlet.marginPa(),
-                current.fanA(),
-                current.supplyA(),
-                current.baseLoadA() + current.fanA(),
-                current.voltageV(),
-                residual,
-                residual / load.coolantW(),
-                flow.residualPa(),
-                coolantFlow.residualPa(),
-                evaluations);
+                air.surfaceW(hotK),
+                new Balance.FuelPower(
+                        heat.fuelW(),
+                        heat.brakeW(),
+                        heat.coolantW(),
+                        heat.oilW(),
+                        heat.exhaustW(),
+                        heat.unburntW(),
+                        heat.miscW()),
+                new Balance.AirSide(
+                        air.airInK(),
+                        air.airOutK(),
+                        flow.massKgPerS(),
+                        radiatorPoint.faceVelocityMPerS(),
+                        air.drive(),
+                        air.speedFactor()),
+                new Balance.CoolantSide(
+                        air.radiatorOutK(),
+                        coolantFlow.pumpM3PerS(),
+                        coolantFlow.radiatorM3PerS(),
+                        coolantFlow.radiatorDropPa(),
+                        coolantFlow.pumpRisePa(),
+                        coolantFlow.thermostatDropPa(),
+                        cooling.lift(),
+                        inlet.marginPa()),
+                new Balance.Core(
+                        radiatorPoint.heatW(),
+                        radiatorPoint.conductanceWPerK(),
+                        radiatorPoint.ntu(),
+                        radiatorPoint.capacityRatio(),
+                        radiatorPoint.effectiveness(),
+                        radiatorPoint.airSideResistanceShare(),
+                        radiatorPoint.tubeReynolds()),
+                new Balance.Oil(oil.oilK(), oil.toCoolantW()),
+                new Balance.Electrics(
+                        current.fanA(), current.supplyA(), current.baseLoadA() + current.fanA(), current.voltageV()),
+                new Balance.Residuals(
+                        residual,
+                        residual / load.coolantW(),
+                        flow.residualPa(),
+                        coolantFlow.residualPa(),
+                        evaluations));
     }
 }

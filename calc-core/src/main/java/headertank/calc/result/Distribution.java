@@ -46,8 +46,16 @@ public record Distribution(double low, double median, double high, int samples) 
         return (double) Arrays.stream(margins).filter(m -> m < bound).count() / margins.length;
     }
 
-    /** @return standard error of a probability that was estimated from n samples [-] */
+    /**
+     * Sampling error of a probability: one standard deviation of a binomial share with one sample more on either side, so that
+     * none of n is not taken for certain (Laplace's rule of succession, from memory). Stratified samples err less.
+     *
+     * @param probability share of the samples [-]
+     * @param n number of samples
+     * @return standard error [-]
+     */
     public static double standardError(double probability, int n) {
-        return Math.sqrt(probability * (1 - probability) / n);
+        double p = (probability * n + 1) / (n + 2);
+        return Math.sqrt(p * (1 - p) / (n + 2));
     }
 }

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param radiatorSpread how far the radiator's correlations may be off there, widened by those notes; without a steady
  *     state that of the last state tried
  */
+@SuppressWarnings("exports")
 public record PointRating(
         OperatingPoint point,
         Balance balance,

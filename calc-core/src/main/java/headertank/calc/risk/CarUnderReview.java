@@ -6,7 +6,6 @@ import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.judged.DutyRater;
-import headertank.calc.radiator.CoreClass;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRater;
 import headertank.calc.result.PointRating;
@@ -14,6 +13,7 @@ import headertank.calc.verdict.DutyVerdict;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /** The car that the risk rules look at; remembers the margins of its present state. */
 public final class CarUnderReview implements RiskContext {
@@ -26,29 +26,25 @@ public final class CarUnderReview implements RiskContext {
             BuildField.TUBE_HEIGHT,
             BuildField.TUBE_ROWS);
 
-    private final Build build;
     private final Resolved resolved;
     private final List<DutyVerdict> duties;
-    private final Map<String, CoreClass> coreClasses;
+    private final Function<Build, Resolved> resolve;
     private final Map<String, Double> marginsNow = new HashMap<>();
 
     /**
-     * @param build what is known of the car
-     * @param resolved every value that it was rated with
+     * @param resolved every value that the car was rated with
      * @param duties what was found
-     * @param coreClasses classes of core that it may be compared with
+     * @param resolve fills the gaps of an altered car as those of this one were, with the shop's own figures first
      */
-    public CarUnderReview(
-            Build build, Resolved resolved, List<DutyVerdict> duties, Map<String, CoreClass> coreClasses) {
-        this.build = build;
+    public CarUnderReview(Resolved resolved, List<DutyVerdict> duties, Function<Build, Resolved> resolve) {
         this.resolved = resolved;
         this.duties = duties;
-        this.coreClasses = coreClasses;
+        this.resolve = resolve;
     }
 
     @Override
     public Build build() {
-        return build;
+        return resolved.build();
     }
 
     @Override
@@ -76,8 +72,8 @@ public final class CarUnderReview implements RiskContext {
 
     @Override
     public Resolved withCoreClass(String coreClassId) {
-        Build.Builder changed = build.change().seen(BuildField.CORE_CLASS, coreClassId);
+        Build.Builder changed = resolved.build().change().seen(BuildField.CORE_CLASS, coreClassId);
         OF_CORE.forEach(changed::unknown);
-        return Resolved.of(changed.build(), coreClasses);
+        return resolve.apply(changed.build());
     }
 }

@@ -35,7 +35,9 @@ public final class OilOverTarget implements RiskRule {
         for (DutyVerdict d : car.duties()) {
             double oil = d.outcome().decidedByRun() && d.outcome().run().isPresent()
                     ? d.outcome().run().get().peakOilK()
-                    : d.outcome().deciding().balance() instanceof Balance.Steady s ? s.oilK() : Double.NaN;
+                    : d.outcome().deciding().balance() instanceof Balance.Steady s
+                            ? s.oil().oilK()
+                            : Double.NaN;
             if (!Double.isNaN(oil)) {
                 consequences.add(new Flag.Consequence(
                         RuleText.OIL_OVER_TARGET_OIL_TEMPERATURE.with(),

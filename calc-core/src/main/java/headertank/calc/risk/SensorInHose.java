@@ -45,7 +45,12 @@ public final class SensorInHose implements RiskRule {
             OperatingPoint p = d.outcome().deciding().point();
             if (d.outcome().point(p.id()).balance() instanceof Balance.Steady s) {
                 SensorReading running = SensorReading.of(
-                        place, SensorMount.WETTED, s.engineOutK(), s.radiatorOutK(), s.ambientK(), s.radiatorM3PerS());
+                        place,
+                        SensorMount.WETTED,
+                        s.engineOutK(),
+                        s.coolant().radiatorOutK(),
+                        s.ambientK(),
+                        s.coolant().radiatorM3PerS());
                 consequences.add(new Flag.Consequence(
                         RuleText.SENSOR_IN_HOSE_READING_MINUS_COOLANT_WHILE.with(),
                         d.duty().id(),

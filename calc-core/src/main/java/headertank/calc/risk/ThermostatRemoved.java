@@ -81,6 +81,8 @@ public final class ThermostatRemoved implements RiskRule {
 
     private static double thermostatDropPa(RiskContext car, Resolved fitted) {
         var deciding = car.duties().get(0).outcome().deciding().point();
-        return car.at(fitted, deciding).balance() instanceof Balance.Steady s ? s.thermostatDropPa() : Double.NaN;
+        return car.at(fitted, deciding).balance() instanceof Balance.Steady s
+                ? s.coolant().thermostatDropPa()
+                : Double.NaN;
     }
 }

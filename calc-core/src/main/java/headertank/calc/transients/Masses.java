@@ -2,10 +2,10 @@ package headertank.calc.transients;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.CoreMaterial;
 import headertank.calc.engine.EngineClass;
 import headertank.calc.radiator.CoreAreas;
 import headertank.calc.radiator.CoreGeometry;
-import headertank.calc.radiator.CoreMaterial;
 import headertank.calc.rating.Plant;
 import org.hipparchus.util.FastMath;
 

@@ -24,18 +24,18 @@ public final class LatinHypercube {
 
     /**
      * @param samples number of samples, at least 1
-     * @param dimensions number of independent variables
-     * @param seed the same seed gives the same sample, on every machine
+     * @param seeds one for each independent variable; the same seed gives it the same deviates, on every machine and whatever
+     *     other variables there are
      * @return deviates [sample][dimension] in standard deviations, within plus and minus {@link #CUT}
      */
-    public static double[][] standardNormal(int samples, int dimensions, long seed) {
+    public static double[][] standardNormal(int samples, long... seeds) {
         if (samples < 1) {
             throw new IllegalArgumentException("samples must be at least 1, is " + samples);
         }
-        RandomGenerator random = new Well19937c(seed);
-        double[][] deviates = new double[samples][dimensions];
+        double[][] deviates = new double[samples][seeds.length];
         int[] stratum = new int[samples];
-        for (int d = 0; d < dimensions; d++) {
+        for (int d = 0; d < seeds.length; d++) {
+            RandomGenerator random = new Well19937c(seeds[d]);
             for (int i = 0; i < samples; i++) {
                 stratum[i] = i;
             }

@@ -2,14 +2,14 @@ package headertank.calc.uncertainty;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.coreclass.CoreFigure;
+import headertank.calc.coreclass.CoreSpread;
 import headertank.calc.engine.EngineClass;
 import headertank.calc.engine.EngineFactors;
 import headertank.calc.fluid.CoolantSpread;
 import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.Physics;
-import headertank.calc.radiator.CoreFigure;
-import headertank.calc.radiator.CoreSpread;
 import headertank.calc.radiator.RadiatorSpread;
 import headertank.calc.rating.CoolantOf;
 import headertank.calc.rating.ModelFactors;

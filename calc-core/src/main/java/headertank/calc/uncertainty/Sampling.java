@@ -16,7 +16,8 @@ import org.hipparchus.util.FastMath;
 /**
  * Samples a car over what is not known of it: every value with a spread and every model factor, by a seeded
  * Latin hypercube. All duties see the same sampled cars, and all points of a duty the same deviates, each with the spread
- * that the models state for it. Samples are spread over all cores; each stays in its place and nothing is summed on the way,
+ * that the models state for it. What is drawn for a field or a factor depends on its name and on the seed alone, so that a
+ * change of one leaves the dice of all others as they lie. Samples are spread over all cores; each stays in its place and nothing is summed on the way,
  * so that which core had which changes no digit.
  */
 public final class Sampling {
@@ -28,7 +29,7 @@ public final class Sampling {
     /**
      * @param resolved the car
      * @param samples number of samples
-     * @param seed seed of the samples
+     * @param seed seed of the samples; one more gives as many that are independent of them
      */
     public Sampling(Resolved resolved, int samples, long seed) {
         this.resolved = resolved;
@@ -37,7 +38,12 @@ public final class Sampling {
                 uncertain.add(f);
             }
         }
-        this.deviates = LatinHypercube.standardNormal(samples, uncertain.size() + ModelSpread.COUNT, seed);
+        long[] seeds = new long[uncertain.size() + ModelSpread.COUNT];
+        for (int i = 0; i < seeds.length; i++) {
+            String of = i < uncertain.size() ? uncertain.get(i).key() : "model." + (i - uncertain.size());
+            seeds[i] = 31 * seed + 1_000_003L * of.hashCode();
+        }
+        this.deviates = LatinHypercube.standardNormal(samples, seeds);
     }
 
     /** @return what each sampled car answers; a car outside what a model accepts answers {@code failed} */

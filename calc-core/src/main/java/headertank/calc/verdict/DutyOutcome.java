@@ -64,6 +64,13 @@ public record DutyOutcome(
         return point(decidingPointId);
     }
 
+    /** @return sampling error of the probability that the coolant passes its limit, one standard deviation [-]; NaN without */
+    public double errorTooHot() {
+        return marginSpread
+                .map(m -> Distribution.standardError(probabilityTooHot, m.samples()))
+                .orElse(Double.NaN);
+    }
+
     /** @return the same with sampled figures */
     public DutyOutcome sampled(Distribution margin, double tooHot, double boils) {
         return new DutyOutcome(

@@ -60,6 +60,11 @@ public final class StandardPolicy implements VerdictPolicy {
     }
 
     @Override
+    public List<Double> turns() {
+        return List.of(limit(Threshold.GO_PROBABILITY), limit(Threshold.CONDITIONS_PROBABILITY));
+    }
+
+    @Override
     public List<Finding> judge(DutyOutcome outcome) {
         List<Finding> findings = new ArrayList<>();
         coolant(outcome, findings);
@@ -168,8 +173,8 @@ public final class StandardPolicy implements VerdictPolicy {
         double worst = 0;
         PointRating at = null;
         for (PointRating p : o.points()) {
-            if (p.balance() instanceof Balance.Steady s && s.deficitA() > worst) {
-                worst = s.deficitA();
+            if (p.balance() instanceof Balance.Steady s && s.electrics().deficitA() > worst) {
+                worst = s.electrics().deficitA();
                 at = p;
             }
         }
@@ -188,8 +193,8 @@ public final class StandardPolicy implements VerdictPolicy {
         double least = Double.POSITIVE_INFINITY;
         PointRating at = null;
         for (PointRating p : o.points()) {
-            if (p.balance() instanceof Balance.Steady s && s.pumpInletMarginPa() < least) {
-                least = s.pumpInletMarginPa();
+            if (p.balance() instanceof Balance.Steady s && s.coolant().pumpInletMarginPa() < least) {
+                least = s.coolant().pumpInletMarginPa();
                 at = p;
             }
         }

@@ -18,6 +18,14 @@ public interface VerdictPolicy {
     String source();
 
     /**
+     * @return probabilities of passing the coolant limit at which its findings turn [-]: near one of them a rating samples
+     *     more cars
+     */
+    default List<Double> turns() {
+        return List.of();
+    }
+
+    /**
      * @param outcome what the physics says
      * @return findings, at least one
      */

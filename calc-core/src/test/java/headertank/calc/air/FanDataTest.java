@@ -85,19 +85,4 @@ class FanDataTest {
         assertThat(fan.speedFactorAtSlip(2500 / 60.0, fan.slip(360))).isCloseTo(0.96, within(1e-12));
         assertThat(fan.speedFactorAtSlip(0, fan.slip(360))).isZero();
     }
-
-    @Test
-    void typicalFansAreFoundAndTheirClaimsArePossible() {
-        List<FanSource> sources = FanSource.loaded();
-        assertThat(sources).extracting(FanSource::id).contains("typical");
-        for (FanSource s : sources) {
-            for (FanSource.TypicalFan t : s.fans()) {
-                if (t.currentA() > 0) {
-                    assertThat(FanClaim.check(t.fan(), 13, t.currentA(), false).verdict())
-                            .as(t.name())
-                            .isIn(FanClaim.Verdict.MODEST, FanClaim.Verdict.PLAUSIBLE);
-                }
-            }
-        }
-    }
 }

@@ -71,7 +71,7 @@ class FanTest {
     @Test
     void likeFansShareTheFlow() {
         FanSpec one = FanSpec.of(1, 0.6, 220, 0.30, 0.11);
-        Fan twice = Fan.of(one.times(2));
+        Fan twice = Fan.of(FanSpec.of(2, 0.6, 220, 0.30, 0.11));
         for (double q = -0.5; q < 3; q += 0.1) {
             assertThat(twice.risePa(q, 1.1, 1)).isEqualTo(Fan.of(one).risePa(q / 2, 1.1, 1));
         }

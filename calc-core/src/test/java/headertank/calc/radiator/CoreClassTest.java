@@ -3,6 +3,10 @@ package headertank.calc.radiator;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.calc.choice.TankPlacement;
+import headertank.calc.coreclass.CoreClass;
+import headertank.calc.coreclass.CoreClassSource;
+import headertank.calc.coreclass.CoreFigure;
+import headertank.calc.coreclass.CoreSpread;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.fluid.GlycolKind;
 import java.util.List;

@@ -1,5 +1,6 @@
 package headertank.calc.radiator;
 
+import headertank.calc.choice.FinKind;
 import headertank.calc.choice.TankPlacement;
 
 /** Cores that the tests share. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
+import headertank.calc.choice.FinKind;
 import headertank.calc.choice.TankPlacement;
 import headertank.calc.fluid.Air;
 import headertank.calc.fluid.Coolant;

@@ -48,15 +48,16 @@ class CoolingCurvesTest {
                         point.roadSpeedMPerS(),
                         point.yawRad(),
                         s.ambientK(),
-                        s.airInK(),
-                        s.airOutK(),
-                        s.fanSpeedFactor(),
+                        s.air().inK(),
+                        s.air().outK(),
+                        s.air().fanSpeedFactor(),
                         s.engineOutK(),
-                        s.radiatorM3PerS()));
+                        s.coolant().radiatorM3PerS()));
         AirPoint at = curves.at();
         assertThat(at.offeredPa()).as(point.id()).isCloseTo(at.corePa(), within(1e-4 + 1e-6 * at.corePa()));
-        assertThat(curves.heatAt().airMassKgPerS()).isCloseTo(s.airMassKgPerS(), within(1e-6));
-        assertThat(curves.heatAt().heatW()).isCloseTo(s.radiatorHeatW(), within(1e-5 * s.radiatorHeatW() + 1e-3));
+        assertThat(curves.heatAt().airMassKgPerS()).isCloseTo(s.air().massKgPerS(), within(1e-6));
+        assertThat(curves.heatAt().heatW())
+                .isCloseTo(s.core().heatW(), within(1e-5 * s.core().heatW() + 1e-3));
         for (int i = 1; i < curves.air().size(); i++) {
             AirPoint before = curves.air().get(i - 1);
             AirPoint here = curves.air().get(i);

@@ -60,21 +60,24 @@ class PointWorkingTest {
                     Balance.Steady s = (Balance.Steady) rated.balance();
                     Figures f = rated.figures().orElseThrow();
                     assertThat(value(working, WorkedPart.STEADY_BALANCE, "T_h")).isEqualTo(s.engineOutK());
-                    assertThat(value(working, WorkedPart.OIL, "T_oil")).isEqualTo(s.oilK());
+                    assertThat(value(working, WorkedPart.OIL, "T_oil")).isEqualTo(s.oil().oilK());
                     assertThat(value(working, WorkedPart.HEAT_OF_THE_ENGINE, "Q_fuel"))
                             .isEqualTo(s.heat().fuelW());
-                    assertThat(value(working, WorkedPart.COOLANT_FLOW, "Q_r")).isEqualTo(s.radiatorM3PerS());
+                    assertThat(value(working, WorkedPart.COOLANT_FLOW, "Q_r"))
+                            .isEqualTo(s.coolant().radiatorM3PerS());
                     assertThat(value(working, WorkedPart.AIR_THROUGH_THE_CORE, "m_a"))
-                            .isCloseTo(s.airMassKgPerS(), within(1e-7 * s.airMassKgPerS()));
+                            .isCloseTo(
+                                    s.air().massKgPerS(), within(1e-7 * s.air().massKgPerS()));
                     assertThat(value(working, WorkedPart.RADIATOR, "Q"))
-                            .isCloseTo(s.radiatorHeatW(), within(1e-6 * s.radiatorHeatW()));
-                    assertThat(value(working, WorkedPart.RADIATOR, "NTU")).isCloseTo(s.ntu(), within(1e-6 * s.ntu()));
-                    assertThat(value(working, WorkedPart.CURRENT, "I_fan")).isEqualTo(s.fanCurrentA());
-                    assertThat(value(working, WorkedPart.PUMP_INLET, "-")).isEqualTo(s.pumpInletMarginPa());
-                    assertThat(value(working, WorkedPart.BOILING, "T_sat - T_h"))
-                            .isEqualTo(f.boilingMarginK());
-                    assertThat(value(working, WorkedPart.FIGURES, "T_lim - T_h"))
-                            .isEqualTo(f.coolantMarginK());
+                            .isCloseTo(s.core().heatW(), within(1e-6 * s.core().heatW()));
+                    assertThat(value(working, WorkedPart.RADIATOR, "NTU"))
+                            .isCloseTo(s.core().ntu(), within(1e-6 * s.core().ntu()));
+                    assertThat(value(working, WorkedPart.CURRENT, "I_fan"))
+                            .isEqualTo(s.electrics().fanA());
+                    assertThat(value(working, WorkedPart.PUMP_INLET, "-"))
+                            .isEqualTo(s.coolant().pumpInletMarginPa());
+                    assertThat(value(working, WorkedPart.BOILING, "T_sat - T_h")).isEqualTo(f.boilingMarginK());
+                    assertThat(value(working, WorkedPart.FIGURES, "T_lim - T_h")).isEqualTo(f.coolantMarginK());
                     List<WorkingLine> lat = lines(working, WorkedPart.FIGURES, "LAT");
                     assertThat(lat.get(0).value()).isEqualTo(f.limitingAmbientLinearK());
                     assertThat(lat.get(1).value()).isEqualTo(f.limitingAmbientK());

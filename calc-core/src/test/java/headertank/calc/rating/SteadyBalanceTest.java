@@ -57,16 +57,17 @@ class SteadyBalanceTest {
             for (Duty duty : RATER.duties().values()) {
                 for (OperatingPoint p : duty.points()) {
                     Balance.Steady s = steady(build, p);
-                    double given = s.radiatorHeatW() + s.surfaceHeatW();
-                    double taken = s.heat().coolantW() + s.oilToCoolantW();
+                    double given = s.core().heatW() + s.surfaceHeatW();
+                    double taken = s.heat().coolantW() + s.oil().toCoolantW();
                     assertThat(given).as("%s %s", duty.id(), p.id()).isCloseTo(taken, within(1e-6 * taken));
-                    assertThat(Math.abs(s.residualShare())).isLessThan(1e-6);
-                    assertThat(Math.abs(s.airResidualPa())).isLessThan(0.5);
-                    assertThat(Math.abs(s.coolantResidualPa())).isLessThan(5);
-                    double coolantSide = s.radiatorHeatW();
-                    double airSide = s.airMassKgPerS()
-                            * Air.heatCapacityJPerKgK(0.5 * (s.airInK() + s.airOutK()))
-                            * (s.airOutK() - s.airInK());
+                    assertThat(Math.abs(s.residuals().heatShare())).isLessThan(1e-6);
+                    assertThat(Math.abs(s.residuals().airPa())).isLessThan(0.5);
+                    assertThat(Math.abs(s.residuals().coolantPa())).isLessThan(5);
+                    double coolantSide = s.core().heatW();
+                    double airSide = s.air().massKgPerS()
+                            * Air.heatCapacityJPerKgK(
+                                    0.5 * (s.air().inK() + s.air().outK()))
+                            * (s.air().outK() - s.air().inK());
                     assertThat(airSide).isCloseTo(coolantSide, within(1e-4 * coolantSide));
                 }
             }

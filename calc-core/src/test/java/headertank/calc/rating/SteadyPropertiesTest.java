@@ -55,19 +55,19 @@ class SteadyPropertiesTest {
                     if (balance instanceof Balance.Steady s) {
                         assertThat(s.engineOutK()).as(who).isBetween(200.0, 600.0);
                         boolean colderThanTheDay = s.engineOutK() <= s.ambientK() + 0.5 + 1e-9;
-                        assertThat(Math.abs(s.residualShare()) < 1e-6 || colderThanTheDay)
-                                .as(who + " residual " + s.residualShare())
+                        assertThat(Math.abs(s.residuals().heatShare()) < 1e-6 || colderThanTheDay)
+                                .as(who + " residual " + s.residuals().heatShare())
                                 .isTrue();
                         assertThat(List.of(
-                                        s.oilK(),
-                                        s.airOutK(),
-                                        s.radiatorOutK(),
-                                        s.airMassKgPerS(),
-                                        s.pumpInletMarginPa(),
-                                        s.loadA()))
+                                        s.oil().oilK(),
+                                        s.air().outK(),
+                                        s.coolant().radiatorOutK(),
+                                        s.air().massKgPerS(),
+                                        s.coolant().pumpInletMarginPa(),
+                                        s.electrics().loadA()))
                                 .as(who)
                                 .noneMatch(v -> v.isNaN() || v.isInfinite());
-                        assertThat(s.evaluations()).as(who).isLessThan(120);
+                        assertThat(s.residuals().evaluations()).as(who).isLessThan(120);
                     } else {
                         assertThat(((Balance.None) balance).explanation().code())
                                 .as(who)
@@ -188,9 +188,10 @@ class SteadyPropertiesTest {
      * through its gaps, which the steady balance leaves out.
      */
     private static boolean radiatorHelps(SteadySolver car, double surfaceWPerK, Balance.Steady at) {
-        double airWPerK = at.radiatorHeatW() / (at.airOutK() - at.airInK());
-        double cameBackW = airWPerK * (at.airInK() - at.ambientK()) - car.load().upstreamW();
-        double cameBackShare = Math.max(0, cameBackW / at.radiatorHeatW());
+        double airWPerK = at.core().heatW() / (at.air().outK() - at.air().inK());
+        double cameBackW =
+                airWPerK * (at.air().inK() - at.ambientK()) - car.load().upstreamW();
+        double cameBackShare = Math.max(0, cameBackW / at.core().heatW());
         return surfaceWPerK * (0.5 + cameBackShare) < airWPerK;
     }
 }

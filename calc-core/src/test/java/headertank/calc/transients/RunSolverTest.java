@@ -44,10 +44,13 @@ class RunSolverTest {
                 Balance.Steady s = (Balance.Steady) new SteadySolver(plant, p).solve();
                 RunResult.Sample last = run.trace().get(run.trace().size() - 1);
                 assertThat(last.coolantK()).as(what).isCloseTo(s.engineOutK(), within(0.1));
-                assertThat(last.oilK()).as(what).isCloseTo(s.oilK(), within(0.1));
+                assertThat(last.oilK()).as(what).isCloseTo(s.oil().oilK(), within(0.1));
                 assertThat(last.radiatorK())
                         .as(what)
-                        .isCloseTo(s.radiatorOutK(), within(0.1 + 0.02 * (s.engineOutK() - s.radiatorOutK())));
+                        .isCloseTo(
+                                s.coolant().radiatorOutK(),
+                                within(0.1
+                                        + 0.02 * (s.engineOutK() - s.coolant().radiatorOutK())));
             }
         }
     }
@@ -59,7 +62,7 @@ class RunSolverTest {
             Plant plant = controlled(build, "RAMP", 95);
             RunResult run = RunSolver.run(plant, hold(p, 3600));
             Balance.Steady s = (Balance.Steady) new SteadySolver(plant, p).solve();
-            assertThat(s.fanDuty()).as("the ramp is partly open").isBetween(0.05, 0.95);
+            assertThat(s.air().fanDuty()).as("the ramp is partly open").isBetween(0.05, 0.95);
             assertThat(run.settled().coolantK()).isCloseTo(s.engineOutK(), within(0.1));
             assertThat(run.settled().swingK()).isLessThan(0.1);
         }

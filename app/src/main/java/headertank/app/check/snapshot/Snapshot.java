@@ -221,10 +221,10 @@ public final class Snapshot {
         return new PointResult.Steady(
                 s.ambientK(),
                 s.engineOutK(),
-                s.radiatorOutK(),
-                s.radiatorM3PerS(),
+                s.coolant().radiatorOutK(),
+                s.coolant().radiatorM3PerS(),
                 shown,
-                s.oilK(),
+                s.oil().oilK(),
                 f.coolantMarginK(),
                 f.oilMarginK(),
                 f.boilingMarginK(),
@@ -232,11 +232,11 @@ public final class Snapshot {
                 f.limitingAmbientLinearK(),
                 f.boilingAmbientK(),
                 f.boilingAmbientLinearK(),
-                s.fanCurrentA(),
-                s.loadA(),
-                s.availableA(),
-                s.residualShare(),
-                s.evaluations());
+                s.electrics().fanA(),
+                s.electrics().loadA(),
+                s.electrics().availableA(),
+                s.residuals().heatShare(),
+                s.residuals().evaluations());
     }
 
     private static FlagLine flag(Flag f) {

@@ -1,4 +1,4 @@
-package headertank.calc.radiator;
+package headertank.calc.choice;
 
 /** How the fins between the tubes are made. */
 public enum FinKind {

@@ -1,4 +1,4 @@
-package headertank.calc.radiator;
+package headertank.calc.coreclass;
 
 import java.util.List;
 

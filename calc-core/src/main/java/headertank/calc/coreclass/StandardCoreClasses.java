@@ -1,17 +1,19 @@
-package headertank.calc.radiator;
+package headertank.calc.coreclass;
 
-import static headertank.calc.radiator.CoreFigure.BOND_RESISTANCE_M2K_PER_W;
-import static headertank.calc.radiator.CoreFigure.COOLANT_FOULING_M2K_PER_W;
-import static headertank.calc.radiator.CoreFigure.DEPTH_M;
-import static headertank.calc.radiator.CoreFigure.FIN_HEIGHT_M;
-import static headertank.calc.radiator.CoreFigure.FIN_PITCH_M;
-import static headertank.calc.radiator.CoreFigure.FIN_THICKNESS_M;
-import static headertank.calc.radiator.CoreFigure.LOUVER_ANGLE_DEG;
-import static headertank.calc.radiator.CoreFigure.LOUVER_PITCH_M;
-import static headertank.calc.radiator.CoreFigure.LOUVER_SHARE;
-import static headertank.calc.radiator.CoreFigure.TUBE_HEIGHT_M;
-import static headertank.calc.radiator.CoreFigure.TUBE_WALL_M;
+import static headertank.calc.coreclass.CoreFigure.BOND_RESISTANCE_M2K_PER_W;
+import static headertank.calc.coreclass.CoreFigure.COOLANT_FOULING_M2K_PER_W;
+import static headertank.calc.coreclass.CoreFigure.DEPTH_M;
+import static headertank.calc.coreclass.CoreFigure.FIN_HEIGHT_M;
+import static headertank.calc.coreclass.CoreFigure.FIN_PITCH_M;
+import static headertank.calc.coreclass.CoreFigure.FIN_THICKNESS_M;
+import static headertank.calc.coreclass.CoreFigure.LOUVER_ANGLE_DEG;
+import static headertank.calc.coreclass.CoreFigure.LOUVER_PITCH_M;
+import static headertank.calc.coreclass.CoreFigure.LOUVER_SHARE;
+import static headertank.calc.coreclass.CoreFigure.TUBE_HEIGHT_M;
+import static headertank.calc.coreclass.CoreFigure.TUBE_WALL_M;
 
+import headertank.calc.choice.CoreMaterial;
+import headertank.calc.choice.FinKind;
 import headertank.calc.quantity.Spread;
 import headertank.calc.quantity.Stated;
 import java.util.EnumMap;

@@ -1,4 +1,4 @@
-package headertank.calc.radiator;
+package headertank.calc.coreclass;
 
 /** The figures of a core that a class of core states and a caliper can replace. */
 public enum CoreFigure {

@@ -1,4 +1,4 @@
-package headertank.calc.radiator;
+package headertank.calc.choice;
 
 /** What a core is made of; conductivities of usual alloys, from memory. */
 public enum CoreMaterial {

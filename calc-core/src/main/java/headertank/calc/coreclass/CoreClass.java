@@ -1,11 +1,17 @@
-package headertank.calc.radiator;
+package headertank.calc.coreclass;
 
+import headertank.calc.choice.CoreMaterial;
+import headertank.calc.choice.FinKind;
 import headertank.calc.choice.TankPlacement;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.fluid.GlycolKind;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Stated;
+import headertank.calc.radiator.CoreGeometry;
+import headertank.calc.radiator.Radiator;
+import headertank.calc.radiator.RadiatorPoint;
+import headertank.calc.radiator.RadiatorSpec;
 import java.util.EnumMap;
 import java.util.Map;
 import org.hipparchus.util.FastMath;
@@ -54,6 +60,7 @@ public record CoreClass(
      * @return the core
      * @throws OutOfRangeException when the figures together make no core
      */
+    @SuppressWarnings("exports")
     public CoreGeometry geometry(double widthM, double heightM, Map<CoreFigure, Double> known) {
         double depth = value(CoreFigure.DEPTH_M, known);
         double finHeight = value(CoreFigure.FIN_HEIGHT_M, known);

@@ -1,4 +1,4 @@
-package headertank.calc.radiator;
+package headertank.calc.coreclass;
 
 /**
  * How far cores of one class differ from their typical one: one standard deviation, log-normal.
