@@ -82,7 +82,7 @@ class SpecIT {
         shop = people.aShop();
         desk = people.in(shop, Role.FRONT_DESK);
         people.actAs(shop, Role.FRONT_DESK);
-        car = cars.addCar(new CarForm(null, "Jo Example", "", "AB 12", "", "", "", "", null));
+        car = cars.addCar(new CarForm(null, "Jo Example", "", "AB 12", "", "", "", "", null), null);
     }
 
     private Revision save(Integer parent, Spec spec) {
