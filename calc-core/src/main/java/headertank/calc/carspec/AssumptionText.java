@@ -4,6 +4,8 @@ import headertank.calc.quantity.MessageCode;
 
 /** Why a value stands in for one that nobody stated. */
 public enum AssumptionText implements MessageCode {
+    FROM_THE_POWER_OFFSET_AND_SLOPE,
+    FROM_THE_HEIGHT_OF_THE_CORE,
     SPRINGS_AND_SEALS_TIRE,
     TYPICAL_OF_THE_CLASS,
     OF_THE_CLASS_OF_CORE,

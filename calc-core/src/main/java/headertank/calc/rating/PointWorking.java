@@ -143,12 +143,7 @@ public final class PointWorking {
     private void oil(SteadySolver solver, Balance.Steady s) {
         add(
                 WorkedPart.OIL,
-                OilBalance.of(
-                                plant.oil(),
-                                solver.load().oilW(),
-                                s.engineOutK(),
-                                s.ambientK(),
-                                solver.effectiveSpeedMPerS())
+                OilBalance.of(solver.oil(), solver.load().oilW(), s.engineOutK(), s.ambientK())
                         .working());
     }
 
