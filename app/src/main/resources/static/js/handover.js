@@ -251,7 +251,7 @@
       return;
     }
     const file = form.matches('.ho-photo') ? named(form, 'file').files[0] : null;
-    if (!file || named(form, 'caption').value.trim() === '') {
+    if (!file) {
       return;
     }
     event.preventDefault();

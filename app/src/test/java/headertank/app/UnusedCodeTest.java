@@ -42,14 +42,13 @@ class UnusedCodeTest {
 
     /** What other programs call, or what is kept for a reason that stands beside it. */
     private static final List<String> KEPT = List.of(
-            // A program that embeds calc-core states its figures with these, see docs/embedding.md.
+            // A program that embeds calc-core states its figures and asks with these, see docs/embedding.md.
+            "DutyOutcome.errorTooHot",
             "Rater.coreClasses",
             "Stated.advertised",
+            "DutyOutcome.errorTooHot",
             "Stated.datasheet",
-            // The same program's plug-in with fans, and its maker's sheet of a core or a fan.
-            "FanSource.fans",
-            "FanSource.loaded",
-            "TypicalFans.fans",
+            // The same program's maker's sheet of a core or a fan.
             "FanFit$Point",
             "FanFit.throughPoints",
             "PerformanceSheet",

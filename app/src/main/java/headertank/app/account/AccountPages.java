@@ -6,6 +6,7 @@ import headertank.app.shop.Role;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.Set;
+import java.util.UUID;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -37,10 +38,12 @@ class AccountPages {
     String add(
             @Valid @ModelAttribute("form") NewAccountForm form,
             BindingResult faults,
+            @RequestParam(required = false) UUID key,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        boolean added = !faults.hasErrors() && accounts.add(form.login(), form.name(), form.password(), form.roles());
+        boolean added =
+                !faults.hasErrors() && accounts.add(form.login(), form.name(), form.password(), form.roles(), key);
         if (!added) {
             if (!faults.hasErrors()) {
                 faults.rejectValue("login", "account.login.taken");

@@ -1,6 +1,7 @@
 package headertank.app.account;
 
 import headertank.app.audit.AuditTrail;
+import headertank.app.form.FormKeys;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
@@ -12,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.context.event.EventListener;
 import org.springframework.security.authentication.event.InteractiveAuthenticationSuccessEvent;
@@ -38,6 +41,10 @@ public class Accounts implements UserDetailsService {
     private final AccountRepository accounts;
     private final Shops shops;
     private final CurrentUser user;
+    /** No account has this id. */
+    private static final long NONE = 0;
+
+    private final FormKeys forms;
     private final AuditTrail audit;
     private final PasswordEncoder passwords;
     private final FindByIndexNameSessionRepository<?> sessions;
@@ -48,7 +55,9 @@ public class Accounts implements UserDetailsService {
             CurrentUser user,
             AuditTrail audit,
             PasswordEncoder passwords,
-            FindByIndexNameSessionRepository<?> sessions) {
+            FindByIndexNameSessionRepository<?> sessions,
+            FormKeys forms) {
+        this.forms = forms;
         this.accounts = accounts;
         this.shops = shops;
         this.user = user;
@@ -115,13 +124,18 @@ public class Accounts implements UserDetailsService {
 
     /** False when the login is taken. */
     @Transactional
-    public boolean add(String login, String name, String password, Set<Role> roles) {
+    public boolean add(String login, String name, String password, Set<Role> roles, UUID key) {
+        String said = login + " " + name + " " + new TreeSet<>(roles);
+        return forms.once(user.shopId(), key, "account", said, () -> add(login, name, password, roles)) != NONE;
+    }
+
+    private long add(String login, String name, String password, Set<Role> roles) {
         if (accounts.existsByLogin(Account.plainLogin(login))) {
-            return false;
+            return NONE;
         }
         Account added = accounts.save(new Account(user.shopId(), login, name, passwords.encode(password), roles));
         audit.record("account.added", "account", added.id(), roles.toString());
-        return true;
+        return added.id();
     }
 
     @Transactional

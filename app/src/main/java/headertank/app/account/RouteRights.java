@@ -45,6 +45,8 @@ public final class RouteRights {
             open(GET, "/login"),
             open(GET, "/first-owner"),
             open(POST, "/first-owner"),
+            open(POST, "/sign-in-again"),
+            open(POST, "/go-on"),
             open(POST, "/language"),
             open(GET, "/offline"),
             row(GET, "/", EVERY_MEMBER),

@@ -3,6 +3,7 @@ package headertank.app.car;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.List;
+import java.util.UUID;
 import org.springframework.http.HttpStatus;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Controller;
@@ -59,6 +60,7 @@ class CarPages {
     String add(
             @Valid @ModelAttribute("form") CarForm form,
             BindingResult faults,
+            @RequestParam(required = false) UUID key,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
@@ -67,7 +69,7 @@ class CarPages {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return form(model, form, null);
         }
-        long id = cars.addCar(form);
+        long id = cars.addCar(form, key);
         redirect.addFlashAttribute("done", "car.added");
         return "redirect:/cars/" + id;
     }

@@ -1,8 +1,10 @@
 package headertank.app.car;
 
 import headertank.app.audit.AuditTrail;
+import headertank.app.form.FormKeys;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
+import java.util.UUID;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -16,16 +18,22 @@ public class Cars {
     private final CustomerRepository customers;
     private final CurrentUser user;
     private final AuditTrail audit;
+    private final FormKeys forms;
 
-    Cars(CarRepository cars, CustomerRepository customers, CurrentUser user, AuditTrail audit) {
+    Cars(CarRepository cars, CustomerRepository customers, CurrentUser user, AuditTrail audit, FormKeys forms) {
         this.cars = cars;
         this.customers = customers;
         this.user = user;
         this.audit = audit;
+        this.forms = forms;
     }
 
     /** Returns the new car's id. A customer named in the form is added along with it. */
-    public long addCar(CarForm form) {
+    public long addCar(CarForm form, UUID key) {
+        return forms.once(user.shopId(), key, "car", form, () -> add(form));
+    }
+
+    private long add(CarForm form) {
         CarForm complete = withCustomer(form);
         Car added = cars.save(new Car(user.shopId(), complete));
         audit.record("car.added", "car", added.id(), "");
@@ -54,8 +62,18 @@ public class Cars {
         audit.record("car.changed", "car", id, "");
     }
 
+    /** Whether this form has added its car. */
+    @Transactional(readOnly = true)
+    public boolean isSent(CarForm form, UUID key) {
+        return forms.isSent(user.shopId(), key, form);
+    }
+
     /** Returns the new customer's id. */
-    public long addCustomer(CustomerForm form) {
+    public long addCustomer(CustomerForm form, UUID key) {
+        return forms.once(user.shopId(), key, "customer", form, () -> addCustomer(form));
+    }
+
+    private long addCustomer(CustomerForm form) {
         Customer added = customers.save(new Customer(user.shopId(), form));
         audit.record("customer.added", "customer", added.id(), "");
         return added.id();

@@ -3,6 +3,7 @@ package headertank.app.car;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.List;
+import java.util.UUID;
 import org.springframework.http.HttpStatus;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Controller;
@@ -66,6 +67,7 @@ class CustomerPages {
     String add(
             @Valid @ModelAttribute("form") CustomerForm form,
             BindingResult faults,
+            @RequestParam(required = false) UUID key,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
@@ -73,7 +75,7 @@ class CustomerPages {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return form(model, null);
         }
-        long id = cars.addCustomer(form);
+        long id = cars.addCustomer(form, key);
         redirect.addFlashAttribute("done", "customer.added");
         return "redirect:/customers/" + id;
     }

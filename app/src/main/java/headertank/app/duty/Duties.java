@@ -1,6 +1,7 @@
 package headertank.app.duty;
 
 import headertank.app.audit.AuditTrail;
+import headertank.app.form.FormKeys;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
@@ -12,6 +13,7 @@ import headertank.calc.quantity.InputProblem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -28,13 +30,15 @@ public class Duties {
     private final DutyStore store;
     private final CurrentUser user;
     private final AuditTrail audit;
+    private final FormKeys forms;
 
-    Duties(Rater installed, ShopRater rater, DutyStore store, CurrentUser user, AuditTrail audit) {
+    Duties(Rater installed, ShopRater rater, DutyStore store, CurrentUser user, AuditTrail audit, FormKeys forms) {
         this.installed = installed;
         this.rater = rater;
         this.store = store;
         this.user = user;
         this.audit = audit;
+        this.forms = forms;
     }
 
     /**
@@ -95,8 +99,14 @@ public class Duties {
      * @throws ConflictException when somebody else has changed it meanwhile
      */
     @Transactional
-    String save(String text, String editedId, int editedNumber) {
+    String save(String text, String editedId, int editedNumber, UUID key) {
         Duty duty = ScheduleCsv.parse(text);
+        String said = editedId + " " + editedNumber + " " + text;
+        forms.once(user.shopId(), key, "duty_version", said, () -> save(duty, text, editedId, editedNumber));
+        return duty.id();
+    }
+
+    private int save(Duty duty, String text, String editedId, int editedNumber) {
         if (installed.duties().containsKey(duty.id())) {
             throw taken(duty.id(), "an id that no installed duty has");
         }
@@ -111,10 +121,11 @@ public class Duties {
         if (newest.isPresent()
                 && newest.get().csv().equals(text)
                 && newest.get().active()) {
-            return duty.id();
+            return newest.get().number();
         }
-        insert(duty.id(), newest.map(DutyVersion::number).orElse(0) + 1, text, true, "duty.saved");
-        return duty.id();
+        int number = newest.map(DutyVersion::number).orElse(0) + 1;
+        insert(duty.id(), number, text, true, "duty.saved");
+        return number;
     }
 
     /** Offers a duty, or offers it no longer; what was rated for it stays. */

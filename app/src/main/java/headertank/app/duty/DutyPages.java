@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.UUID;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -86,6 +87,7 @@ class DutyPages {
     String save(
             @ModelAttribute("form") DutyForm sent,
             @RequestParam(required = false) MultipartFile file,
+            @RequestParam(required = false) UUID key,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect)
@@ -101,7 +103,7 @@ class DutyPages {
             if (form.text().length() > Duties.LONGEST || !DutyForm.storable(form.text())) {
                 return refused(form, words.whole("text", "", "duties.too-long", Duties.LONGEST), model, response);
             }
-            String id = duties.save(form.text(), form.id(), form.number());
+            String id = duties.save(form.text(), form.id(), form.number(), key);
             redirect.addFlashAttribute("done", "duties.saved");
             return "redirect:/duties#duty-" + id;
         } catch (CharacterCodingException e) {

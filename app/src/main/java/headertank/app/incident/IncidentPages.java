@@ -16,6 +16,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Supplier;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -85,6 +86,7 @@ class IncidentPages {
             @PathVariable long id,
             @Valid @ModelAttribute("form") IncidentForm form,
             BindingResult faults,
+            @RequestParam(required = false) UUID key,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
@@ -101,7 +103,7 @@ class IncidentPages {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return form(id, model);
         }
-        long incident = incidents.report(id, form, entry.get());
+        long incident = incidents.report(id, form, entry.get(), key);
         redirect.addFlashAttribute("done", "incident.reported");
         return "redirect:/incidents/" + incident;
     }

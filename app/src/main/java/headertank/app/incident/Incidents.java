@@ -8,11 +8,13 @@ import headertank.app.check.Checks;
 import headertank.app.check.stored.CheckLine;
 import headertank.app.check.stored.Decision;
 import headertank.app.check.stored.StoredVerdict;
+import headertank.app.form.FormKeys;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -29,6 +31,7 @@ public class Incidents {
     private final CarSearch cars;
     private final CurrentUser user;
     private final AuditTrail audit;
+    private final FormKeys forms;
 
     Incidents(
             IncidentStore store,
@@ -36,18 +39,24 @@ public class Incidents {
             Checks checks,
             CarSearch cars,
             CurrentUser user,
-            AuditTrail audit) {
+            AuditTrail audit,
+            FormKeys forms) {
         this.store = store;
         this.revisions = revisions;
         this.checks = checks;
         this.cars = cars;
         this.user = user;
         this.audit = audit;
+        this.forms = forms;
     }
 
     /** Notes that a car ran hot; returns the report's id. */
     @Transactional
-    public long report(long carId, IncidentForm form, IncidentEntry entry) {
+    public long report(long carId, IncidentForm form, IncidentEntry entry, UUID key) {
+        return forms.once(user.shopId(), key, "incident", carId + " " + form, () -> report(carId, form, entry));
+    }
+
+    private long report(long carId, IncidentForm form, IncidentEntry entry) {
         Revision revision = revisions.of(carId, form.revision());
         Long compared = lastGood(carId, form.duty(), entry.occurredAt())
                 .map(CheckLine::id)

@@ -103,6 +103,7 @@ class JobPages {
             @PathVariable long id,
             @Valid @ModelAttribute("form") JobForm form,
             BindingResult faults,
+            @RequestParam(required = false) UUID key,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
@@ -113,7 +114,7 @@ class JobPages {
             return editForm(job, model);
         }
         try {
-            jobs.change(id, form.asked(), promised.orElseThrow(), form.version() == null ? -1 : form.version());
+            jobs.change(id, form.asked(), promised.orElseThrow(), form.version() == null ? -1 : form.version(), key);
         } catch (ConflictException e) {
             Job now = jobs.byId(id);
             response.setStatus(HttpStatus.CONFLICT.value());
@@ -130,6 +131,7 @@ class JobPages {
             @PathVariable long id,
             @Valid @ModelAttribute("form") StopForm form,
             BindingResult faults,
+            @RequestParam(required = false) UUID key,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
@@ -140,17 +142,21 @@ class JobPages {
         }
         boolean forGood = form.how() == StopForm.How.CALL_OFF;
         if (forGood) {
-            jobs.callOff(id, form.reason(), form.version());
+            jobs.callOff(id, form.reason(), form.version(), key);
         } else {
-            jobs.pause(id, form.reason(), form.version());
+            jobs.pause(id, form.reason(), form.version(), key);
         }
         redirect.addFlashAttribute("done", forGood ? "job.called-off" : "job.paused");
         return "redirect:/jobs/" + id;
     }
 
     @PostMapping("/jobs/{id}/resume")
-    String resume(@PathVariable long id, @RequestParam int version, RedirectAttributes redirect) {
-        jobs.resume(id, version);
+    String resume(
+            @PathVariable long id,
+            @RequestParam int version,
+            @RequestParam(required = false) UUID key,
+            RedirectAttributes redirect) {
+        jobs.resume(id, version, key);
         redirect.addFlashAttribute("done", "job.resumed");
         return "redirect:/jobs/" + id;
     }
@@ -168,11 +174,12 @@ class JobPages {
             @PathVariable long id,
             @RequestParam int version,
             @RequestParam(defaultValue = "") String sure,
+            @RequestParam(required = false) UUID key,
             RedirectAttributes redirect) {
         if (!sure.equals("yes")) {
             return "redirect:/jobs/" + id + "/hand-over";
         }
-        jobs.handOver(id, version);
+        jobs.handOver(id, version, key);
         redirect.addFlashAttribute("done", "job.handed-over");
         return "redirect:/jobs/" + id;
     }
@@ -182,6 +189,7 @@ class JobPages {
             @PathVariable long id,
             @Valid @ModelAttribute("form") TakeBackForm form,
             BindingResult faults,
+            @RequestParam(required = false) UUID key,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
@@ -190,7 +198,7 @@ class JobPages {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return page(job, model);
         }
-        jobs.takeBack(id, form.reason(), form.version());
+        jobs.takeBack(id, form.reason(), form.version(), key);
         redirect.addFlashAttribute("done", "job.taken-back");
         return "redirect:/jobs/" + id;
     }

@@ -101,9 +101,10 @@ public class Jobs {
 
     /** @throws ConflictException when somebody else has changed the job since the form was filled, or closed it */
     @Transactional
-    void change(long id, String asked, LocalDate promisedOn, int version) {
+    void change(long id, String asked, LocalDate promisedOn, int version, UUID key) {
         deed(
                 id,
+                key,
                 version,
                 Job.Kind.CHANGED,
                 "",
@@ -113,20 +114,21 @@ public class Jobs {
 
     /** Something has to be waited for. */
     @Transactional
-    void pause(long id, String reason, int version) {
-        deed(id, version, Job.Kind.PAUSED, reason, "paused = true", Map.of());
+    void pause(long id, String reason, int version, UUID key) {
+        deed(id, key, version, Job.Kind.PAUSED, reason, "paused = true", Map.of());
     }
 
     @Transactional
-    void resume(long id, int version) {
-        deed(id, version, Job.Kind.RESUMED, "", "paused = false", Map.of());
+    void resume(long id, int version, UUID key) {
+        deed(id, key, version, Job.Kind.RESUMED, "", "paused = false", Map.of());
     }
 
     /** Nothing more is done. */
     @Transactional
-    void callOff(long id, String reason, int version) {
+    void callOff(long id, String reason, int version, UUID key) {
         deed(
                 id,
+                key,
                 version,
                 Job.Kind.CALLED_OFF,
                 reason,
@@ -136,9 +138,10 @@ public class Jobs {
 
     /** The customer has the car: the last click. */
     @Transactional
-    void handOver(long id, int version) {
+    void handOver(long id, int version, UUID key) {
         deed(
                 id,
+                key,
                 version,
                 Job.Kind.HANDED_OVER,
                 "",
@@ -148,8 +151,8 @@ public class Jobs {
 
     /** The last click was none: the job is open again, as if the car had never left. */
     @Transactional
-    void takeBack(long id, String reason, int version) {
-        deed(id, version, Job.Kind.TAKEN_BACK, reason, "closed_as = null, closed_at = null", Map.of());
+    void takeBack(long id, String reason, int version, UUID key) {
+        deed(id, key, version, Job.Kind.TAKEN_BACK, reason, "closed_as = null, closed_at = null", Map.of());
     }
 
     /** What the state machine calls a deed; a change of words is none of its business. */
@@ -165,7 +168,13 @@ public class Jobs {
         };
     }
 
-    private void deed(long id, int version, Job.Kind kind, String reason, String set, Map<String, Object> values) {
+    private void deed(
+            long id, UUID key, int version, Job.Kind kind, String reason, String set, Map<String, Object> values) {
+        String said = id + " " + kind + " " + version + " " + reason + " " + values;
+        forms.once(user.shopId(), key, "job_event", said, () -> deed(id, version, kind, reason, set, values));
+    }
+
+    private long deed(long id, int version, Job.Kind kind, String reason, String set, Map<String, Object> values) {
         long car = queue.line(id)
                 .orElseThrow(() -> new NotFoundException("job", id))
                 .carId();
@@ -184,6 +193,7 @@ public class Jobs {
         }
         remember(user.shopId(), user.accountId(), id, kind, reason);
         audit.record("job." + kind.name().toLowerCase(Locale.ROOT).replace('_', '-'), "job", id, "");
+        return id;
     }
 
     private void remember(long shop, long account, long id, Job.Kind kind, String reason) {

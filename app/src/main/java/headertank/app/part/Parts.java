@@ -2,8 +2,10 @@ package headertank.app.part;
 
 import headertank.app.audit.AuditTrail;
 import headertank.app.field.FieldFormat;
+import headertank.app.form.FormKeys;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
+import java.util.UUID;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -16,14 +18,27 @@ public class Parts {
     private final PartRepository parts;
     private final CurrentUser user;
     private final AuditTrail audit;
+    private final FormKeys forms;
 
-    Parts(PartRepository parts, CurrentUser user, AuditTrail audit) {
+    Parts(PartRepository parts, CurrentUser user, AuditTrail audit, FormKeys forms) {
         this.parts = parts;
         this.user = user;
         this.audit = audit;
+        this.forms = forms;
+    }
+
+    /** Whether this form has done its work. */
+    @Transactional(readOnly = true)
+    public boolean isSent(PartContent content, UUID key) {
+        return forms.isSent(user.shopId(), key, content);
     }
 
     /** Returns the new part's id. */
+    public long add(PartContent content, UUID key) {
+        return forms.once(user.shopId(), key, "part", content, () -> add(content));
+    }
+
+    /** The same from a file. */
     public long add(PartContent content) {
         Part added = parts.saveAndFlush(new Part(user.shopId(), content, FieldFormat.write(content.values())));
         audit.record("part.added", "part", added.id(), "");

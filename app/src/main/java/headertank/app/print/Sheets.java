@@ -12,6 +12,8 @@ import headertank.app.check.figure.FigureText;
 import headertank.app.check.figure.ShopFigures;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.drawing.Drawings;
+import headertank.app.handover.Handovers;
+import headertank.app.handover.page.HandoverText;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Shops;
 import java.time.Clock;
@@ -38,6 +40,8 @@ public class Sheets {
     private final PdfPaper pdf;
     private final Drawings drawings;
     private final PublicAddress address;
+    private final Handovers handovers;
+    private final HandoverText words;
     private final CurrentUser user;
     private final AuditTrail audit;
     private final SheetStore store;
@@ -54,7 +58,11 @@ public class Sheets {
             PublicAddress address,
             CurrentUser user,
             AuditTrail audit,
-            SheetStore store) {
+            SheetStore store,
+            Handovers handovers,
+            HandoverText words) {
+        this.handovers = handovers;
+        this.words = words;
         this.checks = checks;
         this.revisions = revisions;
         this.cars = cars;
@@ -89,6 +97,8 @@ public class Sheets {
                 entry("result", check.result()),
                 entry("shown", shown),
                 entry("figures", figures),
+                entry("list", handovers.of(check.line().id())),
+                entry("words", words),
                 entry("shop", shops.current()),
                 entry("revision", revisions.byId(check.line().revisionId())),
                 entry("drawing", drawings.deciding(check)),

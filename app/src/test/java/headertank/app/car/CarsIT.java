@@ -45,7 +45,7 @@ class CarsIT {
     void aCarOfANewCustomer() {
         shop = people.aShop();
         people.actAs(shop, Role.FRONT_DESK);
-        car = cars.addCar(aCar("AB-12 CD"));
+        car = cars.addCar(aCar("AB-12 CD"), null);
     }
 
     @ParameterizedTest
@@ -63,7 +63,7 @@ class CarsIT {
     @Test
     void aLongListGoesOnWhereThePageEnded() {
         for (int i = 100; i < 160; i++) {
-            cars.addCar(aCar("P" + i));
+            cars.addCar(aCar("P" + i), null);
         }
         var first = search.cars("", "", 0).subList(0, CarSearch.PAGE);
         var last = first.get(CarSearch.PAGE - 1);
@@ -121,7 +121,7 @@ class CarsIT {
 
     @Test
     void whatPeopleTypeIsShownAsTextNotAsMarkup() throws Exception {
-        long odd = cars.addCar(aCar("<b>x</b>"));
+        long odd = cars.addCar(aCar("<b>x</b>"), null);
         mvc.perform(get("/cars/" + odd).with(people.in(shop, Role.TECHNICIAN)))
                 .andExpect(content().string(containsString("&lt;b&gt;x&lt;/b&gt;")));
     }

@@ -82,7 +82,7 @@ class SpecIT {
         shop = people.aShop();
         desk = people.in(shop, Role.FRONT_DESK);
         people.actAs(shop, Role.FRONT_DESK);
-        car = cars.addCar(new CarForm(null, "Jo Example", "", "AB 12", "", "", "", "", null));
+        car = cars.addCar(new CarForm(null, "Jo Example", "", "AB 12", "", "", "", "", null), null);
     }
 
     private Revision save(Integer parent, Spec spec) {
@@ -153,13 +153,15 @@ class SpecIT {
         });
         assertThat(saved.savedAt()).isCloseTo(Instant.now(), within(10, ChronoUnit.MINUTES));
         assertThat(jdbc.sql("""
-                                select count(*) from information_schema.columns
-                                where table_schema = current_schema and column_default like '%current_setting%'""").query(Long.class).single())
+            select count(*) from information_schema.columns
+            where table_schema = current_schema and column_default like '%current_setting%'\
+            """).query(Long.class).single())
                 .as("defaults that a session could set")
                 .isZero();
         assertThat(jdbc.sql("""
-                                select count(*) from pg_proc p join pg_namespace n on n.oid = p.pronamespace
-                                where n.nspname = current_schema and p.prosrc like '%current_setting%'""").query(Long.class).single())
+            select count(*) from pg_proc p join pg_namespace n on n.oid = p.pronamespace
+            where n.nspname = current_schema and p.prosrc like '%current_setting%'\
+            """).query(Long.class).single())
                 .as("functions that a session could steer")
                 .isZero();
     }
@@ -320,10 +322,11 @@ class SpecIT {
     void theHistoryHoldsChecksSignOffsAndOverheatingsToo() throws Exception {
         Revision one = save(null, first);
         long check = jdbc.sql("""
-                        insert into check_run (shop_id, revision_id, author_id, duties, calc_core_version, rule_versions, seed,
-                            input_format, input_text, input_sha256, result_format, result_text, result_sha256)
-                        values (:shop, :revision, :author, 'drift', '0.1.0', '', 1, 1, 'i', sha256('i'), 1, 'r', sha256('r'))
-                        returning id""")
+            insert into check_run (shop_id, revision_id, author_id, duties, calc_core_version, rule_versions, seed,
+                input_format, input_text, input_sha256, result_format, result_text, result_sha256)
+            values (:shop, :revision, :author, 'drift', '0.1.0', '', 1, 1, 'i', sha256('i'), 1, 'r', sha256('r'))
+            returning id\
+            """)
                 .param("shop", shop)
                 .param("revision", one.id())
                 .param("author", one.authorId())

@@ -319,8 +319,8 @@ class ChecksIT {
     }
 
     private List<String> audit() {
-        return jdbc.sql(
-                        "select action from audit_entry where shop_id = :shop and subject_type = 'check_run' order by id")
+        return jdbc.sql("select action from audit_entry where shop_id = :shop and subject_type = 'check_run' order by"
+                        + " id")
                 .param("shop", shop)
                 .query(String.class)
                 .list();

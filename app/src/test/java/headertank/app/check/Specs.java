@@ -54,7 +54,7 @@ public class Specs {
                 "Coupe",
                 "1999",
                 "",
-                null));
+                null), null);
     }
 
     /** Saves the next revision of a car. */

@@ -77,12 +77,13 @@ class DemoShopIT {
         jobs.ensure();
         work.ensure();
         assertThat(jdbc.sql("""
-                                select c.plate from revision r join car c on c.id = r.car_id
-                                where r.number = 2 and r.saved_at < now() - interval '30 days'
-                                  and exists (select 1 from revision q join check_run k on k.revision_id = q.id
-                                                join sign_off s on s.check_run_id = k.id
-                                              where q.car_id = c.id and q.number = 1 and q.saved_at < k.created_at
-                                                and s.signed_at < r.saved_at)""").query(String.class).list()).containsExactly("DEMO 02");
+            select c.plate from revision r join car c on c.id = r.car_id
+            where r.number = 2 and r.saved_at < now() - interval '30 days'
+              and exists (select 1 from revision q join check_run k on k.revision_id = q.id
+                            join sign_off s on s.check_run_id = k.id
+                          where q.car_id = c.id and q.number = 1 and q.saved_at < k.created_at
+                            and s.signed_at < r.saved_at)\
+            """).query(String.class).list()).containsExactly("DEMO 02");
         assertThat(jdbc.sql("select stage from job_stage j join car c on c.id = j.car_id where c.plate = 'DEMO 01'")
                         .query(String.class)
                         .single())
@@ -110,10 +111,11 @@ class DemoShopIT {
         demo.ensure();
         revisions.ensure();
         assertThat(jdbc.sql("""
-                                select column_default from information_schema.columns
-                                where table_schema = current_schema
-                                  and (table_name, column_name) in
-                                      (('revision', 'saved_at'), ('check_run', 'created_at'), ('sign_off', 'signed_at'))""").query(String.class).list()).hasSize(3).containsOnly("now()");
+            select column_default from information_schema.columns
+            where table_schema = current_schema
+              and (table_name, column_name) in
+                  (('revision', 'saved_at'), ('check_run', 'created_at'), ('sign_off', 'signed_at'))\
+            """).query(String.class).list()).hasSize(3).containsOnly("now()");
         assertThat(jdbc.sql("select count(*) from revision where saved_at < now() - interval '30 days'")
                         .query(Long.class)
                         .single())

@@ -263,8 +263,8 @@ class DutiesIT {
     }
 
     private List<String> audit() {
-        return jdbc.sql(
-                        "select action from audit_entry where shop_id = :s and subject_type = 'duty_version' order by id")
+        return jdbc.sql("select action from audit_entry where shop_id = :s and subject_type = 'duty_version' order by"
+                        + " id")
                 .param("s", shop)
                 .query(String.class)
                 .list();

@@ -218,9 +218,10 @@ class WalksIT {
 
     private void nothingIsOpenThatLeft(String way) {
         assertThat(jdbc.sql("""
-                        select count(*) from car_fault f join job j on j.car_id = f.car_id and j.closed_as = 'HANDED_OVER'
-                        left join fault_clearing z on z.fault_id = f.id
-                        where f.opened_at < j.closed_at and (z.id is null or z.cleared_at > j.closed_at)""").query(Integer.class).single())
+            select count(*) from car_fault f join job j on j.car_id = f.car_id and j.closed_as = 'HANDED_OVER'
+            left join fault_clearing z on z.fault_id = f.id
+            where f.opened_at < j.closed_at and (z.id is null or z.cleared_at > j.closed_at)\
+            """).query(Integer.class).single())
                 .as("cars handed over against an open fault, after %s", way)
                 .isZero();
     }
@@ -379,7 +380,8 @@ class WalksIT {
     /** The newest check of the newest revision, else the newest there is. */
     private Optional<Long> check() {
         return jdbc.sql("""
-                        select k.id from check_run k join revision r on r.id = k.revision_id where r.car_id = :car
-                        order by r.number desc, k.created_at desc, k.id desc limit 1""").param("car", car).query(Long.class).optional();
+            select k.id from check_run k join revision r on r.id = k.revision_id where r.car_id = :car
+            order by r.number desc, k.created_at desc, k.id desc limit 1\
+            """).param("car", car).query(Long.class).optional();
     }
 }

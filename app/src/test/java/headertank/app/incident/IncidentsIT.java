@@ -193,6 +193,6 @@ class IncidentsIT {
     private long report(int revision, Optional<Double> ambientK, int note) {
         IncidentForm form =
                 new IncidentForm("", "queueing", "street", "", "", SensorPlacement.BLOCK, revision, "note " + note);
-        return incidents.report(car, form, new IncidentEntry(Instant.now(), ambientK, Physics.kelvin(118)));
+        return incidents.report(car, form, new IncidentEntry(Instant.now(), ambientK, Physics.kelvin(118)), null);
     }
 }

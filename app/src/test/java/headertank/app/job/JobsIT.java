@@ -86,7 +86,7 @@ class JobsIT {
         assertThat(stage(job)).isEqualTo(Stage.TO_SIGN);
         workshop.sign(held, Decision.HOLD_BACK);
         assertThat(stage(job)).isEqualTo(Stage.STAYS);
-        assertThatThrownBy(() -> jobs.handOver(job, 0)).isInstanceOf(ConflictException.class);
+        assertThatThrownBy(() -> jobs.handOver(job, 0, null)).isInstanceOf(ConflictException.class);
         specs.save(
                 car,
                 Specs.easy().set(BuildField.FAN_CURRENT, Stated.measured(11)).build(),
@@ -95,17 +95,17 @@ class JobsIT {
         long check = checks.run(car, 2);
         workshop.sign(check, Decision.DELIVER);
         assertThat(stage(job)).isEqualTo(Stage.TO_GO_THROUGH);
-        assertThatThrownBy(() -> jobs.handOver(job, 0)).isInstanceOf(ConflictException.class);
+        assertThatThrownBy(() -> jobs.handOver(job, 0, null)).isInstanceOf(ConflictException.class);
         lists.answerAll(check);
         assertThat(stage(job)).isEqualTo(Stage.TO_GO_THROUGH);
         lists.decideLeaves(check);
         assertThat(stage(job)).isEqualTo(Stage.READY);
-        jobs.handOver(job, 0);
+        jobs.handOver(job, 0, null);
         assertThat(stage(job)).isEqualTo(Stage.HANDED_OVER);
         assertThat(jobs.byId(job).events())
                 .extracting(Job.Event::kind)
                 .containsExactly(Job.Kind.OPENED, Job.Kind.HANDED_OVER);
-        assertThatThrownBy(() -> jobs.pause(job, "late", 1)).isInstanceOf(ConflictException.class);
+        assertThatThrownBy(() -> jobs.pause(job, "late", 1, null)).isInstanceOf(ConflictException.class);
     }
 
     @Test
@@ -119,11 +119,11 @@ class JobsIT {
     @Test
     void aPauseHidesTheStageAndItsReasonStays() {
         long job = jobs.open(car, "look", TODAY);
-        jobs.pause(job, "waits for a hose", 0);
+        jobs.pause(job, "waits for a hose", 0, null);
         assertThat(stage(job)).isEqualTo(Stage.PAUSED);
-        jobs.resume(job, 1);
+        jobs.resume(job, 1, null);
         assertThat(stage(job)).isEqualTo(Stage.TO_DESCRIBE);
-        jobs.callOff(job, "sold", 2);
+        jobs.callOff(job, "sold", 2, null);
         assertThat(jobs.byId(job).events())
                 .extracting(Job.Event::reason)
                 .containsExactly("", "waits for a hose", "", "sold");
@@ -132,7 +132,7 @@ class JobsIT {
     @Test
     void twoWhoChangeTheSameJobDoNotOverwriteEachOther() throws Exception {
         long job = jobs.open(car, "look", TODAY);
-        jobs.change(job, "look twice", TODAY.plusDays(1), 0);
+        jobs.change(job, "look twice", TODAY.plusDays(1), 0, null);
         mvc.perform(change(job, "look thrice", TODAY.plusDays(2).toString(), 0).with(people.in(shop, Role.FRONT_DESK)))
                 .andExpect(status().isConflict())
                 .andExpect(content().string(containsString("look thrice")))
@@ -168,7 +168,7 @@ class JobsIT {
         long job = jobs.open(car, "look", TODAY);
         people.actAs(people.aShop(), Role.FRONT_DESK);
         assertThatThrownBy(() -> jobs.byId(job)).isInstanceOf(NotFoundException.class);
-        assertThatThrownBy(() -> jobs.pause(job, "x", 0)).isInstanceOf(NotFoundException.class);
+        assertThatThrownBy(() -> jobs.pause(job, "x", 0, null)).isInstanceOf(NotFoundException.class);
         assertThatThrownBy(() -> jobs.open(car, "x", TODAY)).isInstanceOf(NotFoundException.class);
     }
 

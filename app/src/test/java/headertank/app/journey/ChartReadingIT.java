@@ -20,9 +20,10 @@ class ChartReadingIT {
 
     /** What a tick of the first panel says, and what is read on a line at the height of that tick. */
     private static final String TICKS = """
-            const svg = document.querySelector('svg[data-read]');
-            const line = svg.querySelector('polyline[data-low]');
-            return [line.dataset.low.split('|')[1], line.dataset.high.split('|')[1], svg.dataset.low.split('|')[1], svg.dataset.high.split('|')[1]];""";
+        const svg = document.querySelector('svg[data-read]');
+        const line = svg.querySelector('polyline[data-low]');
+        return [line.dataset.low.split('|')[1], line.dataset.high.split('|')[1], svg.dataset.low.split('|')[1], svg.dataset.high.split('|')[1]];\
+        """;
 
     @LocalServerPort
     int port;

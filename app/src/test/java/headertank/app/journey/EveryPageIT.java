@@ -30,25 +30,28 @@ class EveryPageIT {
     private static final int[] WIDTHS = {390, 820, 1440};
 
     private static final String IS_QUIET =
-            "return document.readyState === 'complete' && !document.querySelector('.htmx-request, .htmx-settling, [hx-trigger=load]')";
+            "return document.readyState === 'complete' && !document.querySelector('.htmx-request, .htmx-settling,"
+                    + " [hx-trigger=load]')";
     private static final String SERVER_TIME =
             "const n = performance.getEntriesByType('navigation')[0]; return n.responseStart - n.requestStart";
     private static final String STATUS = "return performance.getEntriesByType('navigation')[0].responseStatus";
     private static final String MOVES = """
-            const longer = list => list.split(',').some(t => parseFloat(t) > 0);
-            return [...document.querySelectorAll('*')].flatMap(e => ['', '::before', '::after'].map(p => [e, getComputedStyle(e, p || null)]))
-              .filter(([e, s]) => longer(s.transitionDuration) || (s.animationName !== 'none' && longer(s.animationDuration)))
-              .slice(0, 5).map(([e]) => e.outerHTML.slice(0, 120))""";
+        const longer = list => list.split(',').some(t => parseFloat(t) > 0);
+        return [...document.querySelectorAll('*')].flatMap(e => ['', '::before', '::after'].map(p => [e, getComputedStyle(e, p || null)]))
+          .filter(([e, s]) => longer(s.transitionDuration) || (s.animationName !== 'none' && longer(s.animationDuration)))
+          .slice(0, 5).map(([e]) => e.outerHTML.slice(0, 120))\
+        """;
     private static final String FOCUS_IS_HIDDEN = """
-            const hidden = [];
-            for (const e of document.querySelectorAll('a[href], button, input, select, textarea, summary, [tabindex="0"]')) {
-              if (e.disabled || e.type === 'hidden' || !e.checkVisibility()) continue;
-              e.focus();
-              const s = getComputedStyle(e);
-              const seen = (s.outlineStyle !== 'none' && parseFloat(s.outlineWidth) >= 2) || s.boxShadow !== 'none';
-              if (document.activeElement === e && !seen) hidden.push(e.outerHTML.slice(0, 120));
-            }
-            return hidden.slice(0, 5)""";
+        const hidden = [];
+        for (const e of document.querySelectorAll('a[href], button, input, select, textarea, summary, [tabindex="0"]')) {
+          if (e.disabled || e.type === 'hidden' || !e.checkVisibility()) continue;
+          e.focus();
+          const s = getComputedStyle(e);
+          const seen = (s.outlineStyle !== 'none' && parseFloat(s.outlineWidth) >= 2) || s.boxShadow !== 'none';
+          if (document.activeElement === e && !seen) hidden.push(e.outerHTML.slice(0, 120));
+        }
+        return hidden.slice(0, 5)\
+        """;
 
     /** Of a small phone in use today [px] (modelling choice). */
     private static final int PHONE_HEIGHT = 667;
@@ -56,29 +59,33 @@ class EveryPageIT {
     private static final String HEAD_HEIGHT = "return document.querySelector('.top').getBoundingClientRect().height";
     /** Tables that are wider than their box still show the column of their verdict. */
     private static final String VERDICT_OUT_OF_SIGHT = """
-            return Array.from(document.querySelectorAll('.what-ifs tbody td:last-child')).filter(e => {
-              const box = e.closest('.scroll').getBoundingClientRect(), r = e.getBoundingClientRect();
-              return e.checkVisibility() && (r.right > box.right + 1 || r.left < box.left || getComputedStyle(e).display === 'none');
-            }).slice(0, 2).map(e => e.textContent.trim().slice(0, 60))""";
+        return Array.from(document.querySelectorAll('.what-ifs tbody td:last-child')).filter(e => {
+          const box = e.closest('.scroll').getBoundingClientRect(), r = e.getBoundingClientRect();
+          return e.checkVisibility() && (r.right > box.right + 1 || r.left < box.left || getComputedStyle(e).display === 'none');
+        }).slice(0, 2).map(e => e.textContent.trim().slice(0, 60))\
+        """;
 
     private static final String IS_WORKSHOP = "return document.documentElement.classList.contains('big-targets')";
     private static final String STAYS_LIGHT =
-            "return document.documentElement.dataset.scheme === 'light' || document.querySelector('.handover') !== null";
+            "return document.documentElement.dataset.scheme === 'light' || document.querySelector('.handover') !=="
+                    + " null";
     private static final String IS_DARK = """
-            const c = getComputedStyle(document.body).backgroundColor.match(/[0-9.]+/g).map(Number);
-            return c[0] + c[1] + c[2] < 200""";
+        const c = getComputedStyle(document.body).backgroundColor.match(/[0-9.]+/g).map(Number);
+        return c[0] + c[1] + c[2] < 200\
+        """;
     /** Targets that a finger has to hit; a link in running text and a box whose label is as large are none. */
     private static final String SMALL = """
-            const small = [];
-            for (const e of document.querySelectorAll('a[href], button, input, select, textarea, summary')) {
-              if (e.disabled || e.type === 'hidden' || !e.checkVisibility({visibilityProperty: true}) || e.matches('.skip')) continue;
-              const label = e.closest('label');
-              const r = (label !== null && e.matches('[type=checkbox], [type=radio]') ? label : e).getBoundingClientRect();
-              const around = e.parentElement;
-              const inText = e.tagName === 'A' && Array.from(around.childNodes).some(n => n.nodeType === 3 && n.textContent.trim().length > 2);
-              if (!inText && r.height > 0 && (r.height < 43.5 || r.width < 43.5)) small.push(Math.round(r.width) + 'x' + Math.round(r.height) + ' ' + e.outerHTML.slice(0, 140));
-            }
-            return small.slice(0, 6)""";
+        const small = [];
+        for (const e of document.querySelectorAll('a[href], button, input, select, textarea, summary')) {
+          if (e.disabled || e.type === 'hidden' || !e.checkVisibility({visibilityProperty: true}) || e.matches('.skip')) continue;
+          const label = e.closest('label');
+          const r = (label !== null && e.matches('[type=checkbox], [type=radio]') ? label : e).getBoundingClientRect();
+          const around = e.parentElement;
+          const inText = e.tagName === 'A' && Array.from(around.childNodes).some(n => n.nodeType === 3 && n.textContent.trim().length > 2);
+          if (!inText && r.height > 0 && (r.height < 43.5 || r.width < 43.5)) small.push(Math.round(r.width) + 'x' + Math.round(r.height) + ' ' + e.outerHTML.slice(0, 140));
+        }
+        return small.slice(0, 6)\
+        """;
 
     @LocalServerPort
     int port;

@@ -19,14 +19,15 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 class NoConnectionIT {
 
     private static final String KEPT = """
-            const done = arguments[arguments.length - 1];
-            caches.keys().then(async names => {
-              const all = [];
-              for (const name of names.filter(n => n.startsWith('headertank.pages.'))) {
-                for (const request of await (await caches.open(name)).keys()) all.push(new URL(request.url).pathname);
-              }
-              done(all);
-            });""";
+        const done = arguments[arguments.length - 1];
+        caches.keys().then(async names => {
+          const all = [];
+          for (const name of names.filter(n => n.startsWith('headertank.pages.'))) {
+            for (const request of await (await caches.open(name)).keys()) all.push(new URL(request.url).pathname);
+          }
+          done(all);
+        });\
+        """;
     private static final String READY =
             "return navigator.serviceWorker !== undefined && navigator.serviceWorker.controller !== null";
 

@@ -84,11 +84,12 @@ class OwnerDayIT {
     /** A revision of forty days ago, as nothing that is stored can be made older later. */
     private void changedLongAgo(long car) {
         jdbc.sql("""
-                        insert into revision (shop_id, car_id, number, parent_number, spec_format, spec_text, spec_sha256,
-                                              author_id, reason, saved_at)
-                        select shop_id, car_id, 2, 1, spec_format, spec_text, spec_sha256, author_id, 'long ago',
-                               now() - interval '40 days'
-                        from revision where car_id = :car and number = 1""").param("car", car).update();
+            insert into revision (shop_id, car_id, number, parent_number, spec_format, spec_text, spec_sha256,
+                                  author_id, reason, saved_at)
+            select shop_id, car_id, 2, 1, spec_format, spec_text, spec_sha256, author_id, 'long ago',
+                   now() - interval '40 days'
+            from revision where car_id = :car and number = 1\
+            """).param("car", car).update();
     }
 
     @Test
@@ -155,10 +156,10 @@ class OwnerDayIT {
 
     private static void importParts(Browser browser, Keyboard keyboard, Path folder) throws IOException {
         Path file = Files.writeString(folder.resolve("parts.csv"), """
-                kind,name,price,currency,coolant.capGaugePa
-                CAP,Cap of the house,12.00,EUR,1.2 bar
-                CAP,Cap from the file,8.00,EUR,1.1 bar
-                """);
+            kind,name,price,currency,coolant.capGaugePa
+            CAP,Cap of the house,12.00,EUR,1.2 bar
+            CAP,Cap from the file,8.00,EUR,1.1 bar
+            """);
         browser.open("/");
         goTo(browser, keyboard, "/parts");
         keyboard.to("main a[href='/parts/import']").enter("#file");

@@ -43,6 +43,7 @@ class TechnicianDayIT {
 
     String desk;
     String technician;
+    String owner;
     long car;
     long job;
 
@@ -51,6 +52,7 @@ class TechnicianDayIT {
         long shop = people.aShop();
         desk = people.anAccount(shop, Role.FRONT_DESK);
         technician = people.anAccount(shop, Role.TECHNICIAN);
+        owner = people.anAccount(shop, Role.OWNER);
         people.actAs(desk);
         car = specs.aCar();
         var build = Specs.easy().seen(BuildField.FAN_DRIVE, "ELECTRIC").seen(BuildField.FAN_SENSOR, "RADIATOR_HOSE");
@@ -76,10 +78,21 @@ class TechnicianDayIT {
         try (Browser browser = Browser.at(port)) {
             browser.signIn(desk, People.PASSWORD);
             browser.width(390).touch().open("/");
-            browser.tap("a[href='/jobs/" + job + "']").waitFor("form[action$='/hand-over']");
-            assertThat(browser.text()).contains("Signed, may leave");
+            browser.tap("a[href='/jobs/" + job + "']").waitFor("a[href$='/hand-over']");
+            assertThat(browser.text()).contains("May leave");
+            browser.tap("a[href$='/hand-over']").waitFor("form[action$='/hand-over']");
+            assertThat(browser.text()).contains("Yes, the customer has the car", "2 were found");
             browser.tap("form[action$='/hand-over'] button").waitFor(".notice.done");
             assertThat(browser.text()).contains("The car is handed over; the job is done.", "Handed over");
+        }
+        try (Browser browser = Browser.at(port)) {
+            browser.signIn(owner, People.PASSWORD);
+            browser.open("/jobs/" + job).waitFor("form[action$='/take-back']");
+            browser.tap("form[action$='/take-back'] button").waitFor(".error-summary");
+            browser.type("reason", "Wrong car")
+                    .tap("form[action$='/take-back'] button")
+                    .waitFor(".notice.done");
+            assertThat(browser.text()).contains("The hand-over is taken back", "Wrong car", "May leave");
         }
     }
 
@@ -137,9 +150,15 @@ class TechnicianDayIT {
 
     private void putRight(Browser browser, String check) {
         browser.open("/").tap(".stage a[href='" + check + "/handover']").waitFor("#item-hoses");
+        browser.find("#item-hoses textarea").sendKeys("New clamp, dry");
         browser.tap("#item-hoses button[value=DONE]");
         browser.waitUntil(
-                () -> !browser.find("#item-hoses .ho-entered").getText().contains(LEAK));
+                () -> browser.find("#item-hoses .ho-entered").getText().contains("New clamp, dry"));
+        browser.open(check + "/handover").waitFor("#faults");
+        assertThat(browser.find("#faults").getText()).contains("Sent back").doesNotContain(LEAK);
+        browser.find("#faults textarea").sendKeys("Clamp changed");
+        browser.tap("#faults button[value=REASON]").waitFor(".notice.done");
+        assertThat(browser.all("#faults")).isEmpty();
         browser.tap("a[href='" + check + "/handover/decision']").waitFor("button[value=DELIVER]");
     }
 

@@ -96,7 +96,7 @@ class FittedPartsIT {
     }
 
     private long aCar(String plate, String owner) {
-        return cars.addCar(new CarForm(null, owner, "000 555 0199", plate, "Nimbrax", "Coupe", "1999", "", null));
+        return cars.addCar(new CarForm(null, owner, "000 555 0199", plate, "Nimbrax", "Coupe", "1999", "", null), null);
     }
 
     private long aFan(String name, Spec said) {

@@ -283,8 +283,8 @@ class SettingsIT {
     }
 
     private List<String> audit() {
-        return jdbc.sql(
-                        "select detail from audit_entry where shop_id = :s and action = 'settings.changed' order by detail")
+        return jdbc.sql("select detail from audit_entry where shop_id = :s and action = 'settings.changed' order by"
+                        + " detail")
                 .param("s", shop)
                 .query(String.class)
                 .list();

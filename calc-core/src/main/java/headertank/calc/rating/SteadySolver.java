@@ -117,7 +117,8 @@ public final class SteadySolver {
                     Balance.Reason.HEAT_EXCEEDS_COOLING,
                     String.format(
                             Locale.ROOT,
-                            "%.1f kW reach the coolant and even at 260 C the radiator would give off %.1f kW less: there is no steady state.",
+                            "%.1f kW reach the coolant and even at 260 C the radiator would give off %.1f kW less:"
+                                    + " there is no steady state.",
                             load.coolantW() / 1000,
                             -residualW(HOTTEST_K, ambient) / 1000));
         }

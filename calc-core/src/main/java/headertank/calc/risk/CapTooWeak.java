@@ -61,11 +61,11 @@ public final class CapTooWeak implements RiskRule {
                 "Cap too weak",
                 least < StandardPolicy.LEAST_BOILING_K ? Flag.Weight.STOP : Flag.Weight.CONDITION,
                 Flag.Scope.IN_THE_MARGINS,
-                "At the cap's pressure and this altitude the coolant comes within 10 K of boiling. Vapour carries little"
-                        + " heat, drives coolant out and blinds the pump; from there the temperature runs away.",
+                "At the cap's pressure and this altitude the coolant comes within 10 K of boiling. Vapour carries"
+                        + " little heat, drives coolant out and blinds the pump; from there the temperature runs away.",
                 consequences,
-                "Fit a cap for the pressure that is needed if radiator, heater and hoses are rated for it; else lower the"
-                        + " temperature.",
+                "Fit a cap for the pressure that is needed if radiator, heater and hoses are rated for it; else lower"
+                        + " the temperature.",
                 "",
                 "Let the engine cool before opening the system: coolant under pressure scalds.",
                 source()));

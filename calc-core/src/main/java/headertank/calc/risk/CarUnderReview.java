@@ -3,7 +3,6 @@ package headertank.calc.risk;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
-import headertank.calc.coreclass.CoreClass;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.judged.DutyRater;

@@ -50,7 +50,8 @@ public final class OilOverTarget implements RiskRule {
                 "Oil over its limit",
                 hottest >= OilBalance.NO_GO_K ? Flag.Weight.STOP : Flag.Weight.CONDITION,
                 Flag.Scope.IN_THE_MARGINS,
-                "Oil wants to run at about 100 C. Above 130 C its film thins quickly, above 150 C it is being destroyed.",
+                "Oil wants to run at about 100 C. Above 130 C its film thins quickly, above 150 C it is being"
+                        + " destroyed.",
                 consequences,
                 "Fit an oil cooler, enlarge it, or give it air of its own; check the oil after the first hard day.",
                 "",

@@ -73,14 +73,15 @@ public final class SensorInHose implements RiskRule {
                         : gauge ? "Gauge sensor away from the engine" : "Fan sensor away from the engine",
                 Flag.Weight.CONDITION,
                 Flag.Scope.EVERY_DUTY,
-                "The temperature that matters is the one in head or block. A sensor in a hose or a tank shows coolant that"
-                        + " has to reach it first: when flow stops, or the thermostat is shut, it cools towards the air while"
-                        + " the engine may boil.",
+                "The temperature that matters is the one in head or block. A sensor in a hose or a tank shows coolant"
+                    + " that has to reach it first: when flow stops, or the thermostat is shut, it cools towards the"
+                    + " air while the engine may boil.",
                 consequences,
-                "Move the sensor into head or block. Until then read the gauge as a lower bound and never trust it with the"
-                        + " pump standing still.",
+                "Move the sensor into head or block. Until then read the gauge as a lower bound and never trust it"
+                        + " with the pump standing still.",
                 "",
-                "Let the engine cool before opening the system: coolant under pressure scalds. Fans can start by themselves, also with the engine off: pull their fuse before reaching in.",
+                "Let the engine cool before opening the system: coolant under pressure scalds. Fans can start by"
+                        + " themselves, also with the engine off: pull their fuse before reaching in.",
                 source()));
     }
 

@@ -113,8 +113,10 @@ public final class StandardPolicy implements VerdictPolicy {
                     case GO -> "";
                     case GO_WITH_CONDITIONS ->
                         o.decidedByRun()
-                                ? "Watch the gauge in each run, end the run at the limit and let the fans bring it down before the next."
-                                : "Watch the gauge, back off at the limit, and measure what is only guessed before the next hard day.";
+                                ? "Watch the gauge in each run, end the run at the limit and let the fans bring it"
+                                        + " down before the next."
+                                : "Watch the gauge, back off at the limit, and measure what is only guessed before the"
+                                        + " next hard day.";
                     case NO_GO -> "Do not hand it over for this duty; see the changes that buy the most margin.";
                 };
         findings.add(new Finding(
@@ -123,7 +125,8 @@ public final class StandardPolicy implements VerdictPolicy {
                 p,
                 "-",
                 text(
-                        "Coolant margin %.1f K %s (5 to 95 %%: %s to %s K); it passes its limit with a probability of %.0f %%.",
+                        "Coolant margin %.1f K %s (5 to 95 %%: %s to %s K); it passes its limit with a probability of"
+                                + " %.0f %%.",
                         margin,
                         at,
                         kelvins(o.marginSpread().get().low()),
@@ -140,16 +143,16 @@ public final class StandardPolicy implements VerdictPolicy {
         Verdict v = margin >= limit(Threshold.GO_BOILING_K)
                 ? Verdict.GO
                 : margin >= limit(Threshold.LEAST_BOILING_K) ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
-        findings.add(
-                new Finding(
-                        Code.BOILING_MARGIN,
-                        v,
-                        margin,
-                        "K",
-                        text("Coolant stays %.1f K below boiling at the cap (common practice asks for 10 K).", margin),
-                        v == Verdict.GO
-                                ? ""
-                                : "Fit a stronger cap that radiator and hoses are rated for, or more glycol, or more cooling."));
+        findings.add(new Finding(
+                Code.BOILING_MARGIN,
+                v,
+                margin,
+                "K",
+                text("Coolant stays %.1f K below boiling at the cap (common practice asks for 10 K).", margin),
+                v == Verdict.GO
+                        ? ""
+                        : "Fit a stronger cap that radiator and hoses are rated for, or more glycol, or more"
+                                + " cooling."));
     }
 
     private void oil(DutyOutcome o, List<Finding> findings) {
@@ -181,16 +184,17 @@ public final class StandardPolicy implements VerdictPolicy {
             }
         }
         if (at != null) {
-            findings.add(
-                    new Finding(
-                            Code.ALTERNATOR,
-                            worst > limit(Threshold.GO_DEFICIT_A) ? Verdict.GO_WITH_CONDITIONS : Verdict.GO,
-                            worst,
-                            "A",
-                            text(
-                                    "The battery gives %.0f A at \"%s\": the alternator does not carry fans and loads there.",
-                                    worst, at.point().label()),
-                            "Raise the idle speed, start the fans one after the other or on a ramp, or fit a larger alternator."));
+            findings.add(new Finding(
+                    Code.ALTERNATOR,
+                    worst > limit(Threshold.GO_DEFICIT_A) ? Verdict.GO_WITH_CONDITIONS : Verdict.GO,
+                    worst,
+                    "A",
+                    text(
+                            "The battery gives %.0f A at \"%s\": the alternator does not carry fans and loads"
+                                    + " there.",
+                            worst, at.point().label()),
+                    "Raise the idle speed, start the fans one after the other or on a ramp, or fit a larger"
+                            + " alternator."));
         }
     }
 
@@ -232,7 +236,8 @@ public final class StandardPolicy implements VerdictPolicy {
                     low,
                     "K",
                     text(
-                            "A model was used outside its source's range, so the uncertainty was widened: %s The low end of the margin is %s K.",
+                            "A model was used outside its source's range, so the uncertainty was widened: %s The low"
+                                    + " end of the margin is %s K.",
                             widest.why(), kelvins(low)),
                     low >= 0 ? "" : "Measure this part, or treat the margin as unknown."));
         }

@@ -47,10 +47,7 @@ class SteadyBalanceTest {
                 .build()));
         SteadySolver solver = new SteadySolver(plant, RATER.duties().get(duty).point(point));
         CoolingState s = solver.cooling(hotK, ambientK, Thermostat.lift(plant.thermostat(), hotK), 1);
-        assertThat(s.capacityRateWPerK()
-                        * s.coolantEffectiveness()
-                        * (hotK - s.airInK())
-                        / 1000)
+        assertThat(s.capacityRateWPerK() * s.coolantEffectiveness() * (hotK - s.airInK()) / 1000)
                 .isCloseTo(kilowatts, within(tolerance * kilowatts));
     }
 

@@ -8,6 +8,7 @@ import headertank.app.car.CustomerLine;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.List;
+import java.util.UUID;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -50,18 +51,21 @@ class IntakePages {
             @Valid @ModelAttribute("form") CarForm sent,
             BindingResult faults,
             @RequestParam(defaultValue = "") String warned,
+            @RequestParam(required = false) UUID key,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
         if (!sent.namesACustomer()) {
             faults.rejectValue("newCustomerName", "customer.name.missing");
         }
-        LookAlikes.Found alike = lookAlikes.of(sent);
+        CarForm form = sent.customerId() == null ? sent : sent.withCustomer(sent.customerId());
+        boolean again = cars.isSent(form, key);
+        LookAlikes.Found alike = again ? LookAlikes.Found.NOTHING : lookAlikes.of(sent);
         if (faults.hasErrors() || alike.isMoreThan(warned)) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return page(model, sent, "", alike);
         }
-        long id = cars.addCar(sent.customerId() == null ? sent : sent.withCustomer(sent.customerId()));
+        long id = cars.addCar(form, key);
         redirect.addFlashAttribute("done", "car.added");
         return "redirect:/cars/" + id + "/spec";
     }

@@ -15,6 +15,7 @@ import headertank.app.unit.DecimalSign;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
+import headertank.calc.result.Distribution;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -80,7 +81,7 @@ public final class FigureText {
         return text("check.range", difference(range.low()), difference(range.high()));
     }
 
-    /** A probability estimated from so many samples: none found is not none there. */
+    /** A probability estimated from so many samples, with its sampling error: none found is not none there. */
     public String probability(double p, int samples) {
         if (Double.isNaN(p) || samples == 0) {
             return text("check.not-computed");
@@ -90,7 +91,12 @@ public final class FigureText {
         }
         return p * samples > samples - 1
                 ? text("check.probability.over")
-                : signed(String.format(Locale.ROOT, "%.0f %%", 100 * p), "");
+                : percent(p) + " \u00b1 " + percent(Distribution.standardError(p, samples));
+    }
+
+    private String percent(double share) {
+        String digits = share < 0.01 ? "%.1f %%" : "%.0f %%";
+        return signed(String.format(Locale.ROOT, digits, 100 * share), "");
     }
 
     /** A share as a percentage. */

@@ -167,7 +167,8 @@ public final class Snapshot {
                 o.decidingPointId(),
                 o.decidedByRun(),
                 o.coolantMarginK(),
-                o.marginSpread().map(m -> new DutyResult.Range(m.low(), m.median(), m.high())),
+                o.marginSpread()
+                        .map(m -> new DutyResult.Range(m.low(), m.median(), m.high(), Optional.of(m.samples()))),
                 o.probabilityTooHot(),
                 o.probabilityBoils(),
                 o.boilingMarginK(),

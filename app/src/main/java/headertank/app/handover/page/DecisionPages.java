@@ -2,6 +2,7 @@ package headertank.app.handover.page;
 
 import headertank.app.car.CarSearch;
 import headertank.app.check.figure.ShopFigures;
+import headertank.app.form.FormProblem;
 import headertank.app.handover.DecisionForm;
 import headertank.app.handover.DecisionRules;
 import headertank.app.handover.Handover;
@@ -14,6 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -33,12 +36,14 @@ class DecisionPages {
     private final CarSearch cars;
     private final ShopFigures figures;
     private final CurrentUser user;
+    private final MessageSource messages;
 
-    DecisionPages(Handovers handovers, CarSearch cars, ShopFigures figures, CurrentUser user) {
+    DecisionPages(Handovers handovers, CarSearch cars, ShopFigures figures, CurrentUser user, MessageSource messages) {
         this.handovers = handovers;
         this.cars = cars;
         this.figures = figures;
         this.user = user;
+        this.messages = messages;
     }
 
     @GetMapping("/checks/{id}/handover/decision")
@@ -77,6 +82,13 @@ class DecisionPages {
                         DecisionRules.Fault::field, Collectors.mapping(DecisionRules.Fault::key, Collectors.toList())));
         Function<String, List<String>> faultsOf = field -> byField.getOrDefault(field, List.of());
         model.addAttribute("faultsOf", faultsOf);
+        model.addAttribute(
+                "problems",
+                faults.stream()
+                        .map(f -> new FormProblem(
+                                f.field().equals("outcome") ? "" : f.field(),
+                                messages.getMessage(f.key(), null, LocaleContextHolder.getLocale())))
+                        .toList());
         model.addAttribute("form", form);
         model.addAttribute("handover", handover);
         model.addAttribute("check", handover.check());

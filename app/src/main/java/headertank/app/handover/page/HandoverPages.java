@@ -121,6 +121,7 @@ class HandoverPages {
         if (faults.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             model.addAttribute("faultyFault", fault);
+            model.addAttribute("faultyAt", fault);
             model.addAttribute(
                     "clearingFaults",
                     faults.getAllErrors().stream()
@@ -158,6 +159,7 @@ class HandoverPages {
         if (faults.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             model.addAttribute("faultyItem", item.key());
+            model.addAttribute("faultyAt", item.key());
         }
         Handover now = handovers.of(id);
         page(now, model);

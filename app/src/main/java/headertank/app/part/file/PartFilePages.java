@@ -10,6 +10,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.UUID;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -89,6 +90,7 @@ class PartFilePages {
     String take(
             @RequestParam(defaultValue = "") String text,
             @RequestParam(defaultValue = "") String fingerprint,
+            @RequestParam(required = false) UUID key,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
@@ -96,7 +98,7 @@ class PartFilePages {
             return refuse(model, response, "part.file.none");
         }
         try {
-            files.take(text, fingerprint);
+            files.take(text, fingerprint, key);
         } catch (ConflictException | ObjectOptimisticLockingFailureException | DataIntegrityViolationException e) {
             model.addAttribute("moved", true);
             String page = show(model, response, text);

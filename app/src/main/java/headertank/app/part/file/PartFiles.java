@@ -2,13 +2,16 @@ package headertank.app.part.file;
 
 import headertank.app.audit.AuditTrail;
 import headertank.app.csv.Csv;
+import headertank.app.form.FormKeys;
 import headertank.app.part.CarsWithPart;
 import headertank.app.part.Catalogue;
 import headertank.app.part.PartLine;
 import headertank.app.part.Parts;
 import headertank.app.problem.ConflictException;
+import headertank.app.shop.CurrentUser;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -23,9 +26,20 @@ class PartFiles {
     private final PartFile file;
     private final ImportReader reader;
     private final AuditTrail audit;
+    private final FormKeys forms;
+    private final CurrentUser user;
 
     PartFiles(
-            Catalogue catalogue, Parts parts, CarsWithPart cars, PartFile file, ImportReader reader, AuditTrail audit) {
+            Catalogue catalogue,
+            Parts parts,
+            CarsWithPart cars,
+            PartFile file,
+            ImportReader reader,
+            AuditTrail audit,
+            FormKeys forms,
+            CurrentUser user) {
+        this.forms = forms;
+        this.user = user;
         this.catalogue = catalogue;
         this.parts = parts;
         this.cars = cars;
@@ -50,7 +64,11 @@ class PartFiles {
      * @param fingerprint of the plan that was shown
      * @throws ConflictException when the file would do something else now; nothing is changed then
      */
-    ImportPlan take(String text, String fingerprint) {
+    void take(String text, String fingerprint, UUID key) {
+        forms.once(user.shopId(), key, "parts", fingerprint, () -> take(text, fingerprint));
+    }
+
+    private long take(String text, String fingerprint) {
         ImportPlan plan = reader.plan(text);
         if (!plan.ready() || !plan.fingerprint().equals(fingerprint)) {
             throw new ConflictException("part.file.moved");
@@ -76,7 +94,7 @@ class PartFiles {
             }
         }
         audit.record("parts.imported", "part", null, plan.added() + " added, " + plan.changed() + " changed");
-        return plan;
+        return plan.lines().size();
     }
 
     /** Cars with the part and whom to phone. Who asked for it is noted: it holds names and numbers of people. */

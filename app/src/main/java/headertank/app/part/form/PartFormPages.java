@@ -9,6 +9,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.http.HttpStatus;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
@@ -52,16 +53,20 @@ class PartFormPages {
     @PostMapping("/parts")
     String add(
             @RequestParam MultiValueMap<String, String> sent,
+            @RequestParam(required = false) UUID key,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
         PartForm form = PartForm.sent(sent);
         PartReader.Reading reading = reader.read(form, FieldValues.none());
         Map<String, String> faults = new HashMap<>(reading.faults());
-        taken.fault(form, null).ifPresent(fault -> faults.putIfAbsent("name", fault));
+        boolean again = faults.isEmpty() && parts.isSent(reading.content().orElseThrow(), key);
+        if (!again) {
+            taken.fault(form, null).ifPresent(fault -> faults.putIfAbsent("name", fault));
+        }
         if (faults.isEmpty()) {
             try {
-                long id = parts.add(reading.content().orElseThrow());
+                long id = parts.add(reading.content().orElseThrow(), key);
                 redirect.addFlashAttribute("done", "part.added");
                 return "redirect:/parts/" + id;
             } catch (DataIntegrityViolationException justNow) {

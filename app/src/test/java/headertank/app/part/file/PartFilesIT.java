@@ -142,7 +142,7 @@ class PartFilesIT {
         people.actAs(people.aShop(), Role.OWNER);
         ImportPlan fresh = files.plan(exported);
         assertThat(fresh.added()).isEqualTo(40);
-        files.take(exported, fresh.fingerprint());
+        files.take(exported, fresh.fingerprint(), null);
         assertThat(catalogue.all().stream().map(PartLine::content).toList()).isEqualTo(here);
         assertThat(files.export()).as("seed %d", seed).isEqualTo(exported);
     }
