@@ -74,8 +74,8 @@ public final class SensorInHose implements RiskRule {
                 Flag.Weight.CONDITION,
                 Flag.Scope.EVERY_DUTY,
                 "The temperature that matters is the one in head or block. A sensor in a hose or a tank shows coolant"
-                    + " that has to reach it first: when flow stops, or the thermostat is shut, it cools towards the"
-                    + " air while the engine may boil.",
+                        + " that has to reach it first: when flow stops, or the thermostat is shut, it cools towards the"
+                        + " air while the engine may boil.",
                 consequences,
                 "Move the sensor into head or block. Until then read the gauge as a lower bound and never trust it"
                         + " with the pump standing still.",

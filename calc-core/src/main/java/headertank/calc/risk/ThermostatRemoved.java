@@ -53,9 +53,9 @@ public final class ThermostatRemoved implements RiskRule {
                 Flag.Weight.CONDITION,
                 Flag.Scope.EVERY_DUTY,
                 "Without it the engine runs far too cold at light load, an open bypass takes flow from the radiator,"
-                    + " and the pressure that the thermostat's drop keeps in the block is gone, so that boiling in the"
-                    + " head starts sooner. More flow by itself does not heat the engine: heat given off never falls"
-                    + " with coolant flow.",
+                        + " and the pressure that the thermostat's drop keeps in the block is gone, so that boiling in the"
+                        + " head starts sooner. More flow by itself does not heat the engine: heat given off never falls"
+                        + " with coolant flow.",
                 consequences,
                 "Fit a thermostat that opens at the temperature the engine should run at. If it must stay out, close"
                         + " the bypass and fit a restrictor plate.",
