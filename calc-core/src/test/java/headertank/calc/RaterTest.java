@@ -45,6 +45,7 @@ class RaterTest {
     @Test
     void whatIsMeasuredNarrowsTheAnswer() {
         Build guessed = Build.forCar(CarClass.TRACK)
+                .seen(BuildField.ENGINE_CLASS, "PETROL_TURBO")
                 .set(BuildField.ENGINE_POWER, Stated.guessed(300e3))
                 .build();
         assertThat(width(RATER.rate(Builds.track(), List.of(StandardDuties.TRACK), 64)))

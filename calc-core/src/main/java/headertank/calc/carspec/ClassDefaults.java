@@ -17,6 +17,7 @@ import headertank.calc.choice.CoolantBase;
 import headertank.calc.choice.Ducting;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.FanMounting;
+import headertank.calc.choice.OilCoolerPlace;
 import headertank.calc.choice.OilCooling;
 import headertank.calc.choice.OilThermostatFitting;
 import headertank.calc.choice.PumpDrive;
@@ -58,7 +59,10 @@ final class ClassDefaults {
     private static final String OF_CLASS = "typical of the class";
     private static final String OF_CORE = "of the class of core";
     private static final String AS_BUILT = "as built";
-    private static final String FROM_POWER_AND_FACE = "from the power, at the class's core face per kilowatt";
+    private static final String FROM_POWER_AND_FACE = "from the power, offset and slope of the class";
+
+    private static final String FROM_POWER = FROM_POWER_AND_FACE;
+
 
     private static final Map<BuildField, Default> TABLE = table(List.of(
             choice(
@@ -75,7 +79,7 @@ final class ClassDefaults {
             number(ENGINE_CYLINDERS, ClassDefaults::cylinders, EXACT, "from the displacement"),
             number(ENGINE_SPEED, perMinute(5000, 6000, 7000, 6800), relative(0.08), OF_CLASS),
             number(ENGINE_IDLE, perMinute(800, 800, 950, 1000), relative(0.08), OF_CLASS),
-            number(CAR_MASS, byClass(1400, 1550, 1250, 1350), relative(0.12), OF_CLASS),
+            number(CAR_MASS, perKilowatt(850, 5.5, 875, 4.2, 1000, 1.2, 1100, 0.8), relative(0.12), FROM_POWER),
             number(
                     AMBIENT,
                     celsius(38, 38, 32, 32),
@@ -92,9 +96,9 @@ final class ClassDefaults {
                     CORE_CLASS,
                     pick("copper-brass-louvred", "thin-original", "dense-aluminium", "two-row-aluminium"),
                     OF_CLASS),
-            number(CORE_WIDTH, ClassDefaults::coreWidth, relative(0.10), FROM_POWER_AND_FACE),
-            number(CORE_HEIGHT, c -> faceArea(c) / c.value(CORE_WIDTH), relative(0.10), FROM_POWER_AND_FACE),
-            number(CORE_DEPTH, byClass(0.040, 0.026, 0.042, 0.052), relative(0.15), OF_CLASS),
+            number(CORE_WIDTH, ClassDefaults::coreWidth, relative(0.07), FROM_POWER_AND_FACE),
+            number(CORE_HEIGHT, c -> faceArea(c) / c.value(CORE_WIDTH), relative(0.07), FROM_POWER_AND_FACE),
+            ofCore(CORE_DEPTH, CoreFigure.DEPTH_M),
             choice(
                     CORE_TANKS,
                     pick(TankPlacement.TOP_AND_BOTTOM, TankPlacement.SIDES, TankPlacement.SIDES, TankPlacement.SIDES),
@@ -121,7 +125,11 @@ final class ClassDefaults {
                             : byClass(1, 1, 2, 2).from(c),
                     EXACT,
                     OF_CLASS),
-            number(FAN_DIAMETER, ClassDefaults::usualFanDiameter, relative(0.08), OF_CLASS),
+            number(
+                    FAN_DIAMETER,
+                    ClassDefaults::fanDiameter,
+                    relative(0.08),
+                    "from the height of the core, typical of the class"),
             choice(FAN_MOUNTING, c -> FanMounting.PULLING, "most fans pull"),
             number(FAN_FLOW, ClassDefaults::fanFlow, relative(0.15), "")
                     .why(c -> fanCurrentIsKnown(c)
@@ -154,7 +162,11 @@ final class ClassDefaults {
                             ? EXACT
                             : absolute(byClass(0.07, 0.07, 0.10, 0.10).from(c)))
                     .why(c -> c.is(COOLANT_BASE, CoolantBase.WATER) ? "plain water" : OF_CLASS),
-            number(COOLANT_VOLUME, byClass(0.012, 0.007, 0.008, 0.009), relative(0.15), OF_CLASS),
+            number(
+                    COOLANT_VOLUME,
+                    perKilowatt(5e-3, 7e-5, 3.5e-3, 3e-5, 5e-3, 1.4e-5, 5e-3, 1.2e-5),
+                    relative(0.15),
+                    FROM_POWER),
             number(CAP_PRESSURE, byClass(70e3, 110e3, 130e3, 130e3), relative(0.12), OF_CLASS),
             number(
                     CAP_HELD,
@@ -179,6 +191,15 @@ final class ClassDefaults {
             choice(FAN_SENSOR, c -> SensorPlacement.BLOCK, AS_BUILT),
             choice(OIL_COOLER, pick(OilCooling.NONE, OilCooling.COOLANT, OilCooling.BOTH, OilCooling.BOTH), OF_CLASS),
             number(OIL_COOLER_CONDUCTANCE, byClass(200, 200, 280, 380), relative(0.25), OF_CLASS),
+            choice(
+                            OIL_COOLER_PLACE,
+                            pick(
+                                    OilCoolerPlace.BEFORE_CORE,
+                                    OilCoolerPlace.BEFORE_CORE,
+                                    OilCoolerPlace.ELSEWHERE,
+                                    OilCoolerPlace.BEFORE_CORE),
+                            OF_CLASS)
+                    .onlyIf(ClassDefaults::hasOilAirCooler),
             choice(OIL_THERMOSTAT, c -> OilThermostatFitting.FITTED, "common with an air cooler")
                     .onlyIf(ClassDefaults::hasOilAirCooler),
             number(OIL_THERMOSTAT_OPENING, always(OilThermostat.USUAL_OPENING_K), absolute(2), "common")
@@ -212,7 +233,7 @@ final class ClassDefaults {
                     c -> c.is(HOOD_MATERIAL, HoodMaterial.STEEL) ? 8e-4 : 1.5e-3,
                     relative(0.2),
                     "typical of the material"),
-            number(ALTERNATOR, byClass(55, 120, 90, 90), relative(0.10), OF_CLASS),
+            number(ALTERNATOR, perKilowatt(55, 0, 70, 0.4, 90, 0, 90, 0), relative(0.10), OF_CLASS),
             number(BASE_LOAD, byClass(12, 35, 20, 20), relative(0.20), OF_CLASS),
             number(COOLANT_LIMIT, celsius(105, 112, 110, 110), EXACT, "limit of the class, engine out"),
             number(OIL_LIMIT, celsius(130, 130, 130, 130), EXACT, "caution limit of the class")));
@@ -270,6 +291,24 @@ final class ClassDefaults {
         };
     }
 
+    /**
+     * An offset and a slope in the rated power by class of car, each from memory of what catalogues of parts and handbooks list:
+     * modern street cars have cores of 0.17 m2 at 55 kW to 0.36 at 280, 5 to 12 l of coolant and 1.1 to 2 t with driver.
+     */
+    private static Default.Amount perKilowatt(
+            double old,
+            double oldSlope,
+            double modern,
+            double modernSlope,
+            double track,
+            double trackSlope,
+            double drift,
+            double driftSlope) {
+        Default.Amount offset = byClass(old, modern, track, drift);
+        Default.Amount slope = byClass(oldSlope, modernSlope, trackSlope, driftSlope);
+        return c -> offset.from(c) + slope.from(c) * c.value(ENGINE_POWER) / 1000;
+    }
+
     static Default.Amount always(double value) {
         return c -> value;
     }
@@ -320,11 +359,14 @@ final class ClassDefaults {
     }
 
     private static double faceArea(Known c) {
-        return byClass(0.24, 0.17, 0.10, 0.075).from(c) * c.value(ENGINE_POWER) / 1e5;
+        return perKilowatt(0.13, 1.2e-3, 0.13, 0.85e-3, 0.18, 0.4e-3, 0.20, 0.3e-3)
+                .from(c);
     }
 
     private static double coreWidth(Known c) {
-        return c.has(CORE_HEIGHT) ? faceArea(c) / c.value(CORE_HEIGHT) : Math.sqrt(1.6 * faceArea(c));
+        return c.has(CORE_HEIGHT)
+                ? faceArea(c) / c.value(CORE_HEIGHT)
+                : Math.sqrt(byClass(1.25, 1.6, 1.5, 1.5).from(c) * faceArea(c));
     }
 
     private static double face(Known c) {
@@ -333,6 +375,13 @@ final class ClassDefaults {
 
     private static double usualFanDiameter(Known c) {
         return byClass(0.43, 0.40, 0.30, 0.35).from(c);
+    }
+
+    /** A maker's fan fills the height of the core, or two stand beside each other; one of the trade has its own size. */
+    private static double fanDiameter(Known c) {
+        boolean maker = c.carClass() == CarClass.OLD_STREET || c.carClass() == CarClass.MODERN_STREET;
+        double share = c.value(FAN_COUNT) > 1.5 ? 0.82 : 0.95;
+        return maker ? share * c.value(CORE_HEIGHT) : usualFanDiameter(c);
     }
 
     private static double bySizeOfFan(Known c) {

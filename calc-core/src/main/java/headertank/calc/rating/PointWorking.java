@@ -131,12 +131,7 @@ public final class PointWorking {
     private void oil(SteadySolver solver, Balance.Steady s) {
         add(
                 "Oil",
-                OilBalance.of(
-                                plant.oil(),
-                                solver.load().oilW(),
-                                s.engineOutK(),
-                                s.ambientK(),
-                                solver.effectiveSpeedMPerS())
+                OilBalance.of(solver.oil(), solver.load().oilW(), s.engineOutK(), s.ambientK())
                         .working());
     }
 
