@@ -102,7 +102,7 @@ class StatedSpreadTest {
 
         @Override
         public double[] get() {
-            DutyOutcome o = Rater.standard()
+            DutyOutcome o = CoreWithOneFigureChanged.rater()
                     .rate(build, List.of(duty), SAMPLES)
                     .duty(duty.id())
                     .outcome();
