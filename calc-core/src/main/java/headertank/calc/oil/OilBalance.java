@@ -2,6 +2,7 @@ package headertank.calc.oil;
 
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 import org.hipparchus.util.FastMath;
@@ -99,9 +100,11 @@ public record OilBalance(double oilK, double toCoolantW, double toAirW, double t
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         return List.of(
-                new WorkingLine("conductance from oil to air", "UA_oa", "W/K", toAirWPerK, "modelling choice"),
-                new WorkingLine("oil temperature", "T_oil", "K", oilK, "steady balance of the oil, derived"),
-                new WorkingLine("heat from oil to coolant", "Q_oc", "W", toCoolantW, "derived"),
-                new WorkingLine("heat from oil to air", "Q_oa", "W", toAirW, "derived"));
+                new WorkingLine(
+                        WorkedQuantity.CONDUCTANCE_FROM_OIL_TO_AIR, "UA_oa", "W/K", toAirWPerK, "modelling choice"),
+                new WorkingLine(
+                        WorkedQuantity.OIL_TEMPERATURE, "T_oil", "K", oilK, "steady balance of the oil, derived"),
+                new WorkingLine(WorkedQuantity.HEAT_FROM_OIL_TO_COOLANT, "Q_oc", "W", toCoolantW, "derived"),
+                new WorkingLine(WorkedQuantity.HEAT_FROM_OIL_TO_AIR, "Q_oa", "W", toAirW, "derived"));
     }
 }

@@ -1,6 +1,7 @@
 package headertank.calc.radiator;
 
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.Range;
 import java.util.List;
 import org.hipparchus.util.FastMath;
@@ -78,7 +79,7 @@ public final class PlainFins implements AirSide {
                         COVERED_RE,
                         Note.Action.WIDENED,
                         1.5,
-                        "The air between the plain fins is no longer surely laminar."));
+                        NoteText.PLAIN_FIN_AIR_NOT_LAMINAR.with()));
     }
 
     @Override

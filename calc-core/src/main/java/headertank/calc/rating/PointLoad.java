@@ -11,6 +11,7 @@ import headertank.calc.engine.EngineMode;
 import headertank.calc.engine.HeatSplit;
 import headertank.calc.fluid.Air;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Range;
 import java.util.List;
@@ -108,7 +109,7 @@ public record PointLoad(
                         Range.of(0, given),
                         Note.Action.CLAMPED,
                         1,
-                        "The engine cannot hold this speed on this slope; rated at the power that it has."));
+                        NoteText.POWER_DOES_NOT_HOLD_SPEED.with()));
             }
             heat = engine.at(given, speed, rubs);
         } else {

@@ -11,9 +11,10 @@ import headertank.calc.electric.ElectricBalance;
 import headertank.calc.engine.HeatSplit;
 import headertank.calc.oil.OilBalance;
 import headertank.calc.oil.OilSpec;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.radiator.RadiatorPoint;
 import headertank.calc.result.Balance;
-import java.util.Locale;
+import headertank.calc.result.BalanceText;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -102,8 +103,7 @@ public final class SteadySolver {
     public Balance solve() {
         double ambient = designAmbientK();
         if (load.pumpSpeedShare() <= 1e-6) {
-            return new Balance.None(
-                    Balance.Reason.NO_COOLANT_FLOW, "The pump stands still: no steady state, only a run over time.");
+            return new Balance.None(Balance.Reason.NO_COOLANT_FLOW, BalanceText.NO_COOLANT_FLOW.with());
         }
         double low = ambient + 0.5;
         double guess = Math.max(low, Math.min(HOTTEST_K, fullOpenK(ambient)));
@@ -115,12 +115,10 @@ public final class SteadySolver {
         if (root == Double.POSITIVE_INFINITY) {
             return new Balance.None(
                     Balance.Reason.HEAT_EXCEEDS_COOLING,
-                    String.format(
-                            Locale.ROOT,
-                            "%.1f kW reach the coolant and even at 260 C the radiator would give off %.1f kW less:"
-                                    + " there is no steady state.",
-                            load.coolantW() / 1000,
-                            -residualW(HOTTEST_K, ambient) / 1000));
+                    BalanceText.HEAT_EXCEEDS_COOLING.with(
+                            SiFigure.power(load.coolantW()),
+                            SiFigure.temperature(HOTTEST_K),
+                            SiFigure.power(-residualW(HOTTEST_K, ambient))));
         }
         Balance.Steady steady = steady(root, ambient);
         return cooling.followsItself() && Math.abs(steady.residuals().heatShare()) > STEP_SHARE
