@@ -6,6 +6,7 @@
  */
 @SuppressWarnings("requires-automatic")
 module headertank.calc {
+    requires de.siegmar.fastcsv;
     requires hipparchus.core;
     requires hipparchus.ode;
 

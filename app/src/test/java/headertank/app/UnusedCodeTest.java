@@ -46,6 +46,7 @@ class UnusedCodeTest {
             "DutyOutcome.errorTooHot",
             "Rater.coreClasses",
             "Stated.advertised",
+            "DutyOutcome.errorTooHot",
             "Stated.datasheet",
             // The same program's maker's sheet of a core or a fan.
             "FanFit$Point",

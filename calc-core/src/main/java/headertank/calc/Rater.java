@@ -16,6 +16,7 @@ import headertank.calc.duty.OperatingPoint;
 import headertank.calc.judged.DutyRater;
 import headertank.calc.judged.Samples;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.quantity.WorkingSection;
 import headertank.calc.rating.CurvesAround;
 import headertank.calc.rating.FanControlOf;
@@ -45,6 +46,7 @@ import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.Finding;
 import headertank.calc.verdict.Verdict;
 import headertank.calc.verdict.VerdictPolicy;
+import headertank.calc.verdict.VerdictText;
 import headertank.calc.whatif.WhatIfs;
 import headertank.calc.workshop.IdleInWorkshop;
 import java.util.ArrayList;
@@ -354,7 +356,12 @@ public final class Rater {
         for (Flag f : flags) {
             if (f.scope() == Flag.Scope.EVERY_DUTY && f.weight() != Flag.Weight.REMARK) {
                 Verdict best = f.weight() == Flag.Weight.STOP ? Verdict.NO_GO : Verdict.GO_WITH_CONDITIONS;
-                findings.add(new Finding(Finding.Code.RISK_FLAG, best, 1, "-", f.title() + ".", f.advice()));
+                findings.add(new Finding(
+                        Finding.Code.RISK_FLAG,
+                        best,
+                        SiFigure.count(1),
+                        VerdictText.RISK_FLAG.with(f.title()),
+                        f.advice()));
                 verdict = verdict.worse(best);
             }
         }

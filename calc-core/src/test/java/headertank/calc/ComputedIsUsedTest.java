@@ -93,11 +93,15 @@ class ComputedIsUsedTest {
 
     /** A car whose cap holds nothing: margin and flow through the radiator on the track. */
     public static final class WithoutPressure implements Supplier<double[]> {
-        private final Build build = withCap(0, 1);
+        private final Build build = Builds.drift()
+                .change()
+                .set(BuildField.CAP_PRESSURE, Stated.measured(0))
+                .set(BuildField.CAP_HELD, Stated.measured(1))
+                .build();
 
         @Override
         public double[] get() {
-            DutyOutcome o = Rater.standard()
+            DutyOutcome o = CoreWithOneFigureChanged.rater()
                     .preview(build, List.of(StandardDuties.TRACK))
                     .duty("track")
                     .outcome();

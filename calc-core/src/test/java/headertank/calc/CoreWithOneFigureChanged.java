@@ -1,10 +1,14 @@
 package headertank.calc;
 
+import headertank.calc.coreclass.StandardCoreClasses;
+import headertank.calc.duty.StandardDuties;
+import headertank.calc.verdict.StandardPolicy;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.Supplier;
 
 /**
@@ -50,6 +54,15 @@ final class CoreWithOneFigureChanged extends ClassLoader {
         } catch (ReflectiveOperationException e) {
             throw new AssertionError(e);
         }
+    }
+
+    /** @return a rater of the library that calls it, made without looking for plug-ins, which are those of the first one */
+    static Rater rater() {
+        return Rater.with(
+                List.of(),
+                List.of(new StandardPolicy()),
+                List.of(new StandardDuties()),
+                List.of(new StandardCoreClasses()));
     }
 
     private static byte[] constant(double value) {

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -34,6 +35,10 @@ class MarginSweepTest {
     private static final int RUN_STEPS = STEPS / 8;
     private static final int HALVINGS = 30;
 
+    /** The street's points, each as if without end. */
+    private static final Duty STREET_POINTS =
+            new Duty("street-points", "Street", StandardDuties.STREET.points(), Optional.empty(), "test");
+
     /** Differences that stand out by less are not looked at [K]. */
     private static final double STANDS_OUT_K = 0.005;
 
@@ -51,7 +56,7 @@ class MarginSweepTest {
         Set<BuildField> moving = EnumSet.noneOf(BuildField.class);
         List<String> steps = new ArrayList<>();
         for (Build car : cars()) {
-            for (Duty duty : List.of(StandardDuties.STREET, StandardDuties.TRACK)) {
+            for (Duty duty : List.of(STREET_POINTS, StandardDuties.TRACK)) {
                 for (BuildField field : numbers()) {
                     Sweep sweep = new Sweep(car, field, duty, STEPS);
                     if (sweep.moves()) {

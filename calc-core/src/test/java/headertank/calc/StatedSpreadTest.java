@@ -37,7 +37,7 @@ class StatedSpreadTest {
 
     @Test
     void plainFins() {
-        assertMoves(PlainFins.class, 0.15, 0.45, PlainCar.class, 1.3);
+        assertMoves(PlainFins.class, 0.25, 0.75, PlainCar.class, 1.3);
     }
 
     @Test
@@ -102,7 +102,7 @@ class StatedSpreadTest {
 
         @Override
         public double[] get() {
-            DutyOutcome o = Rater.standard()
+            DutyOutcome o = CoreWithOneFigureChanged.rater()
                     .rate(build, List.of(duty), SAMPLES)
                     .duty(duty.id())
                     .outcome();

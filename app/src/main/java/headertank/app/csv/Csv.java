@@ -1,5 +1,13 @@
 package headertank.app.csv;
 
+import de.siegmar.fastcsv.reader.AbstractBaseCsvCallbackHandler;
+import de.siegmar.fastcsv.reader.CommentStrategy;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import de.siegmar.fastcsv.writer.QuoteStrategy;
+import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,15 +41,18 @@ public final class Csv {
         }
     }
 
-    private final String text;
-    private final char separator;
-    private int at;
-    private int line = 1;
+    /** A line after the last one, which comes back as itself unless a quote before it is open. */
+    private static final String END = "end";
 
-    private Csv(String text) {
-        this.text = text;
-        this.separator = separator(text);
-    }
+    /** A spreadsheet may separate by semicolons. */
+    private static final QuoteStrategy SEMICOLONS_TOO = new QuoteStrategy() {
+        @Override
+        public boolean quoteValue(int line, int cell, String value) {
+            return value.indexOf(';') >= 0;
+        }
+    };
+
+    private Csv() {}
 
     /** A first line with semicolons and no comma was written by a spreadsheet that uses the comma for decimals. */
     private static char separator(String text) {
@@ -56,75 +67,82 @@ public final class Csv {
      * @throws BrokenException when a quoted cell does not end, or ends amid its text
      */
     public static List<Line> read(String text) {
-        String plain = text.startsWith("\ufeff") ? text.substring(1) : text;
-        Csv csv = new Csv(plain.replace("\r\n", "\n").replace('\r', '\n'));
-        List<Line> lines = new ArrayList<>();
-        while (csv.at < csv.text.length()) {
-            Line read = csv.line();
-            if (!read.isBlank()) {
-                lines.add(read);
-            }
+        String plain = (text.startsWith("\ufeff") ? text.substring(1) : text)
+                .replace("\r\n", "\n")
+                .replace('\r', '\n');
+        Records records = new Records();
+        List<Line> lines;
+        try {
+            lines = reader(separator(plain)).build(records, plain + '\n' + END).stream()
+                    .toList();
+        } catch (CsvParseException e) {
+            throw new BrokenException(records.began());
         }
-        return lines;
+        Line last = lines.get(lines.size() - 1);
+        if (!last.cells().equals(List.of(END))) {
+            throw new BrokenException(last.number());
+        }
+        return lines.subList(0, lines.size() - 1).stream()
+                .filter(l -> !l.isBlank())
+                .map(l -> new Line(
+                        l.number(), l.cells().stream().map(SafeCell::unguarded).toList()))
+                .toList();
     }
 
-    private Line line() {
-        int began = line;
-        List<String> cells = new ArrayList<>();
-        do {
-            cells.add(SafeCell.unguarded(cell()));
-        } while (next(separator));
-        if (at < text.length() && !next('\n')) {
-            throw new BrokenException(line);
+    /** Cells of one line that another program wrote, stripped; quotes that do not end as they should are let pass. */
+    public static List<String> cells(String line, char separator) {
+        try {
+            return reader(separator).allowExtraCharsAfterClosingQuote(true).ofCsvRecord(line).stream()
+                    .flatMap(r -> r.getFields().stream())
+                    .map(String::strip)
+                    .toList();
+        } catch (CsvParseException e) {
+            return List.of(line);
         }
-        line++;
-        return new Line(began, cells);
     }
 
-    private boolean next(char expected) {
-        if (at < text.length() && text.charAt(at) == expected) {
-            at++;
-            return true;
-        }
-        return false;
-    }
-
-    private String cell() {
-        if (next('"')) {
-            return quoted();
-        }
-        int start = at;
-        while (at < text.length() && text.charAt(at) != separator && text.charAt(at) != '\n') {
-            at++;
-        }
-        return text.substring(start, at);
-    }
-
-    private String quoted() {
-        int began = line;
-        StringBuilder cell = new StringBuilder();
-        while (at < text.length()) {
-            char c = text.charAt(at++);
-            if (c != '"') {
-                cell.append(c);
-                line += c == '\n' ? 1 : 0;
-            } else if (!next('"')) {
-                return cell.toString();
-            } else {
-                cell.append('"');
-            }
-        }
-        throw new BrokenException(began);
+    private static CsvReader.CsvReaderBuilder reader(char separator) {
+        return CsvReader.builder()
+                .fieldSeparator(separator)
+                .commentStrategy(CommentStrategy.NONE)
+                .allowExtraFields(true)
+                .allowMissingFields(true);
     }
 
     /** One line with its end. */
     public static String write(List<String> cells) {
-        return String.join(",", cells.stream().map(Csv::written).toList()) + "\r\n";
+        StringWriter line = new StringWriter();
+        CsvWriter.builder()
+                .bufferSize(0)
+                .lineDelimiter(LineDelimiter.CRLF)
+                .quoteStrategy(SEMICOLONS_TOO)
+                .build(line)
+                .writeRecord(cells.stream().map(SafeCell::guarded).toList());
+        return line.toString();
     }
 
-    private static String written(String cell) {
-        String guarded = SafeCell.guarded(cell);
-        boolean quote = guarded.chars().anyMatch(c -> c == ',' || c == ';' || c == '"' || c == '\n' || c == '\r');
-        return quote ? '"' + guarded.replace("\"", "\"\"") + '"' : guarded;
+    /** Collects lines and remembers where the one began that is being read. */
+    private static final class Records extends AbstractBaseCsvCallbackHandler<Line> {
+
+        private final List<String> cells = new ArrayList<>();
+
+        int began() {
+            return (int) getStartingLineNumber();
+        }
+
+        @Override
+        protected void handleBegin(long line) {
+            cells.clear();
+        }
+
+        @Override
+        protected void handleField(int index, char[] buffer, int offset, int length, boolean quoted) {
+            cells.add(new String(buffer, offset, length));
+        }
+
+        @Override
+        protected Line buildRecord() {
+            return new Line(began(), cells);
+        }
     }
 }

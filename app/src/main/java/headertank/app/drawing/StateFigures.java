@@ -1,7 +1,6 @@
 package headertank.app.drawing;
 
 import headertank.app.check.stored.PointResult;
-import headertank.app.check.stored.StoredMessage;
 import headertank.calc.result.CoolingCurves;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -22,10 +21,10 @@ final class StateFigures {
         return point.steady().isPresent();
     }
 
-    /** A line of the working [SI]; NaN when there is none. */
+    /** A line of the working of a part, named by its code [SI]; NaN when there is none. */
     double worked(String section, String symbol) {
         return point.working().stream()
-                .filter(s -> s.title().equals(StoredMessage.plain(section)))
+                .filter(s -> s.title().code().equals("working-part." + section))
                 .flatMap(s -> s.lines().stream())
                 .filter(l -> l.symbol().equals(symbol))
                 .mapToDouble(l -> l.value())
@@ -34,11 +33,11 @@ final class StateFigures {
     }
 
     double outsideK() {
-        return worked("What the point asks", "T_a");
+        return worked("what-the-point-asks", "T_a");
     }
 
     double roadSpeedMPerS() {
-        return worked("What the point asks", "V");
+        return worked("what-the-point-asks", "V");
     }
 
     double engineOutK() {
@@ -54,7 +53,7 @@ final class StateFigures {
     }
 
     double bypassM3PerS() {
-        return worked("Coolant flow", "Q_b");
+        return worked("coolant-flow", "Q_b");
     }
 
     double gaugeK() {
@@ -70,36 +69,36 @@ final class StateFigures {
     }
 
     double lift() {
-        return worked("Coolant", "s");
+        return worked("coolant", "s");
     }
 
     double boilingK() {
-        return worked("Boiling", "T_sat");
+        return worked("boiling", "T_sat");
     }
 
     double airInK() {
-        return worked("Steady balance", "T_in");
+        return worked("steady-balance", "T_in");
     }
 
     double airOutK() {
-        return worked("Steady balance", "T_out");
+        return worked("steady-balance", "T_out");
     }
 
     double airKgPerS() {
-        return worked("Air through the core", "m_a");
+        return worked("air-through-the-core", "m_a");
     }
 
     double airM3PerS() {
-        return airKgPerS() / worked("Air through the core", "rho");
+        return airKgPerS() / worked("air-through-the-core", "rho");
     }
 
     double radiatorW() {
-        return worked("Steady balance", "Q_rad");
+        return worked("steady-balance", "Q_rad");
     }
 
     /** Heat that the radiator has to give off in the steady state [W]. */
     double askedW() {
-        return worked("Steady balance", "Q_cool + Q_oc") - worked("Steady balance", "Q_s");
+        return worked("steady-balance", "Q_cool + Q_oc") - worked("steady-balance", "Q_s");
     }
 
     /** What the curves need; empty without a steady state. */
@@ -109,11 +108,11 @@ final class StateFigures {
         }
         return Optional.of(new CoolingCurves.State(
                 roadSpeedMPerS(),
-                worked("What the point asks", "beta"),
+                worked("what-the-point-asks", "beta"),
                 outsideK(),
                 airInK(),
                 airOutK(),
-                worked("Fans", "N/N_0"),
+                worked("fans", "N/N_0"),
                 engineOutK(),
                 radiatorM3PerS()));
     }

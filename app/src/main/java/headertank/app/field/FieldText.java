@@ -1,6 +1,7 @@
 package headertank.app.field;
 
 import headertank.app.language.CalcWords;
+import headertank.app.language.ModelWords;
 import headertank.app.unit.DecimalSign;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
@@ -12,6 +13,7 @@ import headertank.calc.carspec.FieldGroup;
 import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
+import headertank.calc.quantity.Message;
 import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Stated;
 import java.util.List;
@@ -26,12 +28,19 @@ public final class FieldText {
 
     private final MessageSource messages;
     private final CalcWords calcWords;
+    private final ModelWords modelWords;
     private final Supplier<UnitSystem> units;
     private final Supplier<Rater> rater;
 
-    public FieldText(MessageSource messages, CalcWords calcWords, Supplier<UnitSystem> units, Supplier<Rater> rater) {
+    public FieldText(
+            MessageSource messages,
+            CalcWords calcWords,
+            ModelWords modelWords,
+            Supplier<UnitSystem> units,
+            Supplier<Rater> rater) {
         this.messages = messages;
         this.calcWords = calcWords;
+        this.modelWords = modelWords;
         this.units = units;
         this.rater = rater;
     }
@@ -59,7 +68,12 @@ public final class FieldText {
         return message("duty." + dutyId, duty == null ? dutyId : said(duty.label()));
     }
 
-    /** What calc-core said, in the language of the page. */
+    /** What calc-core says, in the language and units of the reader. */
+    public String said(Message message) {
+        return modelWords.of(message);
+    }
+
+    /** Name of something of calc-core, in the language of the page. */
     public String said(String english) {
         return calcWords.of(english);
     }

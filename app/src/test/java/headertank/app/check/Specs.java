@@ -45,16 +45,18 @@ public class Specs {
 
     /** A car without any revision. */
     public long aCar() {
-        return cars.addCar(new CarForm(
-                null,
-                "Jo Example",
-                "000 555 0199",
-                "T " + UUID.randomUUID().toString().substring(0, 8),
-                "Nimbrax",
-                "Coupe",
-                "1999",
-                "",
-                null), null);
+        return cars.addCar(
+                new CarForm(
+                        null,
+                        "Jo Example",
+                        "000 555 0199",
+                        "T " + UUID.randomUUID().toString().substring(0, 8),
+                        "Nimbrax",
+                        "Coupe",
+                        "1999",
+                        "",
+                        null),
+                null);
     }
 
     /** Saves the next revision of a car. */

@@ -40,6 +40,23 @@ class CsvTest {
         assertThatThrownBy(() -> Csv.read(text)).isInstanceOf(Csv.BrokenException.class);
     }
 
+    @Test
+    void theLineIsNamedInWhichTheBrokenCellStands() {
+        assertThatThrownBy(() -> Csv.read("a\n\"b\nc\",d\n\ne,\"f\ng,h\n"))
+                .isInstanceOfSatisfying(
+                        Csv.BrokenException.class, e -> assertThat(e.line()).isEqualTo(5));
+        assertThatThrownBy(() -> Csv.read("a\n\"b\nc\",d\n\ne,\"f\"g\nh\n"))
+                .isInstanceOfSatisfying(
+                        Csv.BrokenException.class, e -> assertThat(e.line()).isEqualTo(5));
+    }
+
+    @Test
+    void aLineOfAnotherProgramIsReadAsFarAsItGoes() {
+        assertThat(Csv.cells("\"Speed; GPS\" ; 12,5;\"a\"b;\"c", ';')).containsExactly("Speed; GPS", "12,5", "ab", "c");
+        assertThat(Csv.cells(";".repeat(20_000), ';')).hasSize(1);
+        assertThat(Csv.cells("", ',')).isEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"=1+1", "+1", "-1", "@x", "\t=1", "'=1", "''-x", "＝1+1", "－1"})
     void nothingIsWrittenThatASpreadsheetTakesForAFormula(String text) {

@@ -11,6 +11,8 @@ import headertank.calc.choice.FanMounting;
 import headertank.calc.choice.OilCooling;
 import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.choice.YesNo;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -20,10 +22,10 @@ import java.util.function.Function;
  * flow, ...) are modelling choices: steps that a shop commonly makes.
  *
  * @param id stable name
- * @param label what to change, plain English
+ * @param label what to change
  * @param change the changed car, or empty when there is nothing to change
  */
-record Candidate(String id, String label, Function<Resolved, Optional<Resolved>> change) {
+record Candidate(String id, Message label, Function<Resolved, Optional<Resolved>> change) {
 
     /** Coolant temperature to which a pre-cooling ramp winds the fans up [K]: 85 C. */
     private static final double RAMP_SET_K = 358.15;
@@ -33,27 +35,27 @@ record Candidate(String id, String label, Function<Resolved, Optional<Resolved>>
     static final List<Candidate> ALL = List.of(
             new Candidate(
                     "hood-vent",
-                    "Let the hot air out through a vent in the hood's low-pressure area",
+                    AdviceText.HOOD_VENT.with(),
                     r -> when(
                             !r.is(BuildField.AIR_EXIT, AirExit.HOOD_VENT),
                             r.with(BuildField.AIR_EXIT, AirExit.HOOD_VENT)
                                     .with(BuildField.AIR_EXIT_AREA, within(BuildField.AIR_EXIT_AREA, r, 1, 0.08)))),
             new Candidate(
                     "larger-face",
-                    "Core with 15 % more face",
+                    AdviceText.LARGER_FACE.with(),
                     r -> when(
                             true,
                             r.with(BuildField.CORE_WIDTH, within(BuildField.CORE_WIDTH, r, 1.15, 0))
                                     .with(BuildField.AIR_INLET, within(BuildField.AIR_INLET, r, 1.15, 0)))),
             new Candidate(
                     "deeper-core",
-                    "Core half as deep again",
+                    AdviceText.DEEPER_CORE.with(),
                     r -> when(
                             r.value(BuildField.CORE_DEPTH) < 0.045,
                             r.with(BuildField.CORE_DEPTH, Math.min(0.055, 1.5 * r.value(BuildField.CORE_DEPTH))))),
             new Candidate(
                     "clean-core",
-                    "Clean the core and straighten its fins",
+                    AdviceText.CLEAN_CORE.with(),
                     r -> when(
                             r.value(BuildField.CORE_BLOCKED) > 0.02 || r.value(BuildField.CORE_FOULING) > 5e-5,
                             r.with(BuildField.CORE_BLOCKED, Math.min(0.01, r.value(BuildField.CORE_BLOCKED)))
@@ -62,7 +64,7 @@ record Candidate(String id, String label, Function<Resolved, Optional<Resolved>>
                                             Math.min(3.5e-5, r.value(BuildField.CORE_FOULING))))),
             new Candidate(
                     "stronger-fans",
-                    "Fans with 30 % more flow and half as much current again",
+                    AdviceText.STRONGER_FANS.with(),
                     r -> when(
                             r.is(BuildField.FAN_DRIVE, FanDrive.ELECTRIC),
                             r.with(BuildField.FAN_FLOW, within(BuildField.FAN_FLOW, r, 1.3, 0))
@@ -70,31 +72,31 @@ record Candidate(String id, String label, Function<Resolved, Optional<Resolved>>
                                     .with(BuildField.FAN_CURRENT, within(BuildField.FAN_CURRENT, r, 1.5, 0)))),
             new Candidate(
                     "fans-pull",
-                    "Mount the fans behind the core, pulling",
+                    AdviceText.FANS_PULL.with(),
                     r -> when(
                             r.is(BuildField.FAN_MOUNTING, FanMounting.PUSHING),
                             r.with(BuildField.FAN_MOUNTING, FanMounting.PULLING))),
             new Candidate(
                     "shroud",
-                    "Shroud over the whole core",
+                    AdviceText.SHROUD.with(),
                     r -> when(r.value(BuildField.FAN_COVER) < 0.95, r.with(BuildField.FAN_COVER, 1.0))),
             new Candidate(
                     "shroud-flaps",
-                    "Flaps in the shroud, closed at standstill",
+                    AdviceText.SHROUD_FLAPS.with(),
                     r -> when(
                             r.is(BuildField.FAN_FLAPS, YesNo.NO) && r.value(BuildField.FAN_COVER) < 0.95,
                             r.with(BuildField.FAN_FLAPS, YesNo.YES))),
             new Candidate(
                     "seal-duct",
-                    "Seal the duct from inlet to core",
+                    AdviceText.SEAL_DUCT.with(),
                     r -> when(!r.is(BuildField.AIR_DUCT, Ducting.SEALED), r.with(BuildField.AIR_DUCT, Ducting.SEALED))),
             new Candidate(
                     "larger-inlet",
-                    "Inlet opening larger by a quarter",
+                    AdviceText.LARGER_INLET.with(),
                     r -> when(true, r.with(BuildField.AIR_INLET, within(BuildField.AIR_INLET, r, 1.25, 0)))),
             new Candidate(
                     "fan-ramp",
-                    "Fans on a ramp that is full at 85 C, so that they pre-cool",
+                    AdviceText.FAN_RAMP.with(SiFigure.temperature(RAMP_SET_K)),
                     r -> when(
                             r.is(BuildField.FAN_DRIVE, FanDrive.ELECTRIC)
                                     && (r.is(BuildField.CONTROL_KIND, FanControlKind.SWITCH)
@@ -104,14 +106,14 @@ record Candidate(String id, String label, Function<Resolved, Optional<Resolved>>
                                     .with(BuildField.CONTROL_BAND, 15))),
             new Candidate(
                     "cooler-thermostat",
-                    "Thermostat that opens at 78 C",
+                    AdviceText.COOLER_THERMOSTAT.with(SiFigure.temperature(COOL_THERMOSTAT_K)),
                     r -> when(
                             r.is(BuildField.THERMOSTAT, ThermostatFitting.FITTED)
                                     && r.value(BuildField.THERMOSTAT_OPENING) > COOL_THERMOSTAT_K + 2,
                             r.with(BuildField.THERMOSTAT_OPENING, COOL_THERMOSTAT_K))),
             new Candidate(
                     "close-bypass",
-                    "Close the bypass that stands open",
+                    AdviceText.CLOSE_BYPASS.with(),
                     r -> when(
                             r.is(BuildField.THERMOSTAT_BYPASS, BypassState.OPEN),
                             r.with(
@@ -121,15 +123,15 @@ record Candidate(String id, String label, Function<Resolved, Optional<Resolved>>
                                             : BypassState.BLOCKED))),
             new Candidate(
                     "larger-pump",
-                    "Water pump with 30 % more flow",
+                    AdviceText.LARGER_PUMP.with(),
                     r -> when(true, r.with(BuildField.PUMP_FLOW, within(BuildField.PUMP_FLOW, r, 1.3, 0)))),
             new Candidate(
                     "less-glycol",
-                    "A third of glycol, where the winter allows it",
+                    AdviceText.LESS_GLYCOL.with(),
                     r -> when(r.value(BuildField.COOLANT_GLYCOL) > 0.40, r.with(BuildField.COOLANT_GLYCOL, 0.33))),
             new Candidate(
                     "oil-air-cooler",
-                    "Cool the oil with air of its own instead of with coolant",
+                    AdviceText.OIL_AIR_COOLER.with(),
                     r -> when(
                             r.is(BuildField.OIL_COOLER, OilCooling.COOLANT)
                                     || r.is(BuildField.OIL_COOLER, OilCooling.NONE),

@@ -1,5 +1,6 @@
 package headertank.calc.air;
 
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 import org.hipparchus.util.FastMath;
@@ -80,22 +81,35 @@ public final class AirPath {
         String derived = "derived, one-dimensional losses";
         String gas = "ideal gas, R = 287.05 J/kgK";
         return List.of(
-                new WorkingLine("air density before the core", "rho", "kg/m3", cold, gas),
-                new WorkingLine("air density behind the core", "rho_o", "kg/m3", hot, gas),
-                new WorkingLine("ram pressure less exit pressure", "p_ram", "Pa", ram(at), derived),
-                new WorkingLine("inlet loss", "p_in", "Pa", inletTerm * cold * q * Math.abs(q), derived),
-                new WorkingLine("tilt loss", "p_tilt", "Pa", tiltTerm * cold * q * Math.abs(q), derived),
-                new WorkingLine("exit loss", "p_ex", "Pa", exitTerm * cold * cold / hot * q * Math.abs(q), derived),
-                new WorkingLine("fan pressure rise", "p_fan", "Pa", flow.fanPressurePa(), "fan laws; modelling choice"),
-                new WorkingLine("flow of one fan", "q_fan", "m3/s", flow.perFanM3PerS(), derived),
-                new WorkingLine("pressure across core and fans", "D", "Pa", flow.pressureAcrossPa(), derived),
-                new WorkingLine("flow under the shroud", "q_1", "m3/s", flow.shroudedM3PerS(), derived),
-                new WorkingLine("flow beside the shroud", "q_2", "m3/s", flow.bareM3PerS(), derived),
-                new WorkingLine("face velocity", "v_f", "m/s", flow.faceVelocityMPerS(), derived),
-                new WorkingLine("air mass flow", "m_a", "kg/s", flow.massKgPerS(), derived),
-                new WorkingLine("air mass flow backwards", "m_back", "kg/s", flow.backflowKgPerS(), derived),
-                new WorkingLine("recirculated share", "r", "-", flow.recirculationShare(), "modelling choice"),
-                new WorkingLine("balance residual", "dp", "Pa", flow.residualPa(), derived));
+                new WorkingLine(WorkedQuantity.AIR_DENSITY_BEFORE_THE_CORE, "rho", "kg/m3", cold, gas),
+                new WorkingLine(WorkedQuantity.AIR_DENSITY_BEHIND_THE_CORE, "rho_o", "kg/m3", hot, gas),
+                new WorkingLine(WorkedQuantity.RAM_PRESSURE_LESS_EXIT_PRESSURE, "p_ram", "Pa", ram(at), derived),
+                new WorkingLine(WorkedQuantity.INLET_LOSS, "p_in", "Pa", inletTerm * cold * q * Math.abs(q), derived),
+                new WorkingLine(WorkedQuantity.TILT_LOSS, "p_tilt", "Pa", tiltTerm * cold * q * Math.abs(q), derived),
+                new WorkingLine(
+                        WorkedQuantity.EXIT_LOSS,
+                        "p_ex",
+                        "Pa",
+                        exitTerm * cold * cold / hot * q * Math.abs(q),
+                        derived),
+                new WorkingLine(
+                        WorkedQuantity.FAN_PRESSURE_RISE,
+                        "p_fan",
+                        "Pa",
+                        flow.fanPressurePa(),
+                        "fan laws; modelling choice"),
+                new WorkingLine(WorkedQuantity.FLOW_OF_ONE_FAN, "q_fan", "m3/s", flow.perFanM3PerS(), derived),
+                new WorkingLine(
+                        WorkedQuantity.PRESSURE_ACROSS_CORE_AND_FANS, "D", "Pa", flow.pressureAcrossPa(), derived),
+                new WorkingLine(WorkedQuantity.FLOW_UNDER_THE_SHROUD, "q_1", "m3/s", flow.shroudedM3PerS(), derived),
+                new WorkingLine(WorkedQuantity.FLOW_BESIDE_THE_SHROUD, "q_2", "m3/s", flow.bareM3PerS(), derived),
+                new WorkingLine(WorkedQuantity.FACE_VELOCITY, "v_f", "m/s", flow.faceVelocityMPerS(), derived),
+                new WorkingLine(WorkedQuantity.AIR_MASS_FLOW, "m_a", "kg/s", flow.massKgPerS(), derived),
+                new WorkingLine(
+                        WorkedQuantity.AIR_MASS_FLOW_BACKWARDS, "m_back", "kg/s", flow.backflowKgPerS(), derived),
+                new WorkingLine(
+                        WorkedQuantity.RECIRCULATED_SHARE, "r", "-", flow.recirculationShare(), "modelling choice"),
+                new WorkingLine(WorkedQuantity.BALANCE_RESIDUAL, "dp", "Pa", flow.residualPa(), derived));
     }
 
     /** @return ram pressure at the inlet less pressure at the exit [Pa] */

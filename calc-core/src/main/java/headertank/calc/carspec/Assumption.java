@@ -9,6 +9,6 @@ import headertank.calc.quantity.Spread;
  * @param value the assumed number in SI, NaN for a choice
  * @param token the assumed option, empty for a number
  * @param spread how far the assumed number may be off
- * @param why in plain words, what the value rests on
+ * @param why what the value rests on
  */
-public record Assumption(BuildField field, double value, String token, Spread spread, String why) {}
+public record Assumption(BuildField field, double value, String token, Spread spread, AssumptionText why) {}

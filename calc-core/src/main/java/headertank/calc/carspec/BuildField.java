@@ -22,6 +22,7 @@ import headertank.calc.choice.Ducting;
 import headertank.calc.choice.FanControlKind;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.FanMounting;
+import headertank.calc.choice.OilCoolerPlace;
 import headertank.calc.choice.FinKind;
 import headertank.calc.choice.OilCooling;
 import headertank.calc.choice.OilThermostatFitting;
@@ -89,6 +90,18 @@ public enum BuildField {
             Off.TEMPERATURE,
             false),
     ALTITUDE("use.altitudeM", USE, "Altitude", SiUnit.METRE, 0, 4500, Off.EXACT, false),
+    AS_BUILT("use.coolingAsBuilt", USE, "Cooling as its maker built it", YesNo.class, false),
+    NOT_HOT_DAY(
+            "use.notHotUpToK",
+            USE,
+            "Hottest day on which it did not run hot",
+            SiUnit.KELVIN,
+            283.15,
+            323.15,
+            Off.TEMPERATURE,
+            false),
+    NOT_HOT_SUMMERS(
+            "use.summersNotHot", USE, "For how many summers it has not run hot", SiUnit.COUNT, 1, 40, Off.EXACT, false),
     HUMIDITY("use.relativeHumidity", USE, "Relative humidity", SiUnit.ONE, 0, 1, Off.SHARE, false),
 
     CORE_CLASS("radiator.coreClass", RADIATOR, "Class of core", null, true),
@@ -286,6 +299,7 @@ public enum BuildField {
             1500,
             Off.RELATIVE,
             false),
+    OIL_COOLER_PLACE("oil.airCoolerPlace", OIL, "Oil-air cooler sits", OilCoolerPlace.class, false),
     OIL_THERMOSTAT("oil.thermostat", OIL, "Thermostat of the oil-air cooler", OilThermostatFitting.class, false),
     OIL_THERMOSTAT_OPENING(
             "oil.thermostatOpeningK",

@@ -17,6 +17,7 @@ import headertank.calc.choice.CoolantBase;
 import headertank.calc.choice.Ducting;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.FanMounting;
+import headertank.calc.choice.OilCoolerPlace;
 import headertank.calc.choice.OilCooling;
 import headertank.calc.choice.OilThermostatFitting;
 import headertank.calc.choice.PumpDrive;
@@ -55,52 +56,55 @@ final class ClassDefaults {
 
     static final Spread EXACT = relative(0);
 
-    private static final String OF_CLASS = "typical of the class";
-    private static final String OF_CORE = "of the class of core";
-    private static final String AS_BUILT = "as built";
-    private static final String FROM_POWER_AND_FACE = "from the power, at the class's core face per kilowatt";
+    private static final AssumptionText OF_CLASS = AssumptionText.TYPICAL_OF_THE_CLASS;
+    private static final AssumptionText OF_CORE = AssumptionText.OF_THE_CLASS_OF_CORE;
+    private static final AssumptionText AS_BUILT = AssumptionText.AS_BUILT;
+    private static final AssumptionText FROM_POWER_AND_FACE = AssumptionText.FROM_THE_POWER_OFFSET_AND_SLOPE;
+
+    private static final AssumptionText FROM_POWER = FROM_POWER_AND_FACE;
+
 
     private static final Map<BuildField, Default> TABLE = table(List.of(
             choice(
                     FUEL,
                     c -> c.is(ENGINE_CLASS, EngineClass.DIESEL_TURBO) ? Fuel.DIESEL : Fuel.PETROL_E10,
-                    "pump fuel"),
+                    AssumptionText.PUMP_FUEL),
             number(ENGINE_POWER, byClass(80e3, 130e3, 220e3, 330e3), relative(0.25), OF_CLASS),
-            choice(ENGINE_CLASS, ClassDefaults::engineClass, "most common in the class"),
+            choice(ENGINE_CLASS, ClassDefaults::engineClass, AssumptionText.MOST_COMMON_IN_THE_CLASS),
             number(
                     ENGINE_DISPLACEMENT,
                     c -> c.value(ENGINE_POWER) / wattPerCubicMetre(c),
                     relative(0.15),
-                    "from the power, at the class's output per litre"),
-            number(ENGINE_CYLINDERS, ClassDefaults::cylinders, EXACT, "from the displacement"),
+                    AssumptionText.FROM_THE_POWER_AT_THE_CLASS_S_OUTPUT_PER_LITRE),
+            number(ENGINE_CYLINDERS, ClassDefaults::cylinders, EXACT, AssumptionText.FROM_THE_DISPLACEMENT),
             number(ENGINE_SPEED, perMinute(5000, 6000, 7000, 6800), relative(0.08), OF_CLASS),
             number(ENGINE_IDLE, perMinute(800, 800, 950, 1000), relative(0.08), OF_CLASS),
-            number(CAR_MASS, byClass(1400, 1550, 1250, 1350), relative(0.12), OF_CLASS),
+            number(CAR_MASS, perKilowatt(850, 5.5, 875, 4.2, 1000, 1.2, 1100, 0.8), relative(0.12), FROM_POWER),
             number(
                     AMBIENT,
                     celsius(38, 38, 32, 32),
                     absolute(3),
-                    "hot day of a temperate summer; ask where the car is used"),
+                    AssumptionText.HOT_DAY_OF_A_TEMPERATE_SUMMER),
             number(
                     LOWEST_AMBIENT,
                     celsius(-15, -15, -5, -5),
                     absolute(5),
-                    "cold night of a temperate winter; ask where the car stands"),
-            number(ALTITUDE, always(100), EXACT, "lowland"),
-            number(HUMIDITY, always(0.40), absolute(0.15), "summer day"),
+                    AssumptionText.COLD_NIGHT_OF_A_TEMPERATE_WINTER),
+            number(ALTITUDE, always(100), EXACT, AssumptionText.LOWLAND),
+            number(HUMIDITY, always(0.40), absolute(0.15), AssumptionText.SUMMER_DAY),
             token(
                     CORE_CLASS,
                     pick("copper-brass-louvred", "thin-original", "dense-aluminium", "two-row-aluminium"),
                     OF_CLASS),
-            number(CORE_WIDTH, ClassDefaults::coreWidth, relative(0.10), FROM_POWER_AND_FACE),
-            number(CORE_HEIGHT, c -> faceArea(c) / c.value(CORE_WIDTH), relative(0.10), FROM_POWER_AND_FACE),
-            number(CORE_DEPTH, byClass(0.040, 0.026, 0.042, 0.052), relative(0.15), OF_CLASS),
+            number(CORE_WIDTH, ClassDefaults::coreWidth, relative(0.07), FROM_POWER_AND_FACE),
+            number(CORE_HEIGHT, c -> faceArea(c) / c.value(CORE_WIDTH), relative(0.07), FROM_POWER_AND_FACE),
+            ofCore(CORE_DEPTH, CoreFigure.DEPTH_M),
             choice(
                     CORE_TANKS,
                     pick(TankPlacement.TOP_AND_BOTTOM, TankPlacement.SIDES, TankPlacement.SIDES, TankPlacement.SIDES),
                     OF_CLASS),
-            number(CORE_PASSES, always(1), EXACT, "most radiators have one"),
-            number(CORE_TILT, always(0), EXACT, "upright"),
+            number(CORE_PASSES, always(1), EXACT, AssumptionText.MOST_RADIATORS_HAVE_ONE),
+            number(CORE_TILT, always(0), EXACT, AssumptionText.UPRIGHT),
             choice(CORE_MATERIAL, c -> c.coreClass().material(), OF_CORE),
             choice(FIN_KIND, c -> c.coreClass().finKind(), OF_CORE),
             ofCore(FIN_PITCH, CoreFigure.FIN_PITCH_M),
@@ -111,8 +115,12 @@ final class ClassDefaults {
                     CORE_BLOCKED,
                     byClass(0.08, 0.03, 0.05, 0.05),
                     absolute(0.03),
-                    "insects, stones and bent fins of a used core"),
-            number(CORE_FOULING, byClass(1e-4, 3.5e-5, 3.5e-5, 3.5e-5), relative(0.40), "used coolant circuit"),
+                    AssumptionText.INSECTS_STONES_AND_BENT_FINS_OF_A_USED_CORE),
+            number(
+                    CORE_FOULING,
+                    byClass(1e-4, 3.5e-5, 3.5e-5, 3.5e-5),
+                    relative(0.40),
+                    AssumptionText.USED_COOLANT_CIRCUIT),
             choice(FAN_DRIVE, pick(FanDrive.CLUTCH, FanDrive.ELECTRIC, FanDrive.ELECTRIC, FanDrive.ELECTRIC), OF_CLASS),
             number(
                     FAN_COUNT,
@@ -121,79 +129,103 @@ final class ClassDefaults {
                             : byClass(1, 1, 2, 2).from(c),
                     EXACT,
                     OF_CLASS),
-            number(FAN_DIAMETER, ClassDefaults::usualFanDiameter, relative(0.08), OF_CLASS),
-            choice(FAN_MOUNTING, c -> FanMounting.PULLING, "most fans pull"),
-            number(FAN_FLOW, ClassDefaults::fanFlow, relative(0.15), "")
+            number(
+                    FAN_DIAMETER,
+                    ClassDefaults::fanDiameter,
+                    relative(0.08),
+                    AssumptionText.FROM_THE_HEIGHT_OF_THE_CORE),
+            choice(FAN_MOUNTING, c -> FanMounting.PULLING, AssumptionText.MOST_FANS_PULL),
+            number(FAN_FLOW, ClassDefaults::fanFlow, relative(0.15), OF_CLASS)
                     .why(c -> fanCurrentIsKnown(c)
-                            ? "from its current: 22 % of the electric power becomes the jet's kinetic power"
-                            : "from the diameter, typical of the class"),
-            number(FAN_SHUT_OFF, ClassDefaults::shutOff, relative(0.20), "")
-                    .why(c -> fanCurrentIsKnown(c) ? "from its current, at 30 % peak efficiency" : OF_CLASS),
+                            ? AssumptionText.FROM_CURRENT_AS_JET
+                            : AssumptionText.FROM_THE_DIAMETER_TYPICAL_OF_THE_CLASS),
+            number(FAN_SHUT_OFF, ClassDefaults::shutOff, relative(0.20), OF_CLASS)
+                    .why(c -> fanCurrentIsKnown(c) ? AssumptionText.FROM_CURRENT_AT_PEAK_EFFICIENCY : OF_CLASS),
             number(
                     FAN_CURRENT,
                     c -> byClass(20, 20, 13, 22).from(c) * bySizeOfFan(c),
                     relative(0.20),
-                    "from the diameter"),
+                    AssumptionText.FROM_THE_DIAMETER),
             number(
                     FAN_START_CURRENT,
                     c -> 1.2 * c.value(FAN_CURRENT),
                     relative(0.10),
-                    "1.2 times the running current (common practice, no source)"),
+                    AssumptionText.RUNNING_CURRENT_AND_A_FIFTH),
             number(FAN_COVER, byClass(0.95, 1.0, 1.0, 0.85), absolute(0.05), OF_CLASS),
-            choice(FAN_FLAPS, c -> YesNo.NO, "most shrouds have none"),
-            number(FAN_RATIO, always(1.0), relative(0.12), "pulley ratio times the slip of an engaged clutch"),
-            choice(COOLANT_BASE, c -> CoolantBase.ETHYLENE_GLYCOL, "most common"),
+            choice(FAN_FLAPS, c -> YesNo.NO, AssumptionText.MOST_SHROUDS_HAVE_NONE),
+            number(
+                    FAN_RATIO,
+                    always(1.0),
+                    relative(0.12),
+                    AssumptionText.PULLEY_RATIO_TIMES_THE_SLIP_OF_AN_ENGAGED_CLUTCH),
+            choice(COOLANT_BASE, c -> CoolantBase.ETHYLENE_GLYCOL, AssumptionText.MOST_COMMON),
             number(
                             COOLANT_GLYCOL,
                             c -> c.is(COOLANT_BASE, CoolantBase.WATER)
                                     ? 0
                                     : byClass(0.50, 0.50, 0.30, 0.30).from(c),
                             EXACT,
-                            "")
+                            OF_CLASS)
                     .spread(c -> c.is(COOLANT_BASE, CoolantBase.WATER)
                             ? EXACT
                             : absolute(byClass(0.07, 0.07, 0.10, 0.10).from(c)))
-                    .why(c -> c.is(COOLANT_BASE, CoolantBase.WATER) ? "plain water" : OF_CLASS),
-            number(COOLANT_VOLUME, byClass(0.012, 0.007, 0.008, 0.009), relative(0.15), OF_CLASS),
-            number(CAP_PRESSURE, byClass(70e3, 110e3, 130e3, 130e3), relative(0.12), OF_CLASS),
+                    .why(c -> c.is(COOLANT_BASE, CoolantBase.WATER) ? AssumptionText.PLAIN_WATER : OF_CLASS),
             number(
-                    CAP_HELD,
-                    byClass(0.85, 0.95, 1, 1),
-                    absolute(0.05),
-                    "springs and seals tire with the age of the class"),
+                    COOLANT_VOLUME,
+                    perKilowatt(5e-3, 7e-5, 3.5e-3, 3e-5, 5e-3, 1.4e-5, 5e-3, 1.2e-5),
+                    relative(0.15),
+                    FROM_POWER),
+            number(CAP_PRESSURE, byClass(70e3, 110e3, 130e3, 130e3), relative(0.12), OF_CLASS),
+            number(CAP_HELD, byClass(0.85, 0.95, 1, 1), absolute(0.05), AssumptionText.SPRINGS_AND_SEALS_TIRE),
             choice(THERMOSTAT, c -> ThermostatFitting.FITTED, AS_BUILT),
             number(THERMOSTAT_OPENING, celsius(82, 88, 78, 78), absolute(2), OF_CLASS),
-            choice(THERMOSTAT_BYPASS, c -> hasNoThermostat(c) ? BypassState.OPEN : BypassState.CLOSES_WITH_LIFT, "")
-                    .why(c -> hasNoThermostat(c) ? "nobody said that it was closed" : AS_BUILT),
+            choice(
+                            THERMOSTAT_BYPASS,
+                            c -> hasNoThermostat(c) ? BypassState.OPEN : BypassState.CLOSES_WITH_LIFT,
+                            AS_BUILT)
+                    .why(c -> hasNoThermostat(c) ? AssumptionText.NOBODY_SAID_THAT_IT_WAS_CLOSED : AS_BUILT),
             choice(PUMP_DRIVE, c -> PumpDrive.ENGINE, AS_BUILT),
             number(
                     PUMP_FLOW,
                     c -> byClass(2.0, 1.6, 1.4, 1.3).from(c) / 60e3 * c.value(ENGINE_POWER) / 1000,
                     relative(0.20),
-                    "from the power, at the class's pump flow per kilowatt"),
+                    AssumptionText.FROM_THE_POWER_AT_THE_CLASS_S_PUMP_FLOW_PER_KILOWATT),
             number(PUMP_HEAD, byClass(110e3, 130e3, 170e3, 170e3), relative(0.15), OF_CLASS),
-            number(PUMP_RUN_ON, always(0), EXACT, "nobody said that it runs on")
+            number(PUMP_RUN_ON, always(0), EXACT, AssumptionText.NOBODY_SAID_THAT_IT_RUNS_ON)
                     .onlyIf(c -> c.is(PUMP_DRIVE, PumpDrive.ELECTRIC)),
-            number(HOSE_DIAMETER, c -> CircuitSpec.usualHoseM(c.value(ENGINE_POWER)), relative(0.08), "from the power"),
+            number(
+                    HOSE_DIAMETER,
+                    c -> CircuitSpec.usualHoseM(c.value(ENGINE_POWER)),
+                    relative(0.08),
+                    AssumptionText.FROM_THE_POWER),
             choice(GAUGE_SENSOR, c -> SensorPlacement.BLOCK, AS_BUILT),
             choice(FAN_SENSOR, c -> SensorPlacement.BLOCK, AS_BUILT),
             choice(OIL_COOLER, pick(OilCooling.NONE, OilCooling.COOLANT, OilCooling.BOTH, OilCooling.BOTH), OF_CLASS),
             number(OIL_COOLER_CONDUCTANCE, byClass(200, 200, 280, 380), relative(0.25), OF_CLASS),
-            choice(OIL_THERMOSTAT, c -> OilThermostatFitting.FITTED, "common with an air cooler")
+            choice(
+                            OIL_COOLER_PLACE,
+                            pick(
+                                    OilCoolerPlace.BEFORE_CORE,
+                                    OilCoolerPlace.BEFORE_CORE,
+                                    OilCoolerPlace.ELSEWHERE,
+                                    OilCoolerPlace.BEFORE_CORE),
+                            OF_CLASS)
                     .onlyIf(ClassDefaults::hasOilAirCooler),
-            number(OIL_THERMOSTAT_OPENING, always(OilThermostat.USUAL_OPENING_K), absolute(2), "common")
+            choice(OIL_THERMOSTAT, c -> OilThermostatFitting.FITTED, AssumptionText.COMMON_WITH_AN_AIR_COOLER)
+                    .onlyIf(ClassDefaults::hasOilAirCooler),
+            number(OIL_THERMOSTAT_OPENING, always(OilThermostat.USUAL_OPENING_K), absolute(2), AssumptionText.COMMON)
                     .onlyIf(ClassDefaults::hasOilThermostat),
             number(
                             OIL_THERMOSTAT_OPEN,
                             c -> c.value(OIL_THERMOSTAT_OPENING) + OilThermostat.USUAL_WIDTH_K,
                             absolute(2),
-                            "common width")
+                            AssumptionText.COMMON_WIDTH)
                     .onlyIf(ClassDefaults::hasOilThermostat),
             number(
                     AIR_INLET,
                     c -> byClass(0.45, 0.42, 0.54, 0.53).from(c) * face(c),
                     relative(0.10),
-                    "from the core face"),
+                    AssumptionText.FROM_THE_CORE_FACE),
             choice(AIR_DUCT, pick(Ducting.PARTLY, Ducting.PARTLY, Ducting.SEALED, Ducting.PARTLY), OF_CLASS),
             choice(AIR_EXIT, c -> AirExit.UNDER_CAR, AS_BUILT),
             number(
@@ -203,19 +235,22 @@ final class ClassDefaults {
                                     : byClass(0.50, 0.50, 0.58, 0.56).from(c))
                             * face(c),
                     relative(0.20),
-                    "from the core face"),
-            choice(CHARGE_COOLER, c -> isTurbocharged(c) ? YesNo.YES : YesNo.NO, "from the kind of engine"),
+                    AssumptionText.FROM_THE_CORE_FACE),
+            choice(
+                    CHARGE_COOLER,
+                    c -> isTurbocharged(c) ? YesNo.YES : YesNo.NO,
+                    AssumptionText.FROM_THE_KIND_OF_ENGINE),
             choice(CONDENSER, pick(YesNo.NO, YesNo.YES, YesNo.NO, YesNo.NO), OF_CLASS),
             choice(HOOD_MATERIAL, c -> HoodMaterial.STEEL, AS_BUILT),
             number(
                     HOOD_THICKNESS,
                     c -> c.is(HOOD_MATERIAL, HoodMaterial.STEEL) ? 8e-4 : 1.5e-3,
                     relative(0.2),
-                    "typical of the material"),
-            number(ALTERNATOR, byClass(55, 120, 90, 90), relative(0.10), OF_CLASS),
+                    AssumptionText.TYPICAL_OF_THE_MATERIAL),
+            number(ALTERNATOR, perKilowatt(55, 0, 70, 0.4, 90, 0, 90, 0), relative(0.10), OF_CLASS),
             number(BASE_LOAD, byClass(12, 35, 20, 20), relative(0.20), OF_CLASS),
-            number(COOLANT_LIMIT, celsius(105, 112, 110, 110), EXACT, "limit of the class, engine out"),
-            number(OIL_LIMIT, celsius(130, 130, 130, 130), EXACT, "caution limit of the class")));
+            number(COOLANT_LIMIT, celsius(105, 112, 110, 110), EXACT, AssumptionText.LIMIT_OF_THE_CLASS_ENGINE_OUT),
+            number(OIL_LIMIT, celsius(130, 130, 130, 130), EXACT, AssumptionText.CAUTION_LIMIT_OF_THE_CLASS)));
 
     private ClassDefaults() {}
 
@@ -270,6 +305,24 @@ final class ClassDefaults {
         };
     }
 
+    /**
+     * An offset and a slope in the rated power by class of car, each from memory of what catalogues of parts and handbooks list:
+     * modern street cars have cores of 0.17 m2 at 55 kW to 0.36 at 280, 5 to 12 l of coolant and 1.1 to 2 t with driver.
+     */
+    private static Default.Amount perKilowatt(
+            double old,
+            double oldSlope,
+            double modern,
+            double modernSlope,
+            double track,
+            double trackSlope,
+            double drift,
+            double driftSlope) {
+        Default.Amount offset = byClass(old, modern, track, drift);
+        Default.Amount slope = byClass(oldSlope, modernSlope, trackSlope, driftSlope);
+        return c -> offset.from(c) + slope.from(c) * c.value(ENGINE_POWER) / 1000;
+    }
+
     static Default.Amount always(double value) {
         return c -> value;
     }
@@ -320,11 +373,14 @@ final class ClassDefaults {
     }
 
     private static double faceArea(Known c) {
-        return byClass(0.24, 0.17, 0.10, 0.075).from(c) * c.value(ENGINE_POWER) / 1e5;
+        return perKilowatt(0.13, 1.2e-3, 0.13, 0.85e-3, 0.18, 0.4e-3, 0.20, 0.3e-3)
+                .from(c);
     }
 
     private static double coreWidth(Known c) {
-        return c.has(CORE_HEIGHT) ? faceArea(c) / c.value(CORE_HEIGHT) : Math.sqrt(1.6 * faceArea(c));
+        return c.has(CORE_HEIGHT)
+                ? faceArea(c) / c.value(CORE_HEIGHT)
+                : Math.sqrt(byClass(1.25, 1.6, 1.5, 1.5).from(c) * faceArea(c));
     }
 
     private static double face(Known c) {
@@ -333,6 +389,13 @@ final class ClassDefaults {
 
     private static double usualFanDiameter(Known c) {
         return byClass(0.43, 0.40, 0.30, 0.35).from(c);
+    }
+
+    /** A maker's fan fills the height of the core, or two stand beside each other; one of the trade has its own size. */
+    private static double fanDiameter(Known c) {
+        boolean maker = c.carClass() == CarClass.OLD_STREET || c.carClass() == CarClass.MODERN_STREET;
+        double share = c.value(FAN_COUNT) > 1.5 ? 0.82 : 0.95;
+        return maker ? share * c.value(CORE_HEIGHT) : usualFanDiameter(c);
     }
 
     private static double bySizeOfFan(Known c) {

@@ -16,23 +16,27 @@ final class ControlDefaults {
 
     private static final Spread EXACT = Spread.relative(0);
     private static final Spread SET_POINT = Spread.absolute(2);
-    private static final String OF_TWO_STEPS = "typical of two steps";
-    private static final String AS_RAMP = "a ramp up to the set point";
+    private static final AssumptionText OF_TWO_STEPS = AssumptionText.TYPICAL_OF_TWO_STEPS;
+    private static final AssumptionText AS_RAMP = AssumptionText.A_RAMP_UP_TO_THE_SET_POINT;
 
     static final List<Default> ROWS = List.of(
-            choice(CONTROL_KIND, ControlDefaults::likelyKind, "")
+            choice(CONTROL_KIND, ControlDefaults::likelyKind, AssumptionText.FROM_WHAT_ELSE_IS_KNOWN_OF_IT)
                     .why(c -> likelyKind(c) == FanControlKind.SWITCH
-                            ? "the harder case for the alternator"
-                            : "from what else is known of it"),
-            number(CONTROL_SET, ControlDefaults::setK, SET_POINT, "typical of the class"),
+                            ? AssumptionText.THE_HARDER_CASE_FOR_THE_ALTERNATOR
+                            : AssumptionText.FROM_WHAT_ELSE_IS_KNOWN_OF_IT),
+            number(CONTROL_SET, ControlDefaults::setK, SET_POINT, AssumptionText.TYPICAL_OF_THE_CLASS),
             number(
                     CONTROL_BAND,
                     c -> is(c, FanControlKind.RAMP)
                             ? FanControlSpec.Ramp.USUAL_BAND_K
                             : FanControlSpec.Switch.USUAL_HYSTERESIS_K,
                     EXACT,
-                    "typical of such a control"),
-            number(CONTROL_MIN_DUTY, always(FanControlSpec.Ramp.USUAL_MINIMUM_DUTY), EXACT, "typical of a ramp"),
+                    AssumptionText.TYPICAL_OF_SUCH_A_CONTROL),
+            number(
+                    CONTROL_MIN_DUTY,
+                    always(FanControlSpec.Ramp.USUAL_MINIMUM_DUTY),
+                    EXACT,
+                    AssumptionText.TYPICAL_OF_A_RAMP),
             number(
                             CONTROL_LOW_SET,
                             c -> c.value(CONTROL_SET) - FanControlSpec.TwoStep.USUAL_STEP_K,
@@ -41,7 +45,11 @@ final class ControlDefaults {
                     .onlyIf(c -> is(c, FanControlKind.TWO_STEP)),
             number(CONTROL_LOW_DUTY, always(FanControlSpec.TwoStep.USUAL_LOW_DUTY), EXACT, OF_TWO_STEPS)
                     .onlyIf(c -> is(c, FanControlKind.TWO_STEP)),
-            number(CONTROL_SOFT_START, always(FanControlSpec.USUAL_SOFT_START_S), EXACT, "typical of a controller")
+            number(
+                            CONTROL_SOFT_START,
+                            always(FanControlSpec.USUAL_SOFT_START_S),
+                            EXACT,
+                            AssumptionText.TYPICAL_OF_A_CONTROLLER)
                     .onlyIf(c -> is(c, FanControlKind.RAMP) || is(c, FanControlKind.TABLE)),
             number(CONTROL_ROW_1_K, c -> c.value(CONTROL_SET) - FanControlSpec.Ramp.USUAL_BAND_K, EXACT, AS_RAMP)
                     .onlyIf(ControlDefaults::needsTable),

@@ -20,7 +20,7 @@ record Default(
         Amount value,
         Function<Known, String> option,
         Function<Known, Spread> spread,
-        Function<Known, String> why,
+        Function<Known, AssumptionText> why,
         Predicate<Known> needed) {
 
     /** A number that may rest on what is known before it. */
@@ -29,15 +29,15 @@ record Default(
         double from(Known car);
     }
 
-    static Default number(BuildField field, Amount value, Spread spread, String why) {
+    static Default number(BuildField field, Amount value, Spread spread, AssumptionText why) {
         return new Default(field, value, null, car -> spread, car -> why, car -> true);
     }
 
-    static Default choice(BuildField field, Function<Known, Enum<?>> option, String why) {
+    static Default choice(BuildField field, Function<Known, Enum<?>> option, AssumptionText why) {
         return token(field, car -> field.token(option.apply(car)), why);
     }
 
-    static Default token(BuildField field, Function<Known, String> option, String why) {
+    static Default token(BuildField field, Function<Known, String> option, AssumptionText why) {
         return new Default(field, null, option, car -> Spread.relative(0), car -> why, car -> true);
     }
 
@@ -47,7 +47,7 @@ record Default(
     }
 
     /** @return the same with a reason that rests on what is known */
-    Default why(Function<Known, String> of) {
+    Default why(Function<Known, AssumptionText> of) {
         return new Default(field, value, option, spread, of, needed);
     }
 

@@ -1,5 +1,6 @@
 package headertank.calc.control;
 
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 
@@ -84,8 +85,9 @@ public final class FanController {
     /** @return the working, line by line, for a sensed temperature [K] and the duty that came of it [-] */
     public static List<WorkingLine> working(double sensedK, double duty) {
         return List.of(
-                new WorkingLine("temperature at the sensor", "T_x", "K", sensedK, "sensor's place"),
-                new WorkingLine("duty of the fans", "d", "-", duty, "fan control, common practice, no source"));
+                new WorkingLine(WorkedQuantity.TEMPERATURE_AT_THE_SENSOR, "T_x", "K", sensedK, "sensor's place"),
+                new WorkingLine(
+                        WorkedQuantity.DUTY_OF_THE_FANS, "d", "-", duty, "fan control, common practice, no source"));
     }
 
     private static boolean isOn(double sensedK, double setK, double hysteresisK, boolean wasOn) {

@@ -1,5 +1,6 @@
 package headertank.calc.coolant;
 
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -70,10 +71,19 @@ public record BoilingMargin(double hotK, double capPressurePa, double boilingK, 
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         return List.of(
-                new WorkingLine("absolute pressure at the cap", "p_cap", "Pa", capPressurePa, "p_atm + gauge, derived"),
                 new WorkingLine(
-                        "boiling temperature of the mixture", "T_sat", "K", boilingK, "coolant's boiling curve"),
-                new WorkingLine("coolant out of the engine", "T_h", "K", hotK, "steady balance"),
-                new WorkingLine("boiling margin of the bulk", "T_sat - T_h", "K", marginK, "derived"));
+                        WorkedQuantity.ABSOLUTE_PRESSURE_AT_THE_CAP,
+                        "p_cap",
+                        "Pa",
+                        capPressurePa,
+                        "p_atm + gauge, derived"),
+                new WorkingLine(
+                        WorkedQuantity.BOILING_TEMPERATURE_OF_THE_MIXTURE,
+                        "T_sat",
+                        "K",
+                        boilingK,
+                        "coolant's boiling curve"),
+                new WorkingLine(WorkedQuantity.COOLANT_OUT_OF_THE_ENGINE, "T_h", "K", hotK, "steady balance"),
+                new WorkingLine(WorkedQuantity.BOILING_MARGIN_OF_THE_BULK, "T_sat - T_h", "K", marginK, "derived"));
     }
 }

@@ -1,5 +1,6 @@
 package headertank.calc.coolant;
 
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 
@@ -35,19 +36,25 @@ public record CoolantFlow(
         String balance = "balance of pump and branches, derived";
         String ratio = "k Q^2 with k a multiple of the pump's c, modelling choice";
         return List.of(
-                new WorkingLine("coolant flow through the pump", "Q_v", "m3/s", pumpM3PerS, balance),
-                new WorkingLine("coolant flow through the radiator", "Q_r", "m3/s", radiatorM3PerS, balance),
-                new WorkingLine("coolant flow through the bypass", "Q_b", "m3/s", bypassM3PerS, balance),
+                new WorkingLine(WorkedQuantity.COOLANT_FLOW_THROUGH_THE_PUMP, "Q_v", "m3/s", pumpM3PerS, balance),
                 new WorkingLine(
-                        "pressure rise of the pump",
+                        WorkedQuantity.COOLANT_FLOW_THROUGH_THE_RADIATOR, "Q_r", "m3/s", radiatorM3PerS, balance),
+                new WorkingLine(WorkedQuantity.COOLANT_FLOW_THROUGH_THE_BYPASS, "Q_b", "m3/s", bypassM3PerS, balance),
+                new WorkingLine(
+                        WorkedQuantity.PRESSURE_RISE_OF_THE_PUMP,
                         "dp_p",
                         "Pa",
                         pumpRisePa,
                         "p0 n^2 - c Q^2, affinity laws, from memory"),
-                new WorkingLine("pressure drop of the block", "dp_b", "Pa", blockDropPa, ratio),
-                new WorkingLine("pressure drop of the hoses", "dp_h", "Pa", hoseDropPa, ratio),
-                new WorkingLine("pressure drop of the thermostat", "dp_t", "Pa", thermostatDropPa, ratio),
-                new WorkingLine("pressure drop of the radiator", "dp_r", "Pa", radiatorDropPa, "radiator's drop curve"),
-                new WorkingLine("residual of the coolant balance", "-", "Pa", residualPa, "derived"));
+                new WorkingLine(WorkedQuantity.PRESSURE_DROP_OF_THE_BLOCK, "dp_b", "Pa", blockDropPa, ratio),
+                new WorkingLine(WorkedQuantity.PRESSURE_DROP_OF_THE_HOSES, "dp_h", "Pa", hoseDropPa, ratio),
+                new WorkingLine(WorkedQuantity.PRESSURE_DROP_OF_THE_THERMOSTAT, "dp_t", "Pa", thermostatDropPa, ratio),
+                new WorkingLine(
+                        WorkedQuantity.PRESSURE_DROP_OF_THE_RADIATOR,
+                        "dp_r",
+                        "Pa",
+                        radiatorDropPa,
+                        "radiator's drop curve"),
+                new WorkingLine(WorkedQuantity.RESIDUAL_OF_THE_COOLANT_BALANCE, "-", "Pa", residualPa, "derived"));
     }
 }

@@ -2,6 +2,7 @@ package headertank.calc.coolant;
 
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 
@@ -38,7 +39,9 @@ public record ExpansionVolume(double coolantM3, double expansionShare, double li
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         return List.of(
-                new WorkingLine("growth of the coolant", "rho_c/rho_h - 1", "-", expansionShare, "derived"),
-                new WorkingLine("room needed in the tank", "V_e", "m3", neededM3, "derived, a tenth for gas"));
+                new WorkingLine(
+                        WorkedQuantity.GROWTH_OF_THE_COOLANT, "rho_c/rho_h - 1", "-", expansionShare, "derived"),
+                new WorkingLine(
+                        WorkedQuantity.ROOM_NEEDED_IN_THE_TANK, "V_e", "m3", neededM3, "derived, a tenth for gas"));
     }
 }

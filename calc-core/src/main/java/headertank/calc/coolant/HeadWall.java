@@ -1,8 +1,10 @@
 package headertank.calc.coolant;
 
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.ArrayList;
 import java.util.List;
@@ -94,24 +96,23 @@ public record HeadWall(
             return List.of();
         }
         return List.of(new Note(
-                "jacketReynolds",
-                reynolds,
-                TURBULENT,
-                Note.Action.WIDENED,
-                1.5,
-                "The coolant in the head flows too slowly for the turbulent correlation."));
+                "jacketReynolds", reynolds, TURBULENT, Note.Action.WIDENED, 1.5, NoteText.HEAD_FLOW_TOO_SLOW.with()));
     }
 
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         List<WorkingLine> lines = new ArrayList<>();
-        lines.add(new WorkingLine("Reynolds number in the head", "Re", "-", reynolds, "derived"));
+        lines.add(new WorkingLine(WorkedQuantity.REYNOLDS_NUMBER_IN_THE_HEAD, "Re", "-", reynolds, "derived"));
         lines.add(new WorkingLine(
-                "film coefficient in the head", "h", "W/m2K", filmWPerM2K, "Dittus and Boelter, from memory"));
-        lines.add(new WorkingLine("coolant-side wall of the head", "T_w", "K", wallK, "derived"));
+                WorkedQuantity.FILM_COEFFICIENT_IN_THE_HEAD,
+                "h",
+                "W/m2K",
+                filmWPerM2K,
+                "Dittus and Boelter, from memory"));
+        lines.add(new WorkingLine(WorkedQuantity.COOLANT_SIDE_WALL_OF_THE_HEAD, "T_w", "K", wallK, "derived"));
         lines.add(new WorkingLine(
-                "boiling temperature in the head", "T_sat", "K", saturationK, "coolant's boiling curve"));
-        lines.add(new WorkingLine("wall above boiling", "-", "K", superheatK, "derived"));
+                WorkedQuantity.BOILING_TEMPERATURE_IN_THE_HEAD, "T_sat", "K", saturationK, "coolant's boiling curve"));
+        lines.add(new WorkingLine(WorkedQuantity.WALL_ABOVE_BOILING, "-", "K", superheatK, "derived"));
         return List.copyOf(lines);
     }
 }

@@ -1,5 +1,6 @@
 package headertank.calc.coolant;
 
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 
@@ -53,10 +54,12 @@ public record PumpInlet(double pressurePa, double availablePa, double requiredPa
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         return List.of(
-                new WorkingLine("pressure at the pump's inlet", "p_in", "Pa", pressurePa, "derived"),
-                new WorkingLine("pressure above the vapour's", "NPSH_a", "Pa", availablePa, "derived"),
-                new WorkingLine("pressure that the pump needs", "NPSH_r", "Pa", requiredPa, "modelling choice"),
-                new WorkingLine("margin to cavitation", "-", "Pa", marginPa, "derived"),
-                new WorkingLine("flow that the pump still delivers", "-", "-", flowFactor, "modelling choice"));
+                new WorkingLine(WorkedQuantity.PRESSURE_AT_THE_PUMP_S_INLET, "p_in", "Pa", pressurePa, "derived"),
+                new WorkingLine(WorkedQuantity.PRESSURE_ABOVE_THE_VAPOUR_S, "NPSH_a", "Pa", availablePa, "derived"),
+                new WorkingLine(
+                        WorkedQuantity.PRESSURE_THAT_THE_PUMP_NEEDS, "NPSH_r", "Pa", requiredPa, "modelling choice"),
+                new WorkingLine(WorkedQuantity.MARGIN_TO_CAVITATION, "-", "Pa", marginPa, "derived"),
+                new WorkingLine(
+                        WorkedQuantity.FLOW_THAT_THE_PUMP_STILL_DELIVERS, "-", "-", flowFactor, "modelling choice"));
     }
 }

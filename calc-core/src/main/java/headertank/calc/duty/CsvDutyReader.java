@@ -40,6 +40,14 @@ final class CsvDutyReader {
         for (CsvText.Line line : lines) {
             if (line.comment()) {
                 remark(line);
+            } else if (line.broken()) {
+                fault(
+                        line.number(),
+                        "-",
+                        "",
+                        "quotes that end where the cell ends, inner ones doubled",
+                        InputProblem.Code.NOT_UNDERSTOOD);
+                header = true;
             } else if (!header) {
                 header(line);
                 header = true;

@@ -1,62 +1,65 @@
 package headertank.calc.duty;
 
+import de.siegmar.fastcsv.reader.CommentStrategy;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Lines and cells of a comma-separated text with double quotes (the usual rules: "" inside quotes is one quote). */
+/** Lines and cells of a comma-separated text with double quotes; a cell ends with its line. */
 final class CsvText {
+
+    /** A line after each one, which comes back as itself unless a quote before it is open. */
+    private static final String END = "end";
 
     /**
      * One line.
      *
      * @param number its number in the text, from 1
-     * @param cells its cells, trimmed; a single one for a line that begins with #
+     * @param cells its cells, trimmed; a single one for a line that begins with #, none for one whose quotes do not end where a
+     *     cell ends
      */
     record Line(int number, List<String> cells) {
 
         boolean comment() {
-            return cells.get(0).startsWith("#");
+            return !cells.isEmpty() && cells.get(0).startsWith("#");
+        }
+
+        boolean broken() {
+            return cells.isEmpty();
         }
     }
 
     private CsvText() {}
 
-    /** @return the lines that are not blank; a line break inside quotes is not supported and ends the cell */
+    /** @return the lines that are not blank */
     static List<Line> lines(String text) {
+        CsvReader.CsvReaderBuilder reader = CsvReader.builder()
+                .commentStrategy(CommentStrategy.NONE)
+                .trimWhitespacesAroundQuotes(true)
+                .allowExtraFields(true)
+                .allowMissingFields(true);
         List<Line> lines = new ArrayList<>();
         String[] raw = (text.startsWith("\uFEFF") ? text.substring(1) : text).split("\r\n|\n|\r", -1);
         for (int i = 0; i < raw.length; i++) {
             String line = raw[i].trim();
             if (!line.isEmpty()) {
-                lines.add(new Line(i + 1, line.startsWith("#") ? List.of(line) : cells(line)));
+                lines.add(new Line(i + 1, line.startsWith("#") ? List.of(line) : cells(reader, line)));
             }
         }
         return lines;
     }
 
-    private static List<String> cells(String line) {
-        List<String> cells = new ArrayList<>();
-        StringBuilder cell = new StringBuilder();
-        boolean quoted = false;
-        for (int i = 0; i < line.length(); i++) {
-            char c = line.charAt(i);
-            if (c == '"' && quoted && i + 1 < line.length() && line.charAt(i + 1) == '"') {
-                cell.append('"');
-                i++;
-            } else if (c == '"') {
-                quoted = !quoted;
-            } else if (c == ',' && !quoted) {
-                cells.add(cell.toString().trim());
-                cell.setLength(0);
-            } else {
-                cell.append(c);
-            }
+    private static List<String> cells(CsvReader.CsvReaderBuilder reader, String line) {
+        try {
+            List<CsvRecord> records =
+                    reader.ofCsvRecord(line + "\n" + END).stream().toList();
+            return records.size() == 2
+                    ? records.get(0).getFields().stream().map(String::trim).toList()
+                    : List.of();
+        } catch (CsvParseException e) {
+            return List.of();
         }
-        cells.add(cell.toString().trim());
-        return cells;
-    }
-
-    static String quoted(String cell) {
-        return cell.contains(",") || cell.contains("\"") ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
     }
 }

@@ -94,7 +94,7 @@ public final class ScheduleCsv {
         String[] cells = new String[CsvColumn.values().length];
         java.util.Arrays.fill(cells, "");
         put(cells, CsvColumn.POINT, p.id());
-        put(cells, CsvColumn.LABEL, CsvText.quoted(p.label().replaceAll("[\r\n]+", " ")));
+        put(cells, CsvColumn.LABEL, quoted(p.label().replaceAll("[\r\n]+", " ")));
         put(cells, CsvColumn.DURATION, duration);
         put(cells, CsvColumn.ROAD_SPEED, CsvColumn.plain(3.6 * p.roadSpeedMPerS()));
         put(cells, CsvColumn.SIDESLIP, CsvColumn.plain(Math.toDegrees(p.yawRad())));
@@ -120,6 +120,10 @@ public final class ScheduleCsv {
             put(cells, CsvColumn.MODES, modes(d.modes()));
         }
         out.append(String.join(",", cells)).append('\n');
+    }
+
+    private static String quoted(String cell) {
+        return cell.contains(",") || cell.contains("\"") ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
     }
 
     private static String modes(List<Demand.Mode> modes) {

@@ -17,7 +17,10 @@ public final class StandardDuties implements DutySource {
     /** Idle with accessories at 0.18 of rated speed is the state in a traffic jam or a queue. */
     private static final double IDLE_SPEED_SHARE = 0.18;
 
-    /** Street: traffic jam, slow hill, motorway. */
+    /**
+     * Street: motorway, a pass of 420 m of height, the exit, standing and creeping in a jam with the air conditioning on, and the
+     * motorway again. Judged by its run, for no hill is without end, and by the jam, where a car may well stay.
+     */
     public static final Duty STREET = new Duty(
             "street",
             "Street",
@@ -30,9 +33,18 @@ public final class StandardDuties implements DutySource {
                             0,
                             new Demand.Idle(1500, 2500, IDLE_SPEED_SHARE),
                             0.10),
+                    new OperatingPoint(
+                            "standstill", "Standing still on a hot day", 0, 0, 0, new Demand.Idle(1000, 2500, 0), 0.10),
                     new OperatingPoint("hill", "Hill at low speed", 11, 0, 0, new Demand.Road(0.08, 3000, 0.45), 0.10),
                     new OperatingPoint("motorway", "Motorway", 36, 0, 0, new Demand.Road(0.01, 3000, 0.50), 0.10)),
-            Optional.empty(),
+            Optional.of(new Schedule(
+                    Physics.kelvin(90),
+                    List.of(
+                            new Schedule.Phase("motorway", 600),
+                            new Schedule.Phase("hill", 480),
+                            new Schedule.Phase("standstill", 180),
+                            new Schedule.Phase("jam", 300),
+                            new Schedule.Phase("motorway", 600)))),
             SOURCE);
 
     /** Track: laps without end, judged at the steady state. */

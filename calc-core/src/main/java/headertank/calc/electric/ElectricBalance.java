@@ -2,6 +2,7 @@ package headertank.calc.electric;
 
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 import org.hipparchus.util.FastMath;
@@ -100,12 +101,14 @@ public record ElectricBalance(
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         return List.of(
-                new WorkingLine("output of the alternator", "I_alt", "A", supplyA, "modelling choice"),
-                new WorkingLine("base load", "I_base", "A", baseLoadA, "input"),
-                new WorkingLine("current of the fans", "I_fan", "A", fanA, "I d^2 (V/13.5)^2, from memory"),
-                new WorkingLine("current when they start", "I_start", "A", startA, "common practice, no source"),
-                new WorkingLine("from the battery", "I_def", "A", deficitA, "derived"),
-                new WorkingLine("voltage", "V", "V", voltageV, "derived"),
-                new WorkingLine("fan speed left", "N/N_13.5", "-", fanSpeedFactor, "N ~ V, from memory"));
+                new WorkingLine(WorkedQuantity.OUTPUT_OF_THE_ALTERNATOR, "I_alt", "A", supplyA, "modelling choice"),
+                new WorkingLine(WorkedQuantity.BASE_LOAD, "I_base", "A", baseLoadA, "input"),
+                new WorkingLine(
+                        WorkedQuantity.CURRENT_OF_THE_FANS, "I_fan", "A", fanA, "I d^2 (V/13.5)^2, from memory"),
+                new WorkingLine(
+                        WorkedQuantity.CURRENT_WHEN_THEY_START, "I_start", "A", startA, "common practice, no source"),
+                new WorkingLine(WorkedQuantity.FROM_THE_BATTERY, "I_def", "A", deficitA, "derived"),
+                new WorkingLine(WorkedQuantity.VOLTAGE, "V", "V", voltageV, "derived"),
+                new WorkingLine(WorkedQuantity.FAN_SPEED_LEFT, "N/N_13.5", "-", fanSpeedFactor, "N ~ V, from memory"));
     }
 }

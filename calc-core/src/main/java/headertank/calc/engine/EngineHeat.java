@@ -2,9 +2,11 @@ package headertank.calc.engine;
 
 import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,14 +84,13 @@ public final class EngineHeat {
         this.grossEfficiency = possible.clamp(asked);
         this.specNotes = grossEfficiency == asked
                 ? List.of()
-                : List.of(
-                        new Note(
-                                "measuredBrakeEfficiency",
-                                asked,
-                                possible,
-                                Note.Action.CLAMPED,
-                                1.5,
-                                "The measured efficiency asks for an indicated efficiency that leaves no heat for the exhaust."));
+                : List.of(new Note(
+                        "measuredBrakeEfficiency",
+                        asked,
+                        possible,
+                        Note.Action.CLAMPED,
+                        1.5,
+                        NoteText.EFFICIENCY_LEAVES_NO_EXHAUST.with()));
         this.ratedReleasedW = ratedGross / grossEfficiency;
         double mostWall =
                 1 - grossEfficiency - kind.oilShare() - kind.turbineHousingShare() - MISC_SHARE - LEAST_EXHAUST;
@@ -296,27 +297,33 @@ public final class EngineHeat {
         String choice = "modelling choice";
         String balance = "derived, energy balance";
         return List.of(
-                new WorkingLine("brake power", "P_b", "W", h.brakeW(), "input"),
+                new WorkingLine(WorkedQuantity.BRAKE_POWER, "P_b", "W", h.brakeW(), "input"),
                 new WorkingLine(
-                        "friction power, with gas exchange at full throttle",
+                        WorkedQuantity.FRICTION_AND_GAS_EXCHANGE,
                         "P_f",
                         "W",
                         h.frictionW(),
                         "Barnes-Moss 1975 in Heywood 1988, eq. 13.6, from memory"),
-                new WorkingLine("work against the throttle's vacuum", "P_t", "W", h.throttlingW(), "derived"),
-                new WorkingLine("gross indicated efficiency", "eta_g", "-", grossEfficiency, choice),
-                new WorkingLine("load share", "load", "-", h.loadShare(), choice),
-                new WorkingLine("mixture", "lambda", "-", h.lambda(), choice),
-                new WorkingLine("fuel factor on coolant heat", "K_fuel", "-", fuel.coolantFactor(), "derived"),
-                new WorkingLine("released heat", "Q_rel", "W", h.releasedW(), balance),
-                new WorkingLine("fuel power", "Q_fuel", "W", h.fuelW(), balance),
-                new WorkingLine("wall share", "phi", "-", h.releasedW() > 0 ? wallShareAt(h.releasedW()) : 0, choice),
-                new WorkingLine("heat to coolant", "Q_cool", "W", h.coolantW(), choice),
-                new WorkingLine("heat to oil", "Q_oil", "W", h.oilW(), choice),
-                new WorkingLine("unburnt", "Q_unburnt", "W", h.unburntW(), balance),
-                new WorkingLine("radiation and the rest of friction", "Q_misc", "W", h.miscW(), choice),
-                new WorkingLine("exhaust", "Q_exh", "W", h.exhaustW(), balance),
-                new WorkingLine("balance residual", "dQ", "W", h.residualW(), balance));
+                new WorkingLine(WorkedQuantity.WORK_AGAINST_THE_THROTTLE, "P_t", "W", h.throttlingW(), "derived"),
+                new WorkingLine(WorkedQuantity.GROSS_INDICATED_EFFICIENCY, "eta_g", "-", grossEfficiency, choice),
+                new WorkingLine(WorkedQuantity.LOAD_SHARE, "load", "-", h.loadShare(), choice),
+                new WorkingLine(WorkedQuantity.MIXTURE, "lambda", "-", h.lambda(), choice),
+                new WorkingLine(
+                        WorkedQuantity.FUEL_FACTOR_ON_COOLANT_HEAT, "K_fuel", "-", fuel.coolantFactor(), "derived"),
+                new WorkingLine(WorkedQuantity.RELEASED_HEAT, "Q_rel", "W", h.releasedW(), balance),
+                new WorkingLine(WorkedQuantity.FUEL_POWER, "Q_fuel", "W", h.fuelW(), balance),
+                new WorkingLine(
+                        WorkedQuantity.WALL_SHARE,
+                        "phi",
+                        "-",
+                        h.releasedW() > 0 ? wallShareAt(h.releasedW()) : 0,
+                        choice),
+                new WorkingLine(WorkedQuantity.HEAT_TO_COOLANT, "Q_cool", "W", h.coolantW(), choice),
+                new WorkingLine(WorkedQuantity.HEAT_TO_OIL, "Q_oil", "W", h.oilW(), choice),
+                new WorkingLine(WorkedQuantity.UNBURNT, "Q_unburnt", "W", h.unburntW(), balance),
+                new WorkingLine(WorkedQuantity.RADIATION_AND_THE_REST_OF_FRICTION, "Q_misc", "W", h.miscW(), choice),
+                new WorkingLine(WorkedQuantity.EXHAUST, "Q_exh", "W", h.exhaustW(), balance),
+                new WorkingLine(WorkedQuantity.BALANCE_RESIDUAL, "dQ", "W", h.residualW(), balance));
     }
 
     private double wallShareAt(double releasedW) {
@@ -354,7 +361,7 @@ public final class EngineHeat {
                 EXHAUST,
                 Note.Action.WIDENED,
                 1.5,
-                "The exhaust share of the fuel lies outside what engines show; check power, fuel and efficiency."));
+                NoteText.EXHAUST_SHARE_UNUSUAL.with()));
         return all;
     }
 }

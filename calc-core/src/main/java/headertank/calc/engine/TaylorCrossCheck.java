@@ -1,6 +1,7 @@
 package headertank.calc.engine;
 
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
 import java.util.List;
@@ -69,6 +70,6 @@ public record TaylorCrossCheck(double reynolds, double heatW) {
                         AGREEMENT,
                         Note.Action.WIDENED,
                         1 + (WIDENED - 1) * Math.min(1, beyond / DISAGREEMENT),
-                        "Two ways to the engine's wall heat disagree by more than 40 %."));
+                        NoteText.WALL_HEAT_DISAGREES.with()));
     }
 }

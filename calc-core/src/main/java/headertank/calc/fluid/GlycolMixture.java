@@ -1,8 +1,10 @@
 package headertank.calc.fluid;
 
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.SiFigure;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -187,22 +189,20 @@ abstract class GlycolMixture implements Coolant {
                     COVERED_FRACTION,
                     Note.Action.CLAMPED,
                     1.5,
-                    "The glycol tables end at 60 % by mass; the properties are those of 60 %. Beyond that the freezing"
-                            + " point rises again."));
+                    NoteText.GLYCOL_BEYOND_TABLES.with()));
         }
         if (!(temperatureK >= lowestK && temperatureK <= EXTENSION_FROM_K)) {
             boolean outside = temperatureK < lowestK || temperatureK > CLAMP_K;
-            notes.add(
-                    new Note(
-                            "coolantTemperatureK",
-                            temperatureK,
-                            Range.of(lowestK, EXTENSION_FROM_K),
-                            outside ? Note.Action.CLAMPED : Note.Action.WIDENED,
-                            widening(temperatureK),
-                            temperatureK < lowestK
-                                    ? "Colder than the glycol tables or than the freezing point; properties of the lowest"
-                                            + " temperature were used."
-                                    : "The glycol tables end at 100 C; the properties go on along their trend, to 135 C at most."));
+            notes.add(new Note(
+                    "coolantTemperatureK",
+                    temperatureK,
+                    Range.of(lowestK, EXTENSION_FROM_K),
+                    outside ? Note.Action.CLAMPED : Note.Action.WIDENED,
+                    widening(temperatureK),
+                    temperatureK < lowestK
+                            ? NoteText.COLDER_THAN_GLYCOL_TABLES.with()
+                            : NoteText.HOTTER_THAN_GLYCOL_TABLES.with(
+                                    SiFigure.temperature(EXTENSION_FROM_K), SiFigure.temperature(CLAMP_K))));
         }
         return List.copyOf(notes);
     }

@@ -1,8 +1,10 @@
 package headertank.calc.fluid;
 
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.SiFigure;
 import java.util.List;
 import org.hipparchus.util.FastMath;
 
@@ -82,7 +84,9 @@ final class WaterCoolant implements Coolant {
                 WaterProperties.LIQUID_K,
                 Note.Action.CLAMPED,
                 1.5,
-                "Water's properties were taken at the nearest temperature of 1 to 150 C."));
+                NoteText.WATER_BEYOND_TABLES.with(
+                        SiFigure.temperature(WaterProperties.LIQUID_K.min()),
+                        SiFigure.temperature(WaterProperties.LIQUID_K.max()))));
     }
 
     @Override

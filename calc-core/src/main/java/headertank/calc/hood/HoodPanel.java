@@ -3,6 +3,7 @@ package headertank.calc.hood;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 
@@ -101,9 +102,10 @@ public record HoodPanel(
     public List<WorkingLine> working() {
         String film = "flat plate, from memory (Incropera and DeWitt), and radiation";
         return List.of(
-                new WorkingLine("film under the hood", "h_i", "W/m2K", insideWPerM2K, film),
-                new WorkingLine("film over the hood", "h_o", "W/m2K", outsideWPerM2K, film),
-                new WorkingLine("resistance of the panel", "t/k", "m2K/W", panelM2KPerW, "derived"),
-                new WorkingLine("heat through the panel", "q", "W", heatW, "series of resistances, derived"));
+                new WorkingLine(WorkedQuantity.FILM_UNDER_THE_HOOD, "h_i", "W/m2K", insideWPerM2K, film),
+                new WorkingLine(WorkedQuantity.FILM_OVER_THE_HOOD, "h_o", "W/m2K", outsideWPerM2K, film),
+                new WorkingLine(WorkedQuantity.RESISTANCE_OF_THE_PANEL, "t/k", "m2K/W", panelM2KPerW, "derived"),
+                new WorkingLine(
+                        WorkedQuantity.HEAT_THROUGH_THE_PANEL, "q", "W", heatW, "series of resistances, derived"));
     }
 }

@@ -135,17 +135,22 @@ public final class DutyRater {
         nominal.points().forEach(p -> spreads.put(p.point().id(), ModelSpread.of(car, p)));
         List<double[]> margins = new ArrayList<>();
         long seed = sampling.seed();
+        boolean informed = false;
         do {
-            margins.addAll(new Sampling(car, sampling.atOnce(), seed++)
-                    .each(
+            Sampling cars = Evidence.sampling(car, sampling.atOnce(), seed++);
+            informed |= cars.informed();
+            margins.addAll(cars.each(
                             sampled -> margins(
                                     id -> sampled.at(spreads.get(id)), nominal.decidingPointId(), nominal.duty()),
                             FAILED));
         } while (margins.size() + sampling.atOnce() <= sampling.most() && !isSure(margins, sampling.turns()));
         double[] coolant = margins.stream().mapToDouble(m -> m[0]).toArray();
         double[] boiling = margins.stream().mapToDouble(m -> m[1]).toArray();
-        return nominal.sampled(
-                Distribution.of(coolant), Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0));
+        Distribution margin = Distribution.of(coolant);
+        DutyOutcome outcome =
+                nominal.sampled(margin, Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0));
+        double more = margin.median() - nominal.coolantMarginK();
+        return informed && more > 0 && Double.isFinite(more) ? outcome.expecting(more) : outcome;
     }
 
     private static boolean isSure(List<double[]> margins, List<Double> turns) {

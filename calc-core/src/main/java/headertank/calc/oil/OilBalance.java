@@ -2,6 +2,7 @@ package headertank.calc.oil;
 
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 import org.hipparchus.util.FastMath;
@@ -9,14 +10,14 @@ import org.hipparchus.util.FastMath;
 /**
  * Steady oil temperature: T_o = (Q_o + UA_c T_h + UA_a T_a) / (UA_c + UA_a).
  *
- * <p>UA_a = UA_30 (0.3 + 0.7 min(1.5, V/30)), times what an {@link OilThermostat} leaves open at T_o; Q_o heat into the oil [W], UA_c to coolant, UA_a to air [W/K], T_h coolant,
- * T_a ambient [K], V car speed [m/s]. The balance is derived, the speed law a modelling choice. Limits 130 and 150 deg C,
- * target about 100 deg C: common practice, no source.
+ * <p>Q_o heat into the oil [W]; UA_c to coolant, UA_a to air at this state, times what an {@link OilThermostat} leaves open at
+ * T_o [W/K]; T_h coolant, T_a ambient [K]. The balance is derived. Limits 130 and 150 deg C, target about 100 deg C: common
+ * practice, no source.
  *
  * @param oilK T_o [K]
  * @param toCoolantW heat that the coolant takes from the oil, negative when it warms the oil [W]
  * @param toAirW heat that the air takes [W]
- * @param toAirWPerK UA_a at this speed and oil temperature [W/K]
+ * @param toAirWPerK UA_a at this state and oil temperature [W/K]
  * @param standing what the temperature means
  */
 public record OilBalance(double oilK, double toCoolantW, double toAirW, double toAirWPerK, Standing standing) {
@@ -30,7 +31,6 @@ public record OilBalance(double oilK, double toCoolantW, double toAirW, double t
     /** From here no-go, 150 deg C [K]; common practice, no source. */
     public static final double NO_GO_K = 423.15;
 
-    private static final Range SPEED = Range.of(0, 150);
     private static final Range HEAT = Range.of(0, 1e6);
 
     /** What an oil temperature means. */
@@ -45,21 +45,20 @@ public record OilBalance(double oilK, double toCoolantW, double toAirW, double t
      * @param heatW Q_o, 0 to 1 MW, outside: typed error [W]
      * @param coolantK T_h [K]
      * @param ambientK T_a [K]
-     * @param speedMPerS V, 0 to 150, outside: typed error [m/s]
      * @return temperature and heat flows; they sum to {@code heatW}
      */
-    public static OilBalance of(OilSpec spec, double heatW, double coolantK, double ambientK, double speedMPerS) {
-        double oil = temperatureK(spec, heatW, coolantK, ambientK, speedMPerS);
-        double air = toAirWPerK(spec, speedMPerS) * spec.thermostat().openShare(oil);
+    public static OilBalance of(OilSpec spec, double heatW, double coolantK, double ambientK) {
+        double oil = temperatureK(spec, heatW, coolantK, ambientK);
+        double air = spec.toAirWPerK() * spec.thermostat().openShare(oil);
         return new OilBalance(
-                oil, spec.coolerToCoolantWPerK() * (oil - coolantK), air * (oil - ambientK), air, standing(oil));
+                oil, spec.toCoolantWPerK() * (oil - coolantK), air * (oil - ambientK), air, standing(oil));
     }
 
     /** @return T_o alone [K]; parameters as in {@link #of} */
-    public static double temperatureK(OilSpec spec, double heatW, double coolantK, double ambientK, double speedMPerS) {
+    public static double temperatureK(OilSpec spec, double heatW, double coolantK, double ambientK) {
         OutOfRangeException.require("oil.heatW", heatW, HEAT);
-        double coolant = spec.coolerToCoolantWPerK();
-        double air = toAirWPerK(spec, speedMPerS);
+        double coolant = spec.toCoolantWPerK();
+        double air = spec.toAirWPerK();
         double warm = heatW + coolant * coolantK;
         OilThermostat t = spec.thermostat();
         double open = (warm + air * ambientK) / (coolant + air);
@@ -86,13 +85,8 @@ public record OilBalance(double oilK, double toCoolantW, double toAirW, double t
     }
 
     /** @return heat that the coolant takes from the oil [W]; parameters as in {@link #of} */
-    public static double toCoolantW(OilSpec spec, double heatW, double coolantK, double ambientK, double speedMPerS) {
-        return spec.coolerToCoolantWPerK() * (temperatureK(spec, heatW, coolantK, ambientK, speedMPerS) - coolantK);
-    }
-
-    /** @return UA_a at this car speed with the oil thermostat open, 0 to 150 m/s, outside: typed error [W/K] */
-    public static double toAirWPerK(OilSpec spec, double speedMPerS) {
-        return spec.toAirAt30MPerSWPerK() * airFactor(speedMPerS);
+    public static double toCoolantW(OilSpec spec, double heatW, double coolantK, double ambientK) {
+        return spec.toCoolantWPerK() * (temperatureK(spec, heatW, coolantK, ambientK) - coolantK);
     }
 
     /** @return what an oil temperature in K means; no number is a no-go */
@@ -103,17 +97,14 @@ public record OilBalance(double oilK, double toCoolantW, double toAirW, double t
         return oilK < NO_GO_K ? Standing.CAUTION : Standing.NO_GO;
     }
 
-    private static double airFactor(double speedMPerS) {
-        OutOfRangeException.require("speedMPerS", speedMPerS, SPEED);
-        return 0.3 + 0.7 * Math.min(1.5, speedMPerS / 30);
-    }
-
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         return List.of(
-                new WorkingLine("conductance from oil to air", "UA_oa", "W/K", toAirWPerK, "modelling choice"),
-                new WorkingLine("oil temperature", "T_oil", "K", oilK, "steady balance of the oil, derived"),
-                new WorkingLine("heat from oil to coolant", "Q_oc", "W", toCoolantW, "derived"),
-                new WorkingLine("heat from oil to air", "Q_oa", "W", toAirW, "derived"));
+                new WorkingLine(
+                        WorkedQuantity.CONDUCTANCE_FROM_OIL_TO_AIR, "UA_oa", "W/K", toAirWPerK, "modelling choice"),
+                new WorkingLine(
+                        WorkedQuantity.OIL_TEMPERATURE, "T_oil", "K", oilK, "steady balance of the oil, derived"),
+                new WorkingLine(WorkedQuantity.HEAT_FROM_OIL_TO_COOLANT, "Q_oc", "W", toCoolantW, "derived"),
+                new WorkingLine(WorkedQuantity.HEAT_FROM_OIL_TO_AIR, "Q_oa", "W", toAirW, "derived"));
     }
 }

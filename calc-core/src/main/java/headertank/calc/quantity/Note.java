@@ -8,9 +8,9 @@ package headertank.calc.quantity;
  * @param covered the range that the source covers, SI
  * @param action what the model did about it
  * @param widening factor on the model's standard deviation, at least 1 [-]
- * @param why one plain sentence for the reader of the result
+ * @param why what to tell the reader of the result
  */
-public record Note(String field, double value, Range covered, Action action, double widening, String why) {
+public record Note(String field, double value, Range covered, Action action, double widening, Message why) {
 
     /** What a model did with a value outside its source's range. */
     public enum Action {

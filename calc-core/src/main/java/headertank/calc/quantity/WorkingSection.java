@@ -5,10 +5,10 @@ import java.util.List;
 /**
  * The working of one part of a result.
  *
- * @param title what part, in words
+ * @param title what part
  * @param lines its quantities in the order of computation
  */
-public record WorkingSection(String title, List<WorkingLine> lines) {
+public record WorkingSection(WorkedPart title, List<WorkingLine> lines) {
 
     public WorkingSection {
         lines = List.copyOf(lines);

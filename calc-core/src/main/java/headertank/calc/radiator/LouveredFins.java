@@ -1,6 +1,7 @@
 package headertank.calc.radiator;
 
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
 import java.util.ArrayList;
@@ -133,7 +134,7 @@ public final class LouveredFins implements AirSide {
                     covered,
                     Note.Action.WIDENED,
                     remembered ? 1.25 : 1.5,
-                    "The louvred-fin correlation was fitted to other geometries; its uncertainty is widened."));
+                    NoteText.LOUVRES_OF_ANOTHER_GEOMETRY.with()));
         }
     }
 
@@ -192,7 +193,7 @@ public final class LouveredFins implements AirSide {
                 COVERED_RE,
                 used ? Note.Action.WIDENED : Note.Action.CLAMPED,
                 used ? 1.25 : 1.5,
-                "The air is slower or faster than in the measurements behind the louvred-fin correlation."));
+                NoteText.LOUVRE_AIR_BEYOND_MEASURED.with()));
     }
 
     @Override

@@ -3,6 +3,7 @@ package headertank.calc.radiator;
 import headertank.calc.fluid.Air;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.quantity.TubeRegime;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,30 +39,35 @@ final class RadiatorWorking {
             air(w, p, airMassKgPerS, airInK, pressurePa);
             tube(w, p, coolantFlowM3PerS, coolant, coolantInK);
         }
-        w.add(line("conductance of the core", "UA", "W/K", p.conductanceWPerK(), "sum of resistances, derived"));
-        w.add(line("transfer units", "NTU", "-", p.ntu(), "UA over the smaller capacity rate"));
-        w.add(line("ratio of capacity rates", "C_r", "-", p.capacityRatio(), DERIVED));
         w.add(line(
-                "effectiveness",
+                WorkedQuantity.CONDUCTANCE_OF_THE_CORE,
+                "UA",
+                "W/K",
+                p.conductanceWPerK(),
+                "sum of resistances, derived"));
+        w.add(line(WorkedQuantity.TRANSFER_UNITS, "NTU", "-", p.ntu(), "UA over the smaller capacity rate"));
+        w.add(line(WorkedQuantity.RATIO_OF_CAPACITY_RATES, "C_r", "-", p.capacityRatio(), DERIVED));
+        w.add(line(
+                WorkedQuantity.EFFECTIVENESS,
                 "eps",
                 "-",
                 p.effectiveness(),
                 "exact series for both streams unmixed (Mason 1955, from memory), passes side by side derived"));
-        w.add(line("heat to the air", "Q", "W", p.heatW(), DERIVED));
-        w.add(line("coolant leaving", "T_c", "K", p.coolantOutK(), DERIVED));
-        w.add(line("air leaving", "T_ao", "K", p.airOutK(), DERIVED));
+        w.add(line(WorkedQuantity.HEAT_TO_THE_AIR, "Q", "W", p.heatW(), DERIVED));
+        w.add(line(WorkedQuantity.COOLANT_LEAVING, "T_c", "K", p.coolantOutK(), DERIVED));
+        w.add(line(WorkedQuantity.AIR_LEAVING, "T_ao", "K", p.airOutK(), DERIVED));
         return List.copyOf(w);
     }
 
     private void geometry(List<WorkingLine> w) {
         CoreAreas a = radiator.areas();
-        w.add(line("face", "W H", "m2", radiator.faceAreaM2(), GEOMETRY));
-        w.add(line("tubes in a row", "N_t", "-", a.tubesPerRow(), GEOMETRY));
-        w.add(line("area on the air side", "A", "m2", a.airAreaM2(), GEOMETRY));
-        w.add(line("smallest free area for the air", "A_c", "m2", a.freeAreaM2(), GEOMETRY));
-        w.add(line("hydraulic diameter, air side", "D_h", "m", a.airHydraulicDiameterM(), GEOMETRY));
-        w.add(line("hydraulic diameter, tube", "D_hi", "m", a.tubeHydraulicDiameterM(), GEOMETRY));
-        w.add(line("inner area of the tubes", "A_in", "m2", a.tubeAreaM2(), GEOMETRY));
+        w.add(line(WorkedQuantity.FACE, "W H", "m2", radiator.faceAreaM2(), GEOMETRY));
+        w.add(line(WorkedQuantity.TUBES_IN_A_ROW, "N_t", "-", a.tubesPerRow(), GEOMETRY));
+        w.add(line(WorkedQuantity.AREA_ON_THE_AIR_SIDE, "A", "m2", a.airAreaM2(), GEOMETRY));
+        w.add(line(WorkedQuantity.SMALLEST_FREE_AREA_FOR_THE_AIR, "A_c", "m2", a.freeAreaM2(), GEOMETRY));
+        w.add(line(WorkedQuantity.HYDRAULIC_DIAMETER_AIR_SIDE, "D_h", "m", a.airHydraulicDiameterM(), GEOMETRY));
+        w.add(line(WorkedQuantity.HYDRAULIC_DIAMETER_TUBE, "D_hi", "m", a.tubeHydraulicDiameterM(), GEOMETRY));
+        w.add(line(WorkedQuantity.INNER_AREA_OF_THE_TUBES, "A_in", "m2", a.tubeAreaM2(), GEOMETRY));
     }
 
     private void air(List<WorkingLine> w, RadiatorPoint p, double airMassKgPerS, double airInK, double pressurePa) {
@@ -72,19 +78,24 @@ final class RadiatorWorking {
         double g = airMassKgPerS
                 / (radiator.areas().freeAreaM2() * (1 - radiator.spec().blockedFaceShare()));
         double ha = radiator.factors().airSide() * j * g * cp / FastMath.pow(pr, 2.0 / 3.0);
-        w.add(line("air velocity before the face", "v_f", "m/s", p.faceVelocityMPerS(), DERIVED));
-        w.add(line("Reynolds number of the fins", "Re_a", "-", p.louverReynolds(), DERIVED));
-        w.add(line("Colburn factor", "j", "-", j, fins.colburnSource()));
-        w.add(line("air-side coefficient", "h_a", "W/m2K", ha, "j G cp Pr^(-2/3)"));
-        w.add(line("fin efficiency", "eta_f", "-", p.finEfficiency(), "tanh(m l)/(m l), textbook"));
-        w.add(line("friction factor, air side", "f", "-", fins.friction(p.louverReynolds()), fins.frictionSource()));
+        w.add(line(WorkedQuantity.AIR_VELOCITY_BEFORE_THE_FACE, "v_f", "m/s", p.faceVelocityMPerS(), DERIVED));
+        w.add(line(WorkedQuantity.REYNOLDS_NUMBER_OF_THE_FINS, "Re_a", "-", p.louverReynolds(), DERIVED));
+        w.add(line(WorkedQuantity.COLBURN_FACTOR, "j", "-", j, fins.colburnSource()));
+        w.add(line(WorkedQuantity.AIR_SIDE_COEFFICIENT, "h_a", "W/m2K", ha, "j G cp Pr^(-2/3)"));
+        w.add(line(WorkedQuantity.FIN_EFFICIENCY, "eta_f", "-", p.finEfficiency(), "tanh(m l)/(m l), textbook"));
         w.add(line(
-                "pressure drop, air side",
+                WorkedQuantity.FRICTION_FACTOR_AIR_SIDE,
+                "f",
+                "-",
+                fins.friction(p.louverReynolds()),
+                fins.frictionSource()));
+        w.add(line(
+                WorkedQuantity.PRESSURE_DROP_AIR_SIDE,
                 "dp_a",
                 "Pa",
                 radiator.airDropPa(airMassKgPerS, airInK, p.airOutK(), pressurePa),
                 "G^2/(2 rho)(K_c + K_e + f A/A_c) with the heating of the air, from memory"));
-        w.add(line("air side's share of the resistance", "-", "-", p.airSideResistanceShare(), DERIVED));
+        w.add(line(WorkedQuantity.AIR_SIDE_S_SHARE_OF_THE_RESISTANCE, "-", "-", p.airSideResistanceShare(), DERIVED));
     }
 
     private void tube(
@@ -95,19 +106,19 @@ final class RadiatorWorking {
         double nu = tubes.nusselt(p.tubeReynolds(), pr);
         double v =
                 coolantFlowM3PerS * radiator.spec().passes() / radiator.areas().tubeFlowAreaM2();
-        w.add(line("coolant velocity in the tubes", "v", "m/s", v, DERIVED));
-        w.add(line("coolant viscosity", "mu", "Pa s", coolant.viscosityPaS(mean), coolant.source()));
-        w.add(line("Reynolds number of the tubes", "Re", "-", p.tubeReynolds(), DERIVED));
-        w.add(line("Prandtl number of the coolant", "Pr", "-", pr, coolant.source()));
-        w.add(line("Nusselt number of the tubes", "Nu", "-", nu, tubeSource(p.tubeRegime())));
+        w.add(line(WorkedQuantity.COOLANT_VELOCITY_IN_THE_TUBES, "v", "m/s", v, DERIVED));
+        w.add(line(WorkedQuantity.COOLANT_VISCOSITY, "mu", "Pa s", coolant.viscosityPaS(mean), coolant.source()));
+        w.add(line(WorkedQuantity.REYNOLDS_NUMBER_OF_THE_TUBES, "Re", "-", p.tubeReynolds(), DERIVED));
+        w.add(line(WorkedQuantity.PRANDTL_NUMBER_OF_THE_COOLANT, "Pr", "-", pr, coolant.source()));
+        w.add(line(WorkedQuantity.NUSSELT_NUMBER_OF_THE_TUBES, "Nu", "-", nu, tubeSource(p.tubeRegime())));
         w.add(line(
-                "tube-side coefficient",
+                WorkedQuantity.TUBE_SIDE_COEFFICIENT,
                 "h_i",
                 "W/m2K",
                 radiator.factors().tubeSide() * nu * k / radiator.areas().tubeHydraulicDiameterM(),
                 "Nu k/D"));
         w.add(line(
-                "pressure drop, coolant side",
+                WorkedQuantity.PRESSURE_DROP_COOLANT_SIDE,
                 "dp_c",
                 "Pa",
                 radiator.coolantDropPa(coolantFlowM3PerS, coolant, mean),
@@ -122,7 +133,7 @@ final class RadiatorWorking {
         };
     }
 
-    private static WorkingLine line(String quantity, String symbol, String unit, double value, String source) {
+    private static WorkingLine line(WorkedQuantity quantity, String symbol, String unit, double value, String source) {
         return new WorkingLine(quantity, symbol, unit, value, source);
     }
 }

@@ -6,9 +6,12 @@ import headertank.calc.air.AirFlow;
 import headertank.calc.air.Fan;
 import headertank.calc.air.Recirculation;
 import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.OilCoolerPlace;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.ElectricBalance;
 import headertank.calc.fluid.Air;
+import headertank.calc.oil.OilBalance;
+import headertank.calc.oil.OilSpec;
 import headertank.calc.quantity.Range;
 import headertank.calc.radiator.RadiatorPoint;
 import org.hipparchus.util.FastMath;
@@ -31,6 +34,9 @@ final class AirLoop {
      * choice.
      */
     private static final double STILL_AIR_W_PER_K = 0.1;
+
+    /** Share of an oil cooler's heat that meets the radiator's air when it hangs in front of it [-]; guessed. */
+    private static final double OIL_COOLER_OVERLAP = 0.5;
 
     private static final int INNER_TURNS = 60;
     private static final double INNER_K = 1e-8;
@@ -102,6 +108,27 @@ final class AirLoop {
     /** @return heat capacity rate of the air through the core [W/K] */
     double capacityWPerK() {
         return air.massKgPerS() * Air.heatCapacityJPerKgK(clampAir(airInK));
+    }
+
+    /** @return how the oil is cooled in the last state */
+    OilSpec oil() {
+        double face = Double.isNaN(airInK) ? 0 : plant.coreFaceMPerS(capacityWPerK());
+        return plant.oil().at(load.engineSpeedPerS(), effectiveSpeedMPerS(), face);
+    }
+
+    /** @return road speed as coolers feel it: reduced by the sideslip as the radiator's ram is [m/s] */
+    double effectiveSpeedMPerS() {
+        return point.roadSpeedMPerS() * Math.abs(FastMath.cos(point.yawRad()));
+    }
+
+    /** What an oil cooler in front of the core gives to the radiator's air. */
+    private double oilAheadW(double hotK, double ambientK) {
+        if (plant.oil().place() != OilCoolerPlace.BEFORE_CORE) {
+            return 0;
+        }
+        OilSpec oil = oil();
+        double oilK = OilBalance.temperatureK(oil, load.oilW(), hotK, ambientK);
+        return OIL_COOLER_OVERLAP * oil.toAirWPerK() * oil.thermostat().openShare(oilK) * Math.max(0, oilK - ambientK);
     }
 
     /** @return the air flow */
@@ -253,7 +280,7 @@ final class AirLoop {
         if (capacity <= 1e-9) {
             return ambientK;
         }
-        double upstream = Math.min(load.upstreamW(), HOTTEST_PREHEAT_K * capacity);
+        double upstream = Math.min(load.upstreamW() + oilAheadW(hotK, ambientK), HOTTEST_PREHEAT_K * capacity);
         double difference = hotK - clampAir(airInK);
         double perKelvin = difference > 1e-6 ? Math.max(0, radiatorPoint.heatW() / difference) : 0;
         double inlet =

@@ -20,8 +20,11 @@ import headertank.calc.choice.TankPlacement;
 import headertank.calc.choice.YesNo;
 import headertank.calc.coreclass.CoreClass;
 import headertank.calc.coreclass.CoreFigure;
+import headertank.calc.quantity.FigureKind;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.radiator.CoreGeometry;
 import headertank.calc.radiator.Radiator;
 import headertank.calc.radiator.RadiatorFactors;
@@ -111,9 +114,8 @@ final class CorePlan {
                     Range.of(0.0156, 0.050),
                     Note.Action.CLAMPED,
                     2,
-                    "The core is thinner or deeper than any that the fin correlation was made from; rated as "
-                            + Math.round(1000 * LOUVERED_DEPTH_M.clamp(depth))
-                            + " mm deep"));
+                    NoteText.CORE_DEPTH_BEYOND_MEASURED.with(
+                            new SiFigure(LOUVERED_DEPTH_M.clamp(depth), FigureKind.LENGTH))));
         }
         return notes;
     }

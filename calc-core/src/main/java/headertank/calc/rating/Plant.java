@@ -8,6 +8,7 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.BypassState;
 import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.OilCoolerPlace;
 import headertank.calc.choice.OilCooling;
 import headertank.calc.choice.OilThermostatFitting;
 import headertank.calc.choice.PumpDrive;
@@ -29,7 +30,7 @@ import headertank.calc.fluid.Air;
 import headertank.calc.fluid.Atmosphere;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.fluid.Fuel;
-import headertank.calc.oil.OilSpec;
+import headertank.calc.oil.OilCoolers;
 import headertank.calc.oil.OilThermostat;
 import headertank.calc.radiator.AirDrop;
 import headertank.calc.radiator.Radiator;
@@ -44,9 +45,6 @@ public final class Plant {
 
     /** Rise of the air in the core at which its drop curve is taken [K]; the viscosity there follows from it. */
     private static final double DROP_RISE_K = 40;
-
-    /** What an oil-to-coolant plate cooler adds to the block's own conduction [W/K]; guessed. */
-    private static final double PLATE_COOLER_W_PER_K = 170;
 
     private static final double STANDING_W_PER_M2K = 20;
     private static final double STANDING_GONE_W_PER_K = 100;
@@ -67,7 +65,7 @@ public final class Plant {
     private final EngineHeat engine;
     private final FanControlSpec control;
     private final AlternatorSpec alternator;
-    private final OilSpec oil;
+    private final OilCoolers oil;
     private final double atmospherePa;
     private final PressureCap cap;
     private final double boilingK;
@@ -164,30 +162,31 @@ public final class Plant {
                         : OptionalDouble.empty());
     }
 
-    /** Conductances: modelling choice, see {@link OilSpec}. */
-    private static OilSpec oil(Resolved r, ModelFactors f) {
+    private static OilCoolers oil(Resolved r, ModelFactors f) {
         OilCooling cooler = r.option(BuildField.OIL_COOLER, OilCooling.class);
-        double block = 40;
-        double sump = OilSpec.NO_COOLER.toAirAt30MPerSWPerK();
-        double toCoolant = cooler.byCoolant() ? block + PLATE_COOLER_W_PER_K : block;
-        double toAir = cooler.byAir() ? sump + r.value(BuildField.OIL_COOLER_CONDUCTANCE) : sump;
-        return new OilSpec(
-                toCoolant * f.oilCoolers(), toAir * f.oilCoolers(), oilThermostat(r, (toAir - sump) / toAir));
+        return new OilCoolers(
+                r.value(BuildField.ENGINE_DISPLACEMENT),
+                cooler.byCoolant(),
+                cooler.byAir() ? r.value(BuildField.OIL_COOLER_CONDUCTANCE) : 0,
+                !cooler.byAir() || r.is(BuildField.OIL_COOLER_PLACE, OilCoolerPlace.ELSEWHERE)
+                        ? OilCoolerPlace.ELSEWHERE
+                        : OilCoolerPlace.BEFORE_CORE,
+                cooler.byAir() ? oilThermostat(r) : OilThermostat.NONE,
+                f.oilCoolers());
     }
 
-    private static OilThermostat oilThermostat(Resolved r, double governedShare) {
-        if (governedShare == 0
-                || !r.is(BuildField.OIL_THERMOSTAT, OilThermostatFitting.FITTED)
-                || !r.has(BuildField.OIL_THERMOSTAT_OPENING)) {
-            return r.is(BuildField.OIL_THERMOSTAT, OilThermostatFitting.NONE)
-                    ? OilThermostat.NONE
-                    : OilThermostat.usual(governedShare);
+    private static OilThermostat oilThermostat(Resolved r) {
+        if (r.is(BuildField.OIL_THERMOSTAT, OilThermostatFitting.NONE)) {
+            return OilThermostat.NONE;
+        }
+        if (!r.has(BuildField.OIL_THERMOSTAT_OPENING)) {
+            return OilThermostat.usual(1);
         }
         double opening = r.value(BuildField.OIL_THERMOSTAT_OPENING);
         double open = r.has(BuildField.OIL_THERMOSTAT_OPEN)
                 ? r.value(BuildField.OIL_THERMOSTAT_OPEN)
                 : opening + OilThermostat.USUAL_WIDTH_K;
-        return new OilThermostat(opening, Math.max(opening + 1, Math.min(opening + 40, open)), governedShare);
+        return new OilThermostat(opening, Math.max(opening + 1, Math.min(opening + 40, open)), 1);
     }
 
     /** @return every value that the models were made from */
@@ -257,6 +256,14 @@ public final class Plant {
         return engine;
     }
 
+    /**
+     * @param airWPerK heat capacity rate of the air through the core [W/K]
+     * @return its velocity before the core's face, at 1.13 kg/m3 and 1006 J/kgK [m/s]
+     */
+    public double coreFaceMPerS(double airWPerK) {
+        return airWPerK / (1137 * radiator.faceAreaM2());
+    }
+
     /** @return how electric fans are controlled */
     public FanControlSpec control() {
         return control;
@@ -266,7 +273,7 @@ public final class Plant {
         return alternator;
     }
 
-    public OilSpec oil() {
+    public OilCoolers oil() {
         return oil;
     }
 

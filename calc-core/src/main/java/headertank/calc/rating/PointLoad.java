@@ -11,6 +11,7 @@ import headertank.calc.engine.EngineMode;
 import headertank.calc.engine.HeatSplit;
 import headertank.calc.fluid.Air;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Range;
 import java.util.List;
@@ -57,6 +58,11 @@ public record PointLoad(
      */
     private static final double CONDENSER_ON_THE_ROAD_W = 4000;
 
+    /** What the air conditioning takes of a duty's accessories on the road, which a car without one does not need; guessed [W]. */
+    private static final double AIR_CONDITIONING_ON_THE_ROAD_W = 2000;
+
+    private static final double LEAST_ACCESSORIES_W = 500;
+
     /** Share of the charge cooler's heat that meets the radiator's air [-]; guessed. */
     private static final double CHARGE_COOLER_OVERLAP = 0.5;
 
@@ -90,7 +96,10 @@ public record PointLoad(
             double asked = d.accessoriesW() + (r.is(BuildField.CONDENSER, YesNo.YES) ? d.airConditioningW() : 0);
             heat = engine.at(Math.min(asked, engine.fullLoadPowerW(speed)), speed, rubs);
         } else if (point.demand() instanceof Demand.Road d) {
-            double wanted = roadPowerW(plant, point, d.slope()) + d.accessoriesW();
+            double accessories = r.is(BuildField.CONDENSER, YesNo.YES)
+                    ? d.accessoriesW()
+                    : Math.max(LEAST_ACCESSORIES_W, d.accessoriesW() - AIR_CONDITIONING_ON_THE_ROAD_W);
+            double wanted = roadPowerW(plant, point, d.slope()) + accessories;
             speed = speedForPower(engine, speed, wanted);
             double given = Math.min(wanted, engine.fullLoadPowerW(speed));
             if (given < wanted) {
@@ -100,7 +109,7 @@ public record PointLoad(
                         Range.of(0, given),
                         Note.Action.CLAMPED,
                         1,
-                        "The engine cannot hold this speed on this slope; rated at the power that it has."));
+                        NoteText.POWER_DOES_NOT_HOLD_SPEED.with()));
             }
             heat = engine.at(given, speed, rubs);
         } else {

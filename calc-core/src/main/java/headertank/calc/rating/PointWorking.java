@@ -10,6 +10,8 @@ import headertank.calc.coolant.HeadWall;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.oil.OilBalance;
+import headertank.calc.quantity.WorkedPart;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import headertank.calc.quantity.WorkingSection;
 import headertank.calc.result.Balance;
@@ -51,17 +53,17 @@ public final class PointWorking {
         SteadySolver solver = new SteadySolver(plant, point);
         Balance balance = solver.solve();
         asked(solver);
-        add("Heat of the engine", plant.engine().working(solver.load().heat()));
+        add(WorkedPart.HEAT_OF_THE_ENGINE, plant.engine().working(solver.load().heat()));
         if (balance instanceof Balance.Steady s) {
-            add("Coolant flow", solver.coolantFlow().working());
+            add(WorkedPart.COOLANT_FLOW, solver.coolantFlow().working());
             coolant(s);
             fans(solver, s);
             AirConditions air = solver.air().conditions(s.ambientK());
             add(
-                    "Air through the core",
+                    WorkedPart.AIR_THROUGH_THE_CORE,
                     plant.airPath().working(air, solver.air().flow()));
             add(
-                    "Radiator",
+                    WorkedPart.RADIATOR,
                     plant.radiator()
                             .working(
                                     s.air().massKgPerS(),
@@ -83,29 +85,39 @@ public final class PointWorking {
     private void asked(SteadySolver solver) {
         PointLoad load = solver.load();
         add(
-                "What the point asks",
+                WorkedPart.WHAT_THE_POINT_ASKS,
                 List.of(
-                        line("air around the car", "T_a", "K", solver.designAmbientK(), "build and duty"),
-                        line("pressure of the air", "p_a", "Pa", plant.atmospherePa(), "ISO 2533 at the altitude"),
-                        line("road speed", "V", "m/s", point.roadSpeedMPerS(), "duty"),
-                        line("sideslip", "beta", "rad", point.yawRad(), "duty"),
-                        line("engine speed", "n", "1/s", load.engineSpeedPerS(), "duty"),
-                        line("pump speed over rated", "n_p", "-", load.pumpSpeedShare(), DERIVED),
-                        line("heat given to the air before the core", "Q_up", "W", load.upstreamW(), CHOICE)));
+                        line(WorkedQuantity.AIR_AROUND_THE_CAR, "T_a", "K", solver.designAmbientK(), "build and duty"),
+                        line(
+                                WorkedQuantity.PRESSURE_OF_THE_AIR,
+                                "p_a",
+                                "Pa",
+                                plant.atmospherePa(),
+                                "ISO 2533 at the altitude"),
+                        line(WorkedQuantity.ROAD_SPEED, "V", "m/s", point.roadSpeedMPerS(), "duty"),
+                        line(WorkedQuantity.SIDESLIP, "beta", "rad", point.yawRad(), "duty"),
+                        line(WorkedQuantity.ENGINE_SPEED, "n", "1/s", load.engineSpeedPerS(), "duty"),
+                        line(WorkedQuantity.PUMP_SPEED_OVER_RATED, "n_p", "-", load.pumpSpeedShare(), DERIVED),
+                        line(
+                                WorkedQuantity.HEAT_GIVEN_TO_THE_AIR_BEFORE_THE_CORE,
+                                "Q_up",
+                                "W",
+                                load.upstreamW(),
+                                CHOICE)));
     }
 
     private void coolant(Balance.Steady s) {
         Coolant c = plant.coolant();
         double t = s.engineOutK();
         add(
-                "Coolant",
+                WorkedPart.COOLANT,
                 List.of(
-                        line("thermostat lift", "s", "-", s.coolant().lift(), "0.006 + 0.994 z^2 (3 - 2 z), " + CHOICE),
-                        line("mass share of glycol", "x", "-", c.glycolMassFraction(), "build"),
-                        line("density at the engine's outlet", "rho", "kg/m3", c.densityKgPerM3(t), c.source()),
-                        line("heat capacity there", "cp", "J/kgK", c.heatCapacityJPerKgK(t), c.source()),
-                        line("viscosity there", "mu", "Pa s", c.viscosityPaS(t), c.source()),
-                        line("conductivity there", "k", "W/mK", c.conductivityWPerMK(t), c.source())));
+                        line(WorkedQuantity.THERMOSTAT_LIFT, "s", "-", s.coolant().lift(), "0.006 + 0.994 z^2 (3 - 2 z), " + CHOICE),
+                        line(WorkedQuantity.MASS_SHARE_OF_GLYCOL, "x", "-", c.glycolMassFraction(), "build"),
+                        line(WorkedQuantity.DENSITY_AT_THE_ENGINE_S_OUTLET, "rho", "kg/m3", c.densityKgPerM3(t), c.source()),
+                        line(WorkedQuantity.HEAT_CAPACITY_THERE, "cp", "J/kgK", c.heatCapacityJPerKgK(t), c.source()),
+                        line(WorkedQuantity.VISCOSITY_THERE, "mu", "Pa s", c.viscosityPaS(t), c.source()),
+                        line(WorkedQuantity.CONDUCTIVITY_THERE, "k", "W/mK", c.conductivityWPerMK(t), c.source())));
     }
 
     private void fans(SteadySolver solver, Balance.Steady s) {
@@ -120,75 +132,70 @@ public final class PointWorking {
             lines.addAll(FanController.working(sensed, s.air().fanDuty()));
         } else if (plant.fanDrive() == FanDrive.CLUTCH) {
             lines.add(line(
-                    "air behind the core at the clutch", "T_ao", "K", s.air().outK(), "steady balance"));
-            lines.add(line("blade speed over pulley speed", "slip", "-", s.air().fanDuty(), CHOICE));
+                    WorkedQuantity.AIR_BEHIND_THE_CORE_AT_THE_CLUTCH, "T_ao", "K", s.air().outK(), "steady balance"));
+            lines.add(line(WorkedQuantity.BLADE_SPEED_OVER_PULLEY_SPEED, "slip", "-", s.air().fanDuty(), CHOICE));
         }
-        lines.add(line("fan speed over reference speed", "N/N_0", "-", s.air().fanSpeedFactor(), "N ~ V, from memory"));
-        add("Fans", lines);
-        add("Current", solver.air().current().working());
+        lines.add(line(WorkedQuantity.FAN_SPEED_OVER_REFERENCE_SPEED, "N/N_0", "-", s.air().fanSpeedFactor(), "N ~ V, from memory"));
+        add(WorkedPart.FANS, lines);
+        add(WorkedPart.CURRENT, solver.air().current().working());
     }
 
     private void oil(SteadySolver solver, Balance.Steady s) {
         add(
-                "Oil",
-                OilBalance.of(
-                                plant.oil(),
-                                solver.load().oilW(),
-                                s.engineOutK(),
-                                s.ambientK(),
-                                solver.effectiveSpeedMPerS())
+                WorkedPart.OIL,
+                OilBalance.of(solver.oil(), solver.load().oilW(), s.engineOutK(), s.ambientK())
                         .working());
     }
 
     private void balance(Balance.Steady s) {
         double given = s.core().heatW() + s.surfaceHeatW();
         add(
-                "Steady balance",
+                WorkedPart.STEADY_BALANCE,
                 List.of(
                         line(
-                                "air entering the core",
+                                WorkedQuantity.AIR_ENTERING_THE_CORE,
                                 "T_in",
                                 "K",
                                 s.air().inK(),
                                 "preheat and recirculation, " + DERIVED),
-                        line("air leaving the core", "T_out", "K", s.air().outK(), DERIVED),
-                        line("heat through the radiator", "Q_rad", "W", s.core().heatW(), DERIVED),
-                        line("heat from block and hoses", "Q_s", "W", s.surfaceHeatW(), "UA_s (T_h - T_uh), " + CHOICE),
-                        line("heat given off", "Q_rad + Q_s", "W", given, DERIVED),
+                        line(WorkedQuantity.AIR_LEAVING_THE_CORE, "T_out", "K", s.air().outK(), DERIVED),
+                        line(WorkedQuantity.HEAT_THROUGH_THE_RADIATOR, "Q_rad", "W", s.core().heatW(), DERIVED),
+                        line(WorkedQuantity.HEAT_FROM_BLOCK_AND_HOSES, "Q_s", "W", s.surfaceHeatW(), "UA_s (T_h - T_uh), " + CHOICE),
+                        line(WorkedQuantity.HEAT_GIVEN_OFF, "Q_rad + Q_s", "W", given, DERIVED),
                         line(
-                                "heat taken up",
+                                WorkedQuantity.HEAT_TAKEN_UP,
                                 "Q_cool + Q_oc",
                                 "W",
                                 given - s.residuals().heatW(),
                                 DERIVED),
-                        line("coolant leaving the engine", "T_h", "K", s.engineOutK(), "root of the heat balance"),
+                        line(WorkedQuantity.COOLANT_LEAVING_THE_ENGINE, "T_h", "K", s.engineOutK(), "root of the heat balance"),
                         line(
-                                "coolant leaving the radiator",
+                                WorkedQuantity.COOLANT_LEAVING_THE_RADIATOR,
                                 "T_c",
                                 "K",
                                 s.coolant().radiatorOutK(),
                                 DERIVED),
-                        line("left of the heat balance", "F", "W", s.residuals().heatW(), DERIVED),
+                        line(WorkedQuantity.LEFT_OF_THE_HEAT_BALANCE, "F", "W", s.residuals().heatW(), DERIVED),
                         line(
-                                "the same over the heat to the coolant",
+                                WorkedQuantity.THE_SAME_OVER_THE_HEAT_TO_THE_COOLANT,
                                 "F/Q",
                                 "-",
                                 s.residuals().heatShare(),
                                 DERIVED),
                         line(
-                                "left of the air balance",
+                                WorkedQuantity.LEFT_OF_THE_AIR_BALANCE,
                                 "dp",
                                 "Pa",
                                 s.residuals().airPa(),
                                 DERIVED),
                         line(
-                                "left of the coolant balance",
+                                WorkedQuantity.LEFT_OF_THE_COOLANT_BALANCE,
                                 "dp",
                                 "Pa",
                                 s.residuals().coolantPa(),
                                 DERIVED),
                         line(
-                                "evaluations of the heat balance",
+                                WorkedQuantity.EVALUATIONS_OF_THE_HEAT_BALANCE,
                                 "-",
                                 "-",
                                 s.residuals().evaluations(),
@@ -197,19 +204,19 @@ public final class PointWorking {
 
     private void pressures(SteadySolver solver, Balance.Steady s) {
         add(
-                "Boiling",
+                WorkedPart.BOILING,
                 BoilingMargin.of(s.engineOutK(), plant.atmospherePa(), plant.cap(), p -> s.boilingK())
                         .working());
         double vapour = plant.coolant().vapourPressurePa(s.coolant().radiatorOutK());
         List<WorkingLine> lines = new ArrayList<>();
         lines.add(line(
-                "vapour pressure of the coolant that returns",
+                WorkedQuantity.VAPOUR_PRESSURE_OF_THE_COOLANT_THAT_RETURNS,
                 "p_v",
                 "Pa",
                 vapour,
                 plant.coolant().source()));
         lines.addAll(solver.pumpInlet().working());
-        add("Pump inlet", lines);
+        add(WorkedPart.PUMP_INLET, lines);
     }
 
     /**
@@ -239,17 +246,22 @@ public final class PointWorking {
         double flux = FLUX_W_PER_M2 * solver.load().coolantW() / rated;
         double pressure = HeadWall.pressurePa(plant.capPressurePa(), CapPosition.HOT_TANK, solver.coolantFlow());
         List<WorkingLine> lines = new ArrayList<>();
-        lines.add(line("velocity in the head's jacket", "v", "m/s", velocity, CHOICE));
-        lines.add(line("heat flux at the hottest wall", "q", "W/m2", flux, "1e6 at rated power, from memory"));
-        lines.add(
-                line("pressure in the head", "p_h", "Pa", pressure, "cap, thermostat and half the hoses, " + DERIVED));
+        lines.add(line(WorkedQuantity.VELOCITY_IN_THE_HEAD_S_JACKET, "v", "m/s", velocity, CHOICE));
+        lines.add(line(
+                WorkedQuantity.HEAT_FLUX_AT_THE_HOTTEST_WALL, "q", "W/m2", flux, "1e6 at rated power, from memory"));
+        lines.add(line(
+                WorkedQuantity.PRESSURE_IN_THE_HEAD,
+                "p_h",
+                "Pa",
+                pressure,
+                "cap, thermostat and half the hoses, " + DERIVED));
         lines.addAll(HeadWall.of(jacket, flux, pressure, c::boilingK).working());
-        add("Wall of the head", lines);
+        add(WorkedPart.WALL_OF_THE_HEAD, lines);
     }
 
     private void sensors(Balance.Steady s) {
         add(
-                "Gauge",
+                WorkedPart.GAUGE,
                 SensorReading.of(
                                 plant.gaugeSensor(),
                                 SensorMount.WETTED,
@@ -264,39 +276,51 @@ public final class PointWorking {
         Figures f = PointRater.rate(plant, point).figures().orElseThrow();
         List<WorkingLine> lines = new ArrayList<>();
         lines.add(line(
-                "coolant limit", "T_lim", "K", plant.resolved().value(BuildField.COOLANT_LIMIT), "build or its class"));
-        lines.add(line("coolant margin", "T_lim - T_h", "K", f.coolantMarginK(), DERIVED));
-        lines.add(line("oil margin", "T_o,lim - T_o", "K", f.oilMarginK(), DERIVED));
-        lines.add(line("boiling margin", "T_sat - T_h", "K", f.boilingMarginK(), DERIVED));
-        lines.add(line("inlet temperature difference", "ITD", "K", f.inletDifferenceK(), DERIVED));
-        lines.add(line("specific dissipation", "Q/ITD", "W/K", f.specificDissipationWPerK(), DERIVED));
-        lines.add(line("approach of the coolant", "T_c - T_in", "K", f.coolantApproachK(), DERIVED));
+                WorkedQuantity.COOLANT_LIMIT, "T_lim", "K", plant.resolved().value(BuildField.COOLANT_LIMIT), "build or its class"));
+        lines.add(line(WorkedQuantity.COOLANT_MARGIN, "T_lim - T_h", "K", f.coolantMarginK(), DERIVED));
+        lines.add(line(WorkedQuantity.OIL_MARGIN, "T_o,lim - T_o", "K", f.oilMarginK(), DERIVED));
+        lines.add(line(WorkedQuantity.BOILING_MARGIN, "T_sat - T_h", "K", f.boilingMarginK(), DERIVED));
+        lines.add(line(WorkedQuantity.INLET_TEMPERATURE_DIFFERENCE, "ITD", "K", f.inletDifferenceK(), DERIVED));
+        lines.add(line(WorkedQuantity.SPECIFIC_DISSIPATION, "Q/ITD", "W/K", f.specificDissipationWPerK(), DERIVED));
+        lines.add(line(WorkedQuantity.APPROACH_OF_THE_COOLANT, "T_c - T_in", "K", f.coolantApproachK(), DERIVED));
         lines.add(line(
-                "approach of the air",
+                WorkedQuantity.APPROACH_OF_THE_AIR,
                 "T_h - T_out",
                 "K",
                 s.engineOutK() - s.air().outK(),
                 DERIVED));
-        bothWays(lines, "limiting ambient temperature", "LAT", f.limitingAmbientLinearK(), f.limitingAmbientK());
-        bothWays(lines, "air to boil", "ATB", f.boilingAmbientLinearK(), f.boilingAmbientK());
-        add("Figures", lines);
+        bothWays(
+                lines,
+                List.of(
+                        WorkedQuantity.LIMITING_AMBIENT_LINEAR,
+                        WorkedQuantity.LIMITING_AMBIENT_SOLVED,
+                        WorkedQuantity.LIMITING_AMBIENT_SOLVED_LESS_LINEAR),
+                "LAT", f.limitingAmbientLinearK(), f.limitingAmbientK());
+        bothWays(
+                lines,
+                List.of(
+                        WorkedQuantity.AIR_TO_BOIL_LINEAR,
+                        WorkedQuantity.AIR_TO_BOIL_SOLVED,
+                        WorkedQuantity.AIR_TO_BOIL_SOLVED_LESS_LINEAR),
+                "ATB", f.boilingAmbientLinearK(), f.boilingAmbientK());
+        add(WorkedPart.FIGURES, lines);
     }
 
     private static void bothWays(
-            List<WorkingLine> lines, String quantity, String symbol, double linearK, double solvedK) {
-        lines.add(line(quantity + ", linear", symbol, "K", linearK, "SAE J1393: ambient plus margin"));
+            List<WorkingLine> lines, List<WorkedQuantity> quantities, String symbol, double linearK, double solvedK) {
+        lines.add(line(quantities.get(0), symbol, "K", linearK, "SAE J1393: ambient plus margin"));
         if (Double.isFinite(solvedK)) {
-            lines.add(line(
-                    quantity + ", solved", symbol, "K", solvedK, "ambient at which the balance meets it, " + DERIVED));
-            lines.add(line(quantity + ", solved less linear", symbol, "K", solvedK - linearK, DERIVED));
+            lines.add(
+                    line(quantities.get(1), symbol, "K", solvedK, "ambient at which the balance meets it, " + DERIVED));
+            lines.add(line(quantities.get(2), symbol, "K", solvedK - linearK, DERIVED));
         }
     }
 
-    private void add(String title, List<WorkingLine> lines) {
+    private void add(WorkedPart title, List<WorkingLine> lines) {
         sections.add(new WorkingSection(title, lines));
     }
 
-    private static WorkingLine line(String quantity, String symbol, String unit, double value, String source) {
+    private static WorkingLine line(WorkedQuantity quantity, String symbol, String unit, double value, String source) {
         return new WorkingLine(quantity, symbol, unit, value, source);
     }
 }

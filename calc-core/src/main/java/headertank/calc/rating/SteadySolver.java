@@ -10,11 +10,12 @@ import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.ElectricBalance;
 import headertank.calc.engine.HeatSplit;
 import headertank.calc.oil.OilBalance;
+import headertank.calc.oil.OilSpec;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.radiator.RadiatorPoint;
 import headertank.calc.result.Balance;
-import java.util.Locale;
+import headertank.calc.result.BalanceText;
 import java.util.function.DoubleUnaryOperator;
-import org.hipparchus.util.FastMath;
 
 /**
  * The temperature at which a car's heat, air, coolant and current balance at one operating point.
@@ -102,8 +103,7 @@ public final class SteadySolver {
     public Balance solve() {
         double ambient = designAmbientK();
         if (load.pumpSpeedShare() <= 1e-6) {
-            return new Balance.None(
-                    Balance.Reason.NO_COOLANT_FLOW, "The pump stands still: no steady state, only a run over time.");
+            return new Balance.None(Balance.Reason.NO_COOLANT_FLOW, BalanceText.NO_COOLANT_FLOW.with());
         }
         double low = ambient + 0.5;
         double guess = Math.max(low, Math.min(HOTTEST_K, fullOpenK(ambient)));
@@ -115,12 +115,10 @@ public final class SteadySolver {
         if (root == Double.POSITIVE_INFINITY) {
             return new Balance.None(
                     Balance.Reason.HEAT_EXCEEDS_COOLING,
-                    String.format(
-                            Locale.ROOT,
-                            "%.1f kW reach the coolant and even at 260 C the radiator would give off %.1f kW less:"
-                                    + " there is no steady state.",
-                            load.coolantW() / 1000,
-                            -residualW(HOTTEST_K, ambient) / 1000));
+                    BalanceText.HEAT_EXCEEDS_COOLING.with(
+                            SiFigure.power(load.coolantW()),
+                            SiFigure.temperature(HOTTEST_K),
+                            SiFigure.power(-residualW(HOTTEST_K, ambient))));
         }
         Balance.Steady steady = steady(root, ambient);
         return cooling.followsItself() && Math.abs(steady.residuals().heatShare()) > STEP_SHARE
@@ -230,10 +228,17 @@ public final class SteadySolver {
     private double residualW(double hotK, double ambientK, double looseShare) {
         evaluations++;
         cooling.circulate(hotK, Thermostat.lift(plant.thermostat(), hotK));
-        double takenW = load.coolantW()
-                + OilBalance.toCoolantW(plant.oil(), load.oilW(), hotK, ambientK, effectiveSpeedMPerS());
-        cooling.settle(hotK, ambientK, takenW, looseShare);
-        return air.givenW(hotK) - takenW;
+        cooling.settle(hotK, ambientK, takenW(hotK, ambientK), looseShare);
+        return air.givenW(hotK) - takenW(hotK, ambientK);
+    }
+
+    private double takenW(double hotK, double ambientK) {
+        return load.coolantW() + OilBalance.toCoolantW(oil(), load.oilW(), hotK, ambientK);
+    }
+
+    /** @return how the oil is cooled in the last state */
+    public OilSpec oil() {
+        return air.oil();
     }
 
     /**
@@ -272,11 +277,6 @@ public final class SteadySolver {
                 air.capacityWPerK());
     }
 
-    /** @return road speed as the oil cooler feels it: reduced by the sideslip as the radiator's ram is [m/s] */
-    public double effectiveSpeedMPerS() {
-        return point.roadSpeedMPerS() * Math.abs(FastMath.cos(point.yawRad()));
-    }
-
     private Balance.Steady steady(double hotK, double ambientK) {
         double residual = residualW(hotK, ambientK, 0);
         CoolantFlow coolantFlow = cooling.flow();
@@ -284,7 +284,7 @@ public final class SteadySolver {
         RadiatorPoint radiatorPoint = air.radiator();
         ElectricBalance current = air.current();
         knownRiseK = hotK - ambientK;
-        OilBalance oil = OilBalance.of(plant.oil(), load.oilW(), hotK, ambientK, effectiveSpeedMPerS());
+        OilBalance oil = OilBalance.of(oil(), load.oilW(), hotK, ambientK);
         PumpInlet inlet = cooling.inlet();
         HeatSplit heat = load.heat();
         return new Balance.Steady(

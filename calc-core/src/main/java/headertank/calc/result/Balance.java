@@ -1,5 +1,6 @@
 package headertank.calc.result;
 
+import headertank.calc.quantity.Message;
 /** Outcome of a steady balance at one operating point. */
 public sealed interface Balance {
 
@@ -151,9 +152,9 @@ public sealed interface Balance {
      * No steady state exists or it cannot be computed.
      *
      * @param reason why
-     * @param explanation the same in one plain sentence with the figures
+     * @param explanation the same with the figures
      */
-    record None(Reason reason, String explanation) implements Balance {}
+    record None(Reason reason, Message explanation) implements Balance {}
 
     /** Why there is no steady state. */
     enum Reason {

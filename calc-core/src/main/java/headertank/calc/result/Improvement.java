@@ -1,15 +1,16 @@
 package headertank.calc.result;
 
+import headertank.calc.quantity.Message;
 import java.util.List;
 
 /**
  * A change that would buy margin, re-rated for this car by itself.
  *
  * @param id stable name of the candidate
- * @param label what to change, plain English
+ * @param label what to change
  * @param gains margin gained in each duty, in the order of the rating [K]
  */
-public record Improvement(String id, String label, List<Gain> gains) {
+public record Improvement(String id, Message label, List<Gain> gains) {
 
     public Improvement {
         gains = List.copyOf(gains);

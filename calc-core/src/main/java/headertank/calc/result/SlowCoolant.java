@@ -1,6 +1,7 @@
 package headertank.calc.result;
 
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.quantity.Message;
 import headertank.calc.quantity.TubeRegime;
 import java.util.List;
 
@@ -109,8 +110,8 @@ public record SlowCoolant(
             double headPressurePa,
             double headBoilingK) {}
 
-    /** @return the answer in plain words, with this car's figures; one entry is one paragraph */
-    public List<String> inWords() {
+    /** @return the answer with this car's figures; one entry is one paragraph */
+    public List<Message> inWords() {
         return SlowCoolantWords.of(this);
     }
 }

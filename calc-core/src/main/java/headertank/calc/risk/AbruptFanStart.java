@@ -5,6 +5,8 @@ import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.control.FanControlSpec;
 import headertank.calc.electric.AlternatorSpec;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.rating.FanControlOf;
 import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.StandardPolicy;
@@ -49,32 +51,39 @@ public final class AbruptFanStart implements RiskRule {
         }
         double running = count * car.resolved().value(BuildField.FAN_CURRENT);
         List<Flag.Consequence> consequences = new ArrayList<>();
-        consequences.add(new Flag.Consequence("all fans at the moment they start", "", start, "A"));
-        consequences.add(new Flag.Consequence("what the alternator gives at idle", "", idle, "A"));
-        consequences.add(new Flag.Consequence("from the battery at the start", "", beyond, "A"));
         consequences.add(new Flag.Consequence(
-                "from the battery while they run at idle", "", Math.max(0, base + running - idle), "A"));
+                RuleText.ABRUPT_FAN_START_ALL_FANS_MOMENT_THEY.with(), "", SiFigure.current(start)));
+        consequences.add(new Flag.Consequence(
+                RuleText.ABRUPT_FAN_START_WHAT_ALTERNATOR_GIVES_IDLE.with(), "", SiFigure.current(idle)));
+        consequences.add(
+                new Flag.Consequence(RuleText.ABRUPT_FAN_START_BATTERY_START.with(), "", SiFigure.current(beyond)));
+        consequences.add(new Flag.Consequence(
+                RuleText.ABRUPT_FAN_START_BATTERY_WHILE_THEY_RUN.with(),
+                "",
+                SiFigure.current(Math.max(0, base + running - idle))));
         for (DutyVerdict d : car.duties()) {
             d.outcome().run().ifPresent(run -> {
                 consequences.add(new Flag.Consequence(
-                        "charge from the battery in one event", d.duty().id(), run.batteryAmpereHours(), "Ah"));
-                consequences.add(
-                        new Flag.Consequence("fan starts in one event", d.duty().id(), run.fanStarts(), "-"));
+                        RuleText.ABRUPT_FAN_START_CHARGE_BATTERY_ONE_EVENT.with(),
+                        d.duty().id(),
+                        SiFigure.ampereHours(run.batteryAmpereHours())));
+                consequences.add(new Flag.Consequence(
+                        RuleText.ABRUPT_FAN_START_FAN_STARTS_ONE_EVENT.with(),
+                        d.duty().id(),
+                        SiFigure.count(run.fanStarts())));
             });
         }
         return Optional.of(new Flag(
                 id(),
                 version(),
-                "Fans start abruptly beyond the alternator",
+                RuleText.ABRUPT_FAN_START_TITLE.with(),
                 base + running - idle > StandardPolicy.GO_DEFICIT_A ? Flag.Weight.CONDITION : Flag.Weight.REMARK,
                 Flag.Scope.IN_THE_MARGINS,
-                "A relay starts the fans in one moment, and they ask more than the alternator gives at idle: the voltage dips,"
-                        + " the fans themselves slow down, and the battery pays. A ramp starts them one step at a time.",
+                RuleText.ABRUPT_FAN_START_REASON.with(),
                 consequences,
-                "Use a ramp or start the fans one after the other, raise the idle speed, or fit a larger alternator. Size"
-                        + " wire, fuse and relay for three to five times the running current for a moment.",
-                "",
-                "Fans can start by themselves, also with the engine off: pull their fuse before reaching in. Undersized wire on a fan circuit can start a fire.",
+                RuleText.ABRUPT_FAN_START_ADVICE.with(),
+                Message.NONE,
+                RuleText.ABRUPT_FAN_START_CAUTION.with(),
                 source()));
     }
 

@@ -1,6 +1,7 @@
 package headertank.calc.risk;
 
 import headertank.calc.carspec.Resolved;
+import headertank.calc.quantity.Message;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,19 +30,18 @@ public final class BargainCore implements RiskRule {
             return Optional.empty();
         }
         Resolved dense = car.withCoreClass("dense-aluminium");
-        List<Flag.Consequence> gains = car.gainedBy("margin gained with a dense core of the same size", dense);
+        List<Flag.Consequence> gains = car.gainedBy(RuleText.BARGAIN_CORE_GAIN.with(), dense);
         return Optional.of(new Flag(
                 id(),
                 version(),
-                "Bargain core",
+                RuleText.BARGAIN_CORE_TITLE.with(),
                 Flag.Weight.ofGains(gains),
                 Flag.Scope.IN_THE_MARGINS,
-                "What decides is fin density, louvres and the joint of fin and tube, not outer size or polish. A coarse core"
-                        + " of the same size gives off up to a third less.",
+                RuleText.BARGAIN_CORE_REASON.with(),
                 gains,
-                "Ask for fin pitch and louvre angle, or for a performance sheet, before buying by size.",
-                "Many buy by outer size and number of rows.",
-                "",
+                RuleText.BARGAIN_CORE_ADVICE.with(),
+                RuleText.BARGAIN_CORE_TRADE.with(),
+                Message.NONE,
                 source()));
     }
 }

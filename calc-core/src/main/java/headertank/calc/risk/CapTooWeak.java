@@ -5,6 +5,9 @@ import headertank.calc.coolant.BoilingMargin;
 import headertank.calc.coolant.PressureCap;
 import headertank.calc.fluid.Atmosphere;
 import headertank.calc.fluid.Coolant;
+import headertank.calc.quantity.FigureKind;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.rating.CoolantOf;
 import headertank.calc.result.Balance;
 import headertank.calc.verdict.DutyVerdict;
@@ -38,7 +41,8 @@ public final class CapTooWeak implements RiskRule {
         List<Flag.Consequence> consequences = new ArrayList<>();
         for (DutyVerdict d : car.duties()) {
             double margin = d.outcome().boilingMarginK();
-            consequences.add(new Flag.Consequence("boiling margin", d.duty().id(), margin, "K"));
+            consequences.add(new Flag.Consequence(
+                    RuleText.CAP_TOO_WEAK_BOILING_MARGIN.with(), d.duty().id(), SiFigure.difference(margin)));
             least = Math.min(least, margin);
             hottest = Math.max(hottest, hottestK(d));
         }
@@ -51,23 +55,27 @@ public final class CapTooWeak implements RiskRule {
                 StandardPolicy.GO_BOILING_K,
                 Atmosphere.pressurePa(car.resolved().value(BuildField.ALTITUDE)),
                 coolant::vapourPressurePa);
-        consequences.add(new Flag.Consequence("cap pressure that 10 K of margin need", "", needed, "Pa"));
+        consequences.add(new Flag.Consequence(
+                RuleText.CAP_TOO_WEAK_PRESSURE_NEEDED.with(SiFigure.difference(StandardPolicy.GO_BOILING_K)),
+                "",
+                new SiFigure(needed, FigureKind.PRESSURE_GAUGE)));
         PressureCap cap = new PressureCap(
                 car.resolved().value(BuildField.CAP_PRESSURE), car.resolved().value(BuildField.CAP_HELD));
-        consequences.add(new Flag.Consequence("cap pressure that this one holds", "", cap.heldGaugePa(), "Pa"));
+        consequences.add(new Flag.Consequence(
+                RuleText.CAP_TOO_WEAK_PRESSURE_HELD.with(),
+                "",
+                new SiFigure(cap.heldGaugePa(), FigureKind.PRESSURE_GAUGE)));
         return Optional.of(new Flag(
                 id(),
                 version(),
-                "Cap too weak",
+                RuleText.CAP_TOO_WEAK_TITLE.with(),
                 least < StandardPolicy.LEAST_BOILING_K ? Flag.Weight.STOP : Flag.Weight.CONDITION,
                 Flag.Scope.IN_THE_MARGINS,
-                "At the cap's pressure and this altitude the coolant comes within 10 K of boiling. Vapour carries"
-                        + " little heat, drives coolant out and blinds the pump; from there the temperature runs away.",
+                RuleText.CAP_TOO_WEAK_REASON.with(SiFigure.difference(StandardPolicy.GO_BOILING_K)),
                 consequences,
-                "Fit a cap for the pressure that is needed if radiator, heater and hoses are rated for it; else lower"
-                        + " the temperature.",
-                "",
-                "Let the engine cool before opening the system: coolant under pressure scalds.",
+                RuleText.CAP_TOO_WEAK_ADVICE.with(),
+                Message.NONE,
+                RuleText.CAP_TOO_WEAK_CAUTION.with(),
                 source()));
     }
 

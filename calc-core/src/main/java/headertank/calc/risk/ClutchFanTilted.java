@@ -30,21 +30,18 @@ public final class ClutchFanTilted implements RiskRule {
             return Optional.empty();
         }
         List<Flag.Consequence> gains = car.gainedBy(
-                "margin gained with the fan parallel to the core",
-                car.resolved().with(BuildField.CORE_TILT, 0));
+                RuleText.CLUTCH_FAN_TILTED_GAIN.with(), car.resolved().with(BuildField.CORE_TILT, 0));
         return Optional.of(new Flag(
                 id(),
                 version(),
-                "Clutch fan behind a tilted core",
+                RuleText.CLUTCH_FAN_TILTED_TITLE.with(),
                 Flag.Weight.ofGains(gains),
                 Flag.Scope.IN_THE_MARGINS,
-                "The fan stays upright with the engine while the core leans back (about 20 degrees are common to breathe"
-                        + " through the hood): the wedge between them lets the fan draw air from around the core, most of all"
-                        + " at idle. The tilt itself costs next to nothing.",
+                RuleText.CLUTCH_FAN_TILTED_REASON.with(),
                 gains,
-                "Close the wedge with a shroud that follows the core, or change to electric fans on the core.",
-                "Many say that tilting the core itself kills the cooling.",
-                "Keep hands, clothes and tools away from an engine-driven fan.",
+                RuleText.CLUTCH_FAN_TILTED_ADVICE.with(),
+                RuleText.CLUTCH_FAN_TILTED_TRADE.with(),
+                RuleText.CLUTCH_FAN_TILTED_CAUTION.with(),
                 source()));
     }
 }

@@ -2,6 +2,8 @@ package headertank.calc.risk;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.fluid.Coolant;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.rating.CoolantOf;
 import java.util.List;
 import java.util.Optional;
@@ -36,18 +38,24 @@ public final class CoolantFreezes implements RiskRule {
         return Optional.of(new Flag(
                 id(),
                 version(),
-                margin < 0 ? "Coolant freezes on the coldest day" : "Coolant close to freezing on the coldest day",
+                margin < 0 ? RuleText.COOLANT_FREEZES_TITLE.with() : RuleText.COOLANT_FREEZES_TITLE_2.with(),
                 margin < 0 ? Flag.Weight.STOP : Flag.Weight.CONDITION,
                 Flag.Scope.EVERY_DUTY,
-                "Ice forms below the freezing point of the mixture; it blocks the flow at the first start and can crack block"
-                        + " and core.",
+                RuleText.COOLANT_FREEZES_REASON.with(),
                 List.of(
-                        new Flag.Consequence("freezing point of the coolant", "", freezing, "K absolute"),
-                        new Flag.Consequence("coldest day stated", "", coldest, "K absolute"),
-                        new Flag.Consequence("coldest day above the freezing point", "", margin, "K")),
-                "Raise the share of glycol, or drain the car for the winter.",
-                "",
-                "Glycol is poisonous and tempting to animals: collect what is drained and dispose of it by local rules.",
+                        new Flag.Consequence(
+                                RuleText.COOLANT_FREEZES_FREEZING_POINT_COOLANT.with(),
+                                "",
+                                SiFigure.temperature(freezing)),
+                        new Flag.Consequence(
+                                RuleText.COOLANT_FREEZES_COLDEST_DAY_STATED.with(), "", SiFigure.temperature(coldest)),
+                        new Flag.Consequence(
+                                RuleText.COOLANT_FREEZES_COLDEST_DAY_ABOVE_FREEZING.with(),
+                                "",
+                                SiFigure.difference(margin))),
+                RuleText.COOLANT_FREEZES_ADVICE.with(),
+                Message.NONE,
+                RuleText.COOLANT_FREEZES_CAUTION.with(),
                 source()));
     }
 }

@@ -4,6 +4,7 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.coolant.ThermostatSpec;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.rating.FanControlOf;
 import headertank.calc.verdict.DutyVerdict;
 import java.util.ArrayList;
@@ -40,30 +41,33 @@ public final class FanSetBelowThermostat implements RiskRule {
             return Optional.empty();
         }
         List<Flag.Consequence> consequences = new ArrayList<>();
-        consequences.add(new Flag.Consequence("fans run from", "", off, "K absolute"));
-        consequences.add(new Flag.Consequence("thermostat begins to open at", "", opening, "K absolute"));
+        consequences.add(
+                new Flag.Consequence(RuleText.FAN_SET_BELOW_THERMOSTAT_FANS_RUN.with(), "", SiFigure.temperature(off)));
         consequences.add(new Flag.Consequence(
-                "thermostat fully open at", "", opening + ThermostatSpec.DEFAULT_WIDTH_K, "K absolute"));
+                RuleText.FAN_SET_BELOW_THERMOSTAT_THERMOSTAT_BEGINS_OPEN.with(), "", SiFigure.temperature(opening)));
+        consequences.add(new Flag.Consequence(
+                RuleText.FAN_SET_BELOW_THERMOSTAT_THERMOSTAT_FULLY_OPEN.with(),
+                "",
+                SiFigure.temperature(opening + ThermostatSpec.DEFAULT_WIDTH_K)));
         for (DutyVerdict d : car.duties()) {
             d.outcome()
                     .run()
                     .ifPresent(run -> consequences.add(new Flag.Consequence(
-                            "charge taken by the fans in one event", d.duty().id(), run.fanAmpereHours(), "Ah")));
+                            RuleText.FAN_SET_BELOW_THERMOSTAT_CHARGE_TAKEN_FANS_ONE.with(),
+                            d.duty().id(),
+                            SiFigure.ampereHours(run.fanAmpereHours()))));
         }
         return Optional.of(new Flag(
                 id(),
                 version(),
-                "Fans run before the thermostat opens",
+                RuleText.FAN_SET_BELOW_THERMOSTAT_TITLE.with(),
                 Flag.Weight.REMARK,
                 Flag.Scope.IN_THE_MARGINS,
-                "Below its opening temperature the thermostat keeps the coolant out of the radiator: fans that already run"
-                        + " there cool a radiator that carries next to nothing, and in traffic they never stop. Before a run"
-                        + " a low set point does buy degrees, because it pre-cools.",
+                RuleText.FAN_SET_BELOW_THERMOSTAT_REASON.with(),
                 consequences,
-                "On the street set the fans at least 5 K above the thermostat's opening; for drift a low set point in the"
-                        + " queue is a fair trade of charge for degrees.",
-                "Many say that a lower set point is always safer.",
-                "Fans can start by themselves, also with the engine off: pull their fuse before reaching in.",
+                RuleText.FAN_SET_BELOW_THERMOSTAT_ADVICE.with(SiFigure.difference(5)),
+                RuleText.FAN_SET_BELOW_THERMOSTAT_TRADE.with(),
+                RuleText.FAN_SET_BELOW_THERMOSTAT_CAUTION.with(),
                 source()));
     }
 }

@@ -1,5 +1,7 @@
 package headertank.calc.risk;
 
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import java.util.List;
 
 /**
@@ -10,7 +12,7 @@ import java.util.List;
  * @param title what it is, a few words
  * @param weight how much it matters for this car, from its computed consequences
  * @param scope whether it caps every verdict by its weight or already is in the margins
- * @param reason why it matters, with the physics, in plain English
+ * @param reason why it matters, with the physics
  * @param consequences what it means for this car, computed
  * @param advice what to do about it
  * @param tradeSays what many in the trade say about it, where that and the physics differ; empty otherwise
@@ -20,14 +22,14 @@ import java.util.List;
 public record Flag(
         String ruleId,
         String ruleVersion,
-        String title,
+        Message title,
         Weight weight,
         Scope scope,
-        String reason,
+        Message reason,
         List<Consequence> consequences,
-        String advice,
-        String tradeSays,
-        String caution,
+        Message advice,
+        Message tradeSays,
+        Message caution,
         String source) {
 
     public Flag {
@@ -63,10 +65,15 @@ public record Flag(
     /**
      * A computed consequence.
      *
-     * @param what what the figure is, in words
+     * @param what what the figure is
      * @param dutyId the duty it was computed for, empty when for none in particular
-     * @param value the figure
-     * @param unit its unit: SI, e.g. K (a difference), A, s, Pa; or Ah
+     * @param figure the figure
      */
-    public record Consequence(String what, String dutyId, double value, String unit) {}
+    public record Consequence(Message what, String dutyId, SiFigure figure) {
+
+        /** @return the figure in the SI unit of its kind */
+        public double value() {
+            return figure.si();
+        }
+    }
 }

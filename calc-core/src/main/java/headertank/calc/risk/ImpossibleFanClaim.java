@@ -7,7 +7,10 @@ import headertank.calc.air.FanSpec;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.FanDrive;
+import headertank.calc.quantity.FigureKind;
+import headertank.calc.quantity.Message;
 import headertank.calc.quantity.Provenance;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.quantity.Stated;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,38 +62,41 @@ public final class ImpossibleFanClaim implements RiskRule {
     private Flag impossible(RiskContext car, FanClaim claim) {
         List<Flag.Consequence> consequences = powers(claim);
         consequences.add(new Flag.Consequence(
-                "flow that this current can deliver", "", claim.correctedFreeFlowM3PerS(), "m3/s"));
+                RuleText.IMPOSSIBLE_FAN_CLAIM_FLOW_THIS_CURRENT_CAN.with(),
+                "",
+                new SiFigure(claim.correctedFreeFlowM3PerS(), FigureKind.AIR_FLOW)));
         consequences.addAll(car.gainedBy(
-                "margin at the flow that is possible, against the rating with the stated flow",
-                withFlow(car, claim.correctedFreeFlowM3PerS())));
+                RuleText.IMPOSSIBLE_FAN_CLAIM_GAIN.with(), withFlow(car, claim.correctedFreeFlowM3PerS())));
         return flag(
-                "Stated fan flow that its current cannot deliver",
+                RuleText.IMPOSSIBLE_FAN_CLAIM_TITLE.with(),
                 Flag.Weight.CONDITION,
-                "The air leaving the fan carries kinetic energy; at the stated flow that alone takes more than a fan of this"
-                        + " kind makes of its current.",
+                RuleText.IMPOSSIBLE_FAN_CLAIM_REASON.with(),
                 consequences,
-                "Ask for the fan's curve, or measure current and flow; until then count on the possible flow.");
+                RuleText.IMPOSSIBLE_FAN_CLAIM_ADVICE.with());
     }
 
     private Flag doubtful(RiskContext car, FanClaim claim, double annulusM2) {
         double usual = FanFit.freeFlowM3PerS(claim.electricW(), annulusM2);
         List<Flag.Consequence> consequences = powers(claim);
-        consequences.add(new Flag.Consequence("flow that is usual for this current and diameter", "", usual, "m3/s"));
-        consequences.addAll(car.gainedBy(
-                "margin at the usual flow, against the rating with the stated flow", withFlow(car, usual)));
+        consequences.add(new Flag.Consequence(
+                RuleText.IMPOSSIBLE_FAN_CLAIM_FLOW_IS_USUAL_FOR.with(), "", new SiFigure(usual, FigureKind.AIR_FLOW)));
+        consequences.addAll(car.gainedBy(RuleText.IMPOSSIBLE_FAN_CLAIM_GAIN_2.with(), withFlow(car, usual)));
         return flag(
-                "Stated fan flow is high for its current",
+                RuleText.IMPOSSIBLE_FAN_CLAIM_DOUBTFUL_TITLE.with(),
                 Flag.Weight.REMARK,
-                "A fan can do this, but most do not: at the stated flow the air leaving it carries more than 35 % of the"
-                        + " electric power as kinetic energy, where 10 to 35 % are usual.",
+                RuleText.IMPOSSIBLE_FAN_CLAIM_DOUBTFUL_REASON.with(),
                 consequences,
-                "Ask for the fan's curve, or measure current and flow, before a margin is built on this flow.");
+                RuleText.IMPOSSIBLE_FAN_CLAIM_DOUBTFUL_ADVICE.with());
     }
 
     private static List<Flag.Consequence> powers(FanClaim claim) {
         List<Flag.Consequence> powers = new ArrayList<>();
-        powers.add(new Flag.Consequence("power of the jet at the stated flow", "", claim.kineticW(), "W"));
-        powers.add(new Flag.Consequence("electric power at the stated current", "", claim.electricW(), "W"));
+        powers.add(new Flag.Consequence(
+                RuleText.IMPOSSIBLE_FAN_CLAIM_POWER_JET_STATED_FLOW.with(), "", SiFigure.power(claim.kineticW())));
+        powers.add(new Flag.Consequence(
+                RuleText.IMPOSSIBLE_FAN_CLAIM_ELECTRIC_POWER_STATED_CURRENT.with(),
+                "",
+                SiFigure.power(claim.electricW())));
         return powers;
     }
 
@@ -100,8 +106,18 @@ public final class ImpossibleFanClaim implements RiskRule {
     }
 
     private Flag flag(
-            String title, Flag.Weight weight, String reason, List<Flag.Consequence> consequences, String advice) {
+            Message title, Flag.Weight weight, Message reason, List<Flag.Consequence> consequences, Message advice) {
         return new Flag(
-                id(), version(), title, weight, Flag.Scope.EVERY_DUTY, reason, consequences, advice, "", "", source());
+                id(),
+                version(),
+                title,
+                weight,
+                Flag.Scope.EVERY_DUTY,
+                reason,
+                consequences,
+                advice,
+                Message.NONE,
+                Message.NONE,
+                source());
     }
 }

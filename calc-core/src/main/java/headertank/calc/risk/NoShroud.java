@@ -29,22 +29,19 @@ public final class NoShroud implements RiskRule {
         if (cover >= 0.7 || car.resolved().is(BuildField.FAN_DRIVE, FanDrive.NONE)) {
             return Optional.empty();
         }
-        List<Flag.Consequence> gains = car.gainedBy(
-                "margin gained with a shroud over the whole core",
-                car.resolved().with(BuildField.FAN_COVER, 1.0));
+        List<Flag.Consequence> gains =
+                car.gainedBy(RuleText.NO_SHROUD_GAIN.with(), car.resolved().with(BuildField.FAN_COVER, 1.0));
         return Optional.of(new Flag(
                 id(),
                 version(),
-                "No shroud, or a small one",
+                RuleText.NO_SHROUD_TITLE.with(),
                 Flag.Weight.ofGains(gains),
                 Flag.Scope.IN_THE_MARGINS,
-                "At low speed a fan without a shroud draws air through the core in front of it only, and hot air comes back"
-                        + " through the rest. At speed the same open core lets ram air through that a full shroud would hold"
-                        + " up: the figures show both.",
+                RuleText.NO_SHROUD_REASON.with(),
                 gains,
-                "For slow duties fit a shroud over most of the core, with flaps that open at speed.",
-                "Many say that a full shroud is always better; at speed it is not.",
-                "Fans can start by themselves, also with the engine off: pull their fuse before reaching in.",
+                RuleText.NO_SHROUD_ADVICE.with(),
+                RuleText.NO_SHROUD_TRADE.with(),
+                RuleText.NO_SHROUD_CAUTION.with(),
                 source()));
     }
 }

@@ -36,21 +36,18 @@ public final class NoWayOut implements RiskRule {
                 .with(
                         BuildField.AIR_EXIT_AREA,
                         Math.min(0.8, Math.max(now.value(BuildField.AIR_EXIT_AREA), 0.55 * face)));
-        List<Flag.Consequence> gains =
-                car.gainedBy("margin gained with a vent in the hood's low-pressure area", vented);
+        List<Flag.Consequence> gains = car.gainedBy(RuleText.NO_WAY_OUT_GAIN.with(), vented);
         return Optional.of(new Flag(
                 id(),
                 version(),
-                "Hot air has no way out",
+                RuleText.NO_WAY_OUT_TITLE.with(),
                 Flag.Weight.ofGains(gains),
                 Flag.Scope.IN_THE_MARGINS,
-                "What enters through the core must leave again: without an exit of at least a third of the core's face the"
-                        + " pressure under the hood holds the air up. The hood's material hardly matters, its opening does.",
+                RuleText.NO_WAY_OUT_REASON.with(),
                 gains,
-                "Open an exit where the pressure is low: the front third of the hood or behind the wheels, not at the foot of"
-                        + " the windscreen, where it is high.",
-                "Many blame the material of the hood.",
-                "A vent above hot parts can drip and burn: keep it clear of electrics and hot exhaust.",
+                RuleText.NO_WAY_OUT_ADVICE.with(),
+                RuleText.NO_WAY_OUT_TRADE.with(),
+                RuleText.NO_WAY_OUT_CAUTION.with(),
                 source()));
     }
 }

@@ -1,6 +1,9 @@
 package headertank.calc.risk;
 
 import headertank.calc.oil.OilBalance;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.Physics;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.result.Balance;
 import headertank.calc.verdict.DutyVerdict;
 import java.util.ArrayList;
@@ -36,8 +39,10 @@ public final class OilOverTarget implements RiskRule {
                             ? s.oil().oilK()
                             : Double.NaN;
             if (!Double.isNaN(oil)) {
-                consequences.add(
-                        new Flag.Consequence("oil temperature", d.duty().id(), oil, "K absolute"));
+                consequences.add(new Flag.Consequence(
+                        RuleText.OIL_OVER_TARGET_OIL_TEMPERATURE.with(),
+                        d.duty().id(),
+                        SiFigure.temperature(oil)));
                 hottest = Math.max(hottest, oil);
             }
         }
@@ -47,15 +52,17 @@ public final class OilOverTarget implements RiskRule {
         return Optional.of(new Flag(
                 id(),
                 version(),
-                "Oil over its limit",
+                RuleText.OIL_OVER_TARGET_TITLE.with(),
                 hottest >= OilBalance.NO_GO_K ? Flag.Weight.STOP : Flag.Weight.CONDITION,
                 Flag.Scope.IN_THE_MARGINS,
-                "Oil wants to run at about 100 C. Above 130 C its film thins quickly, above 150 C it is being"
-                        + " destroyed.",
+                RuleText.OIL_OVER_TARGET_REASON.with(
+                        SiFigure.temperature(Physics.kelvin(100)),
+                        SiFigure.temperature(OilBalance.CAUTION_K),
+                        SiFigure.temperature(OilBalance.NO_GO_K)),
                 consequences,
-                "Fit an oil cooler, enlarge it, or give it air of its own; check the oil after the first hard day.",
-                "",
-                "Hot oil burns skin and catches fire on an exhaust: check every joint of the cooler under pressure.",
+                RuleText.OIL_OVER_TARGET_ADVICE.with(),
+                Message.NONE,
+                RuleText.OIL_OVER_TARGET_CAUTION.with(),
                 source()));
     }
 }

@@ -3,6 +3,7 @@ package headertank.calc.risk;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.FanMounting;
+import headertank.calc.quantity.Message;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,20 +32,18 @@ public final class PushingFan implements RiskRule {
             return Optional.empty();
         }
         List<Flag.Consequence> gains = car.gainedBy(
-                "margin gained with the same fans pulling",
-                car.resolved().with(BuildField.FAN_MOUNTING, FanMounting.PULLING));
+                RuleText.PUSHING_FAN_GAIN.with(), car.resolved().with(BuildField.FAN_MOUNTING, FanMounting.PULLING));
         return Optional.of(new Flag(
                 id(),
                 version(),
-                "Pushing fan",
+                RuleText.PUSHING_FAN_TITLE.with(),
                 Flag.Weight.ofGains(gains),
                 Flag.Scope.IN_THE_MARGINS,
-                "In front of the core a fan moves 20 to 30 % less than behind it and its hub and blades shade the core when"
-                        + " the car moves.",
+                RuleText.PUSHING_FAN_REASON.with(),
                 gains,
-                "Mount the fans behind the core on a shroud, if there is room.",
-                "",
-                "Fans can start by themselves, also with the engine off: pull their fuse before reaching in.",
+                RuleText.PUSHING_FAN_ADVICE.with(),
+                Message.NONE,
+                RuleText.PUSHING_FAN_CAUTION.with(),
                 source()));
     }
 }

@@ -4,6 +4,8 @@ import headertank.calc.carspec.Build;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.result.PointRating;
 import headertank.calc.verdict.DutyVerdict;
 import java.util.ArrayList;
@@ -38,11 +40,11 @@ public interface RiskContext {
     Resolved withCoreClass(String coreClassId);
 
     /** @return margin of {@code other} minus the margin now, for each duty; positive: the other state is better [K] */
-    default List<Flag.Consequence> gainedBy(String what, Resolved other) {
+    default List<Flag.Consequence> gainedBy(Message what, Resolved other) {
         List<Flag.Consequence> gains = new ArrayList<>();
         for (DutyVerdict d : duties()) {
             double gain = marginK(other, d.duty()) - marginK(resolved(), d.duty());
-            gains.add(new Flag.Consequence(what, d.duty().id(), gain, "K"));
+            gains.add(new Flag.Consequence(what, d.duty().id(), SiFigure.difference(gain)));
         }
         return gains;
     }

@@ -3,6 +3,8 @@ package headertank.calc.risk;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.SensorPlacement;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.result.Balance;
 import headertank.calc.sensor.SensorMount;
 import headertank.calc.sensor.SensorReading;
@@ -50,38 +52,35 @@ public final class SensorInHose implements RiskRule {
                         s.ambientK(),
                         s.coolant().radiatorM3PerS());
                 consequences.add(new Flag.Consequence(
-                        "reading minus coolant while it flows", d.duty().id(), running.offsetK(), "K"));
+                        RuleText.SENSOR_IN_HOSE_READING_MINUS_COOLANT_WHILE.with(),
+                        d.duty().id(),
+                        SiFigure.difference(running.offsetK())));
                 double still = SensorReading.step(
                         running.steadyK(), s.ambientK(), SensorReading.lagS(place, SensorMount.WETTED, 0), 120);
                 consequences.add(new Flag.Consequence(
-                        "reading minus coolant two minutes after the flow stopped",
+                        RuleText.SENSOR_IN_HOSE_READING_MINUS_COOLANT_TWO.with(),
                         d.duty().id(),
-                        still - s.engineOutK(),
-                        "K"));
+                        SiFigure.difference(still - s.engineOutK())));
             }
         }
         if (fan) {
             consequences.addAll(car.gainedBy(
-                    "margin gained with the fan sensor in the block",
+                    RuleText.SENSOR_IN_HOSE_GAIN.with(),
                     car.resolved().with(BuildField.FAN_SENSOR, SensorPlacement.BLOCK)));
         }
         return Optional.of(new Flag(
                 id(),
                 version(),
                 gauge && fan
-                        ? "Gauge and fan sensor away from the engine"
-                        : gauge ? "Gauge sensor away from the engine" : "Fan sensor away from the engine",
+                        ? RuleText.SENSOR_IN_HOSE_TITLE.with()
+                        : gauge ? RuleText.SENSOR_IN_HOSE_TITLE_2.with() : RuleText.SENSOR_IN_HOSE_TITLE_3.with(),
                 Flag.Weight.CONDITION,
                 Flag.Scope.EVERY_DUTY,
-                "The temperature that matters is the one in head or block. A sensor in a hose or a tank shows coolant"
-                    + " that has to reach it first: when flow stops, or the thermostat is shut, it cools towards the"
-                    + " air while the engine may boil.",
+                RuleText.SENSOR_IN_HOSE_REASON.with(),
                 consequences,
-                "Move the sensor into head or block. Until then read the gauge as a lower bound and never trust it"
-                        + " with the pump standing still.",
-                "",
-                "Let the engine cool before opening the system: coolant under pressure scalds. Fans can start by"
-                        + " themselves, also with the engine off: pull their fuse before reaching in.",
+                RuleText.SENSOR_IN_HOSE_ADVICE.with(),
+                Message.NONE,
+                RuleText.SENSOR_IN_HOSE_CAUTION.with(),
                 source()));
     }
 

@@ -3,6 +3,9 @@ package headertank.calc.risk;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.fluid.Fuel;
+import headertank.calc.quantity.FigureKind;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,26 +39,23 @@ public final class SetupFromAlcoholCar implements RiskRule {
             return Optional.empty();
         }
         Resolved asDonor = car.resolved().with(BuildField.FUEL, donor);
-        List<Flag.Consequence> consequences = new ArrayList<>(
-                car.gainedBy("margin that the same car would have on the donor's fuel, more than now", asDonor));
+        List<Flag.Consequence> consequences =
+                new ArrayList<>(car.gainedBy(RuleText.SETUP_FROM_ALCOHOL_CAR_GAIN.with(), asDonor));
         consequences.add(new Flag.Consequence(
-                "wall heat on the donor's fuel over wall heat on this one",
+                RuleText.SETUP_FROM_ALCOHOL_CAR_WALL_HEAT_DONOR_S.with(),
                 "",
-                donor.coolantFactor() / burnt.coolantFactor(),
-                "-"));
+                new SiFigure(donor.coolantFactor() / burnt.coolantFactor(), FigureKind.RATIO)));
         return Optional.of(new Flag(
                 id(),
                 version(),
-                "Set-up taken over from a car on another fuel",
+                RuleText.SETUP_FROM_ALCOHOL_CAR_TITLE.with(),
                 Flag.Weight.ofGains(consequences.subList(0, consequences.size() - 1)),
                 Flag.Scope.IN_THE_MARGINS,
-                "An alcohol takes three to six times the heat per megajoule to evaporate, burns a little cooler and runs"
-                        + " richer, so at equal power less heat reaches the coolant. A radiator that was enough there has less"
-                        + " in hand here. The influence of the fuel is weakly sourced: its uncertainty is part of the rating.",
+                RuleText.SETUP_FROM_ALCOHOL_CAR_REASON.with(),
                 consequences,
-                "Rate and size the cooling for the fuel that this car burns.",
-                "",
-                "",
+                RuleText.SETUP_FROM_ALCOHOL_CAR_ADVICE.with(),
+                Message.NONE,
+                Message.NONE,
                 source()));
     }
 }

@@ -6,7 +6,9 @@ import headertank.calc.choice.BypassState;
 import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.quantity.FigureKind;
 import headertank.calc.quantity.Physics;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.result.Balance;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +16,9 @@ import java.util.Optional;
 
 /** The thermostat was taken out. */
 public final class ThermostatRemoved implements RiskRule {
+
+    /** A cold day, 5 C [K]; modelling choice. */
+    private static final double COLD_DAY_K = Physics.kelvin(5);
 
     @Override
     public String id() {
@@ -39,35 +44,38 @@ public final class ThermostatRemoved implements RiskRule {
                 .with(BuildField.THERMOSTAT, ThermostatFitting.FITTED)
                 .with(BuildField.THERMOSTAT_BYPASS, BypassState.CLOSES_WITH_LIFT);
         List<Flag.Consequence> consequences =
-                new ArrayList<>(car.gainedBy("margin gained by fitting a thermostat again", fitted));
+                new ArrayList<>(car.gainedBy(RuleText.THERMOSTAT_REMOVED_GAIN.with(), fitted));
         double cold = coldDayK(car, car.resolved());
-        consequences.add(new Flag.Consequence("coolant on an easy road at 5 C without it", "", cold, "K absolute"));
         consequences.add(new Flag.Consequence(
-                "coolant on an easy road at 5 C with it", "", coldDayK(car, fitted), "K absolute"));
+                RuleText.THERMOSTAT_REMOVED_COOLANT_WITHOUT.with(SiFigure.temperature(COLD_DAY_K)),
+                "",
+                SiFigure.temperature(cold)));
         consequences.add(new Flag.Consequence(
-                "drop across it that keeps pressure in the block", "", thermostatDropPa(car, fitted), "Pa"));
+                RuleText.THERMOSTAT_REMOVED_COOLANT_WITH.with(SiFigure.temperature(COLD_DAY_K)),
+                "",
+                SiFigure.temperature(coldDayK(car, fitted))));
+        consequences.add(new Flag.Consequence(
+                RuleText.THERMOSTAT_REMOVED_DROP_ACROSS_KEEPS_PRESSURE.with(),
+                "",
+                new SiFigure(thermostatDropPa(car, fitted), FigureKind.PRESSURE_GAUGE)));
         return Optional.of(new Flag(
                 id(),
                 version(),
-                "Thermostat removed",
+                RuleText.THERMOSTAT_REMOVED_TITLE.with(),
                 Flag.Weight.CONDITION,
                 Flag.Scope.EVERY_DUTY,
-                "Without it the engine runs far too cold at light load, an open bypass takes flow from the radiator,"
-                    + " and the pressure that the thermostat's drop keeps in the block is gone, so that boiling in the"
-                    + " head starts sooner. More flow by itself does not heat the engine: heat given off never falls"
-                    + " with coolant flow.",
+                RuleText.THERMOSTAT_REMOVED_REASON.with(),
                 consequences,
-                "Fit a thermostat that opens at the temperature the engine should run at. If it must stay out, close"
-                        + " the bypass and fit a restrictor plate.",
-                "Many say that without it the coolant passes the radiator too fast to cool.",
-                "Let the engine cool before opening the system: coolant under pressure scalds.",
+                RuleText.THERMOSTAT_REMOVED_ADVICE.with(),
+                RuleText.THERMOSTAT_REMOVED_TRADE.with(),
+                RuleText.THERMOSTAT_REMOVED_CAUTION.with(),
                 source()));
     }
 
     private static double coldDayK(RiskContext car, Resolved state) {
         OperatingPoint easy =
                 new OperatingPoint("easy-road", "Easy road at 5 C", 25, 0, 0, new Demand.Road(0, 1500, 0.35), 0);
-        Resolved cold = state.with(BuildField.AMBIENT, Physics.kelvin(5));
+        Resolved cold = state.with(BuildField.AMBIENT, COLD_DAY_K);
         return car.at(cold, easy).balance() instanceof Balance.Steady s ? s.engineOutK() : Double.NaN;
     }
 

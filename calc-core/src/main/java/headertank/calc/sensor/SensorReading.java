@@ -1,6 +1,7 @@
 package headertank.calc.sensor;
 
 import headertank.calc.choice.SensorPlacement;
+import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
 import org.hipparchus.util.FastMath;
@@ -101,8 +102,9 @@ public record SensorReading(double steadyK, double offsetK, double lagS) {
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         return List.of(
-                new WorkingLine("temperature that the sensor shows", "T_x", "K", steadyK, "modelling choice"),
-                new WorkingLine("shown less engine outlet", "-", "K", offsetK, "derived"),
-                new WorkingLine("lag of the sensor", "tau_x", "s", lagS, "modelling choice"));
+                new WorkingLine(
+                        WorkedQuantity.TEMPERATURE_THAT_THE_SENSOR_SHOWS, "T_x", "K", steadyK, "modelling choice"),
+                new WorkingLine(WorkedQuantity.SHOWN_LESS_ENGINE_OUTLET, "-", "K", offsetK, "derived"),
+                new WorkingLine(WorkedQuantity.LAG_OF_THE_SENSOR, "tau_x", "s", lagS, "modelling choice"));
     }
 }

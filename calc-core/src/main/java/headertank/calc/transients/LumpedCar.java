@@ -164,7 +164,7 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
         double past = (g - byMetal) * (y[RADIATOR] - table.airInK());
         double given = outOfCore * (y[CORE] - table.airInK());
         double still = plant.standingCoreWPerK(air) * (y[CORE] - p.ambientK);
-        double oilAir = p.oilToAirW(y[OIL]);
+        double oilAir = p.oilToAirW(y[OIL], air);
         double mixed = air * (table.underHoodK() - y[HOOD]);
         double through = (p.hood.conductanceWPerK(y[HOOD]) + stays * GAPS_W_PER_K) * (y[HOOD] - p.ambientK);
 

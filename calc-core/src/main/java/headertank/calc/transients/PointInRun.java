@@ -1,11 +1,11 @@
 package headertank.calc.transients;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.OilCoolerPlace;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.ElectricBalance;
-import headertank.calc.oil.OilBalance;
-import headertank.calc.oil.OilThermostat;
+import headertank.calc.oil.OilSpec;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointLoad;
 import headertank.calc.rating.SteadySolver;
@@ -32,8 +32,11 @@ final class PointInRun {
     final double surfaceWPerK;
     private final ColdHeat heat;
     final double oilToCoolantWPerK;
-    private final double oilToAirWPerK;
-    private final OilThermostat oilThermostat;
+    private final Plant plant;
+    private final double enginePerS;
+    private final double roadMPerS;
+    private final boolean followsCore;
+    private final OilSpec still;
     final double supplyA;
     final double baseLoadA;
     final double runningA;
@@ -51,10 +54,12 @@ final class PointInRun {
         fansMayRun = engineOn || off.fansRunOn();
         hood = new HoodLoss(plant, ambientK, point.roadSpeedMPerS(), engineOn);
         heat = new ColdHeat(plant, point, load);
-        double toCoolant = plant.oil().coolerToCoolantWPerK();
-        oilToCoolantWPerK = engineOn ? toCoolant : Math.min(toCoolant, 80);
-        oilThermostat = plant.oil().thermostat();
-        oilToAirWPerK = OilBalance.toAirWPerK(plant.oil(), solver.effectiveSpeedMPerS());
+        enginePerS = load.engineSpeedPerS();
+        roadMPerS = point.roadSpeedMPerS() * Math.abs(FastMath.cos(point.yawRad()));
+        this.plant = plant;
+        followsCore = plant.oil().place() == OilCoolerPlace.BEFORE_CORE;
+        still = plant.oil().at(enginePerS, roadMPerS, 0);
+        oilToCoolantWPerK = still.toCoolantWPerK();
         double overIdle =
                 Math.min(50, load.engineSpeedPerS() / plant.engine().spec().idleSpeedPerS());
         supplyA = plant.alternator().outputA(overIdle);
@@ -73,10 +78,16 @@ final class PointInRun {
         return heat.oilW(blockK, oilK);
     }
 
-    /** @return heat that the air takes from the oil; with the engine off no oil passes the air cooler, only the sump is left [W] */
-    double oilToAirW(double oilK) {
-        double open = engineOn ? oilThermostat.openShare(oilK) : 1 - oilThermostat.governedShare();
-        return oilToAirWPerK * open * (oilK - ambientK);
+    /**
+     * @param coreAirWPerK heat capacity rate of the air through the core [W/K]
+     * @return heat that the air takes from the oil; with the engine off no oil passes the air cooler, only the sump is left [W]
+     */
+    double oilToAirW(double oilK, double coreAirWPerK) {
+        OilSpec oil = followsCore ? plant.oil().at(enginePerS, roadMPerS, plant.coreFaceMPerS(coreAirWPerK)) : still;
+        double open = engineOn
+                ? oil.thermostat().openShare(oilK)
+                : 1 - oil.thermostat().governedShare();
+        return oil.toAirWPerK() * open * (oilK - ambientK);
     }
 
     /** @return heat from hot ports and exhaust into the head's coolant, 0 with the engine on; falls with 300 s (guessed) [W] */

@@ -10,7 +10,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -25,6 +28,7 @@ public final class Sampling {
     private final Resolved resolved;
     private final List<BuildField> uncertain = new ArrayList<>();
     private final double[][] deviates;
+    private final boolean informed;
 
     /**
      * @param resolved the car
@@ -38,12 +42,57 @@ public final class Sampling {
                 uncertain.add(f);
             }
         }
+        this.informed = false;
         long[] seeds = new long[uncertain.size() + ModelSpread.COUNT];
         for (int i = 0; i < seeds.length; i++) {
             String of = i < uncertain.size() ? uncertain.get(i).key() : "model." + (i - uncertain.size());
             seeds[i] = 31 * seed + 1_000_003L * of.hashCode();
         }
         this.deviates = LatinHypercube.standardNormal(samples, seeds);
+    }
+
+    private Sampling(Resolved resolved, List<BuildField> uncertain, double[][] deviates) {
+        this.resolved = resolved;
+        this.uncertain.addAll(uncertain);
+        this.deviates = deviates;
+        this.informed = true;
+    }
+
+    /** @return these sampled cars and those, of the same car */
+    public Sampling and(Sampling more) {
+        double[][] all = Arrays.copyOf(deviates, deviates.length + more.deviates.length);
+        System.arraycopy(more.deviates, 0, all, deviates.length, more.deviates.length);
+        return new Sampling(resolved, uncertain, all);
+    }
+
+    /** @return whether only cars are sampled that agree with more than the values of the car */
+    public boolean informed() {
+        return informed;
+    }
+
+    /** @return how many cars are sampled */
+    public int size() {
+        return deviates.length;
+    }
+
+    /**
+     * The sampled cars that agree with what is known of the real one: each stays with the chance that {@code weight} gives it.
+     *
+     * @param weight chance, 0 to 1, that what is known is seen on such a car
+     * @param most number of cars to keep at most
+     * @param seed seed of the chances
+     * @return those that stay
+     */
+    public Sampling knowing(ToDoubleFunction<SampledCar> weight, int most, long seed) {
+        List<Double> weights = each(weight::applyAsDouble, 0.0);
+        SplittableRandom random = new SplittableRandom(seed);
+        List<double[]> kept = new ArrayList<>();
+        for (int i = 0; i < deviates.length; i++) {
+            if (random.nextDouble() < weights.get(i) && kept.size() < most) {
+                kept.add(deviates[i]);
+            }
+        }
+        return new Sampling(resolved, uncertain, kept.toArray(double[][]::new));
     }
 
     /** @return what each sampled car answers; a car outside what a model accepts answers {@code failed} */
@@ -89,6 +138,15 @@ public final class Sampling {
             }
             this.values = resolved.withValues(sampled);
             this.model = Arrays.copyOfRange(z, uncertain.size(), z.length);
+        }
+
+        /**
+         * @param change what is different about the car that is asked for
+         * @param spread how far its models may be off
+         * @return the same car, changed
+         */
+        public Plant changed(UnaryOperator<Resolved> change, ModelSpread spread) {
+            return Plant.of(change.apply(values), spread.at(model));
         }
 
         /** @return the car where its models may be off so far */

@@ -64,6 +64,26 @@ public record DutyOutcome(
         return point(decidingPointId);
     }
 
+    /**
+     * @param byK how much more margin is expected given what is known of the car beside its values [K]
+     * @return the same with all margins so much larger; without a steady state unchanged
+     */
+    public DutyOutcome expecting(double byK) {
+        return new DutyOutcome(
+                duty,
+                decidingPointId,
+                decidedByRun,
+                coolantMarginK + byK,
+                marginSpread,
+                probabilityTooHot,
+                probabilityBoils,
+                boilingMarginK + byK,
+                oilMarginK + byK,
+                points,
+                run,
+                sides);
+    }
+
     /** @return sampling error of the probability that the coolant passes its limit, one standard deviation [-]; NaN without */
     public double errorTooHot() {
         return marginSpread

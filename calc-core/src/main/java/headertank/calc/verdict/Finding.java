@@ -1,16 +1,18 @@
 package headertank.calc.verdict;
 
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
+
 /**
  * One thing that a verdict rests on.
  *
  * @param code stable name, for translation and tests
  * @param verdict the best verdict that this finding allows
- * @param value the figure it rests on, in the unit named
- * @param unit unit of {@code value}
- * @param text one plain English sentence with the figure
+ * @param figure what it rests on
+ * @param text what to tell the reader
  * @param doThis what to do about it, empty when nothing
  */
-public record Finding(Code code, Verdict verdict, double value, String unit, String text, String doThis) {
+public record Finding(Code code, Verdict verdict, SiFigure figure, Message text, Message doThis) {
 
     /** The kinds of finding. */
     public enum Code {

@@ -1,13 +1,16 @@
 package headertank.calc.verdict;
 
 import headertank.calc.coolant.BoilingMargin;
+import headertank.calc.quantity.FigureKind;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.MessageArgument;
 import headertank.calc.quantity.Note;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.result.Balance;
 import headertank.calc.result.PointRating;
 import headertank.calc.verdict.Finding.Code;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * The default thresholds. The bulk boiling margin of 10 K and 5 K is {@code common practice, no source}; the accepted
@@ -76,30 +79,27 @@ public final class StandardPolicy implements VerdictPolicy {
     private void coolant(DutyOutcome o, List<Finding> findings) {
         double margin = o.coolantMarginK();
         if (margin == Double.NEGATIVE_INFINITY) {
-            String why = o.deciding().balance() instanceof Balance.None none ? none.explanation() : "no steady state";
+            Message why = o.deciding().balance() instanceof Balance.None none
+                    ? none.explanation()
+                    : VerdictText.NO_STEADY_STATE.with();
             findings.add(new Finding(
                     Code.NO_STEADY_STATE,
                     Verdict.NO_GO,
-                    margin,
-                    "K",
+                    SiFigure.difference(margin),
                     why,
-                    "Lower the heat or raise the cooling; see the changes that buy the most margin."));
+                    VerdictText.LOWER_HEAT.with()));
             return;
         }
-        String at = o.decidedByRun()
-                ? "at the peak of the run"
-                : "at \"" + o.deciding().point().label() + "\"";
+        Message at =
+                o.decidedByRun() ? VerdictText.AT_PEAK_OF_RUN.with() : VerdictText.AT_POINT.with(name(o, o.deciding()));
+        SiFigure beside = SiFigure.difference(Math.abs(margin));
         if (o.marginSpread().isEmpty()) {
             Verdict v = margin >= limit(Threshold.GO_MARGIN_K)
                     ? Verdict.GO
                     : margin >= 0 ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
+            VerdictText text = margin >= 0 ? VerdictText.MARGIN_UNCERTAIN : VerdictText.BEYOND_LIMIT_UNCERTAIN;
             findings.add(new Finding(
-                    Code.COOLANT_MARGIN,
-                    v,
-                    margin,
-                    "K",
-                    text("Coolant margin %.1f K %s, uncertainty not yet computed.", margin, at),
-                    ""));
+                    Code.COOLANT_MARGIN, v, SiFigure.difference(margin), text.with(beside, at), Message.NONE));
             return;
         }
         double p = o.probabilityTooHot();
@@ -108,31 +108,31 @@ public final class StandardPolicy implements VerdictPolicy {
                 : p <= limit(Threshold.CONDITIONS_PROBABILITY) && margin >= 0
                         ? Verdict.GO_WITH_CONDITIONS
                         : Verdict.NO_GO;
-        String doThis =
+        Message doThis =
                 switch (v) {
-                    case GO -> "";
+                    case GO -> Message.NONE;
                     case GO_WITH_CONDITIONS ->
-                        o.decidedByRun()
-                                ? "Watch the gauge in each run, end the run at the limit and let the fans bring it"
-                                        + " down before the next."
-                                : "Watch the gauge, back off at the limit, and measure what is only guessed before the"
-                                        + " next hard day.";
-                    case NO_GO -> "Do not hand it over for this duty; see the changes that buy the most margin.";
+                        o.decidedByRun() ? VerdictText.END_RUN_AT_LIMIT.with() : VerdictText.BACK_OFF_AT_LIMIT.with();
+                    case NO_GO -> VerdictText.DO_NOT_HAND_OVER.with();
                 };
+        SiFigure probability = new SiFigure(p, FigureKind.PROBABILITY);
+        VerdictText text = margin >= 0 ? VerdictText.MARGIN : VerdictText.BEYOND_LIMIT;
         findings.add(new Finding(
                 Code.COOLANT_PROBABILITY,
                 v,
-                p,
-                "-",
-                text(
-                        "Coolant margin %.1f K %s (5 to 95 %%: %s to %s K); it passes its limit with a probability of"
-                                + " %.0f %%.",
-                        margin,
+                probability,
+                text.with(
+                        beside,
                         at,
-                        kelvins(o.marginSpread().get().low()),
-                        kelvins(o.marginSpread().get().high()),
-                        100 * p),
+                        SiFigure.difference(o.marginSpread().get().low()),
+                        SiFigure.difference(o.marginSpread().get().high()),
+                        probability),
                 doThis));
+    }
+
+    private static MessageArgument name(DutyOutcome o, PointRating at) {
+        return new MessageArgument.PointName(
+                o.duty().id(), at.point().id(), at.point().label());
     }
 
     private void boiling(DutyOutcome o, List<Finding> findings) {
@@ -143,16 +143,13 @@ public final class StandardPolicy implements VerdictPolicy {
         Verdict v = margin >= limit(Threshold.GO_BOILING_K)
                 ? Verdict.GO
                 : margin >= limit(Threshold.LEAST_BOILING_K) ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
+        VerdictText text = margin >= 0 ? VerdictText.BELOW_BOILING : VerdictText.ABOVE_BOILING;
         findings.add(new Finding(
                 Code.BOILING_MARGIN,
                 v,
-                margin,
-                "K",
-                text("Coolant stays %.1f K below boiling at the cap (common practice asks for 10 K).", margin),
-                v == Verdict.GO
-                        ? ""
-                        : "Fit a stronger cap that radiator and hoses are rated for, or more glycol, or more"
-                                + " cooling."));
+                SiFigure.difference(margin),
+                text.with(SiFigure.difference(Math.abs(margin)), SiFigure.difference(GO_BOILING_K)),
+                v == Verdict.GO ? Message.NONE : VerdictText.RAISE_BOILING_POINT.with()));
     }
 
     private void oil(DutyOutcome o, List<Finding> findings) {
@@ -163,15 +160,13 @@ public final class StandardPolicy implements VerdictPolicy {
         Verdict v = margin >= 0
                 ? Verdict.GO
                 : margin >= -limit(Threshold.OIL_OVER_CAUTION_K) ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
+        VerdictText text = margin >= 0 ? VerdictText.OIL_BELOW_LIMIT : VerdictText.OIL_ABOVE_LIMIT;
         findings.add(new Finding(
                 Code.OIL_MARGIN,
                 v,
-                margin,
-                "K",
-                text("Oil stays %.1f K below its caution limit.", margin),
-                v == Verdict.GO
-                        ? ""
-                        : "Fit or enlarge an oil cooler with air of its own, and watch the oil temperature."));
+                SiFigure.difference(margin),
+                text.with(SiFigure.difference(Math.abs(margin))),
+                v == Verdict.GO ? Message.NONE : VerdictText.COOL_OIL.with()));
     }
 
     private void electric(DutyOutcome o, List<Finding> findings) {
@@ -184,17 +179,13 @@ public final class StandardPolicy implements VerdictPolicy {
             }
         }
         if (at != null) {
+            SiFigure given = SiFigure.current(worst);
             findings.add(new Finding(
                     Code.ALTERNATOR,
                     worst > limit(Threshold.GO_DEFICIT_A) ? Verdict.GO_WITH_CONDITIONS : Verdict.GO,
-                    worst,
-                    "A",
-                    text(
-                            "The battery gives %.0f A at \"%s\": the alternator does not carry fans and loads"
-                                    + " there.",
-                            worst, at.point().label()),
-                    "Raise the idle speed, start the fans one after the other or on a ramp, or fit a larger"
-                            + " alternator."));
+                    given,
+                    VerdictText.BATTERY_PAYS.with(given, name(o, at)),
+                    VerdictText.EASE_ALTERNATOR.with()));
         }
     }
 
@@ -211,12 +202,9 @@ public final class StandardPolicy implements VerdictPolicy {
             findings.add(new Finding(
                     Code.PUMP_INLET,
                     Verdict.GO_WITH_CONDITIONS,
-                    least / 1000,
-                    "kPa",
-                    text(
-                            "The pump lacks %.0f kPa at its inlet at \"%s\": it may cavitate and lose flow.",
-                            -least / 1000, at.point().label()),
-                    "Check cap, fill and hoses on the suction side; lower the radiator's resistance."));
+                    new SiFigure(least, FigureKind.PRESSURE_GAUGE),
+                    VerdictText.PUMP_LACKS_PRESSURE.with(new SiFigure(-least, FigureKind.PRESSURE_GAUGE), name(o, at)),
+                    VerdictText.CHECK_PUMP_INLET.with()));
         }
     }
 
@@ -233,21 +221,9 @@ public final class StandardPolicy implements VerdictPolicy {
             findings.add(new Finding(
                     Code.OUTSIDE_SOURCE_RANGE,
                     low >= 0 ? Verdict.GO : Verdict.GO_WITH_CONDITIONS,
-                    low,
-                    "K",
-                    text(
-                            "A model was used outside its source's range, so the uncertainty was widened: %s The low"
-                                    + " end of the margin is %s K.",
-                            widest.why(), kelvins(low)),
-                    low >= 0 ? "" : "Measure this part, or treat the margin as unknown."));
+                    SiFigure.difference(low),
+                    VerdictText.OUTSIDE_SOURCE.with(widest.why(), SiFigure.difference(low)),
+                    low >= 0 ? Message.NONE : VerdictText.MEASURE_PART.with()));
         }
-    }
-
-    private static String kelvins(double k) {
-        return Double.isInfinite(k) ? (k < 0 ? "below any" : "above any") : text("%.1f", k);
-    }
-
-    private static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
     }
 }

@@ -35,7 +35,7 @@ class DutyFilesTest {
             d.points().forEach(p -> assertThat(d.schedule().orElseThrow().phases())
                     .anyMatch(ph -> ph.pointId().equals(p.id())));
         }
-        assertThat(read("street").judged()).isEqualTo(Duty.Judged.BOTH);
+        assertThat(read("street").judged()).isEqualTo(Duty.Judged.RUN_AND_IDLE);
         assertThat(read("track").judged()).isEqualTo(Duty.Judged.RUN_AND_IDLE);
         assertThat(read("drift").judged()).isEqualTo(Duty.Judged.RUN_AND_IDLE);
     }

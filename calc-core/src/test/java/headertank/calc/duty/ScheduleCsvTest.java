@@ -125,6 +125,20 @@ class ScheduleCsvTest {
     }
 
     @Test
+    void quotesThatDoNotEndAreNamedWithTheirLineAndHideNoOtherFault() {
+        String bad =
+                "# id: x\n# said \"so\npoint,label,demand\na,\"open,idle\nb,\"x\"y,idle\nc, \"p, \"\"q\"\"\" ,hover";
+        InputException e = catchThrowableOfType(InputException.class, () -> ScheduleCsv.parse(bad));
+        assertThat(e.problems())
+                .extracting(p -> p.field() + "|" + p.value())
+                .containsExactly("line 4, -|", "line 5, -|", "line 6, demand|hover");
+        Duty good = ScheduleCsv.parse("# id: x\npoint,label,demand\nc, \"p, \"\"q\"\"\" ,idle");
+        assertThat(good.point("c").label()).isEqualTo("p, \"q\"");
+        assertThat(ScheduleCsv.parse(ScheduleCsv.write(good)).point("c").label())
+                .isEqualTo("p, \"q\"");
+    }
+
+    @Test
     void aPointThatIsTwoThingsIsRefused() {
         String twice = "# id: x\npoint,duration_s,demand,road_speed_km_per_h\na,5,idle,10\na,5,idle,20";
         assertThatThrownBy(() -> ScheduleCsv.parse(twice))

@@ -15,7 +15,7 @@ import java.util.Locale;
 public class AlternatorPublishedTest extends PublishedTestBase {
 
     private static final String MANUAL =
-            "technical manual of a small marine diesel, charging system, output test, page 83 at manualshelf.com, seen in a text search";
+            "technical manual of a small marine diesel, charging system, output test, from memory";
 
     public AlternatorPublishedTest() {}
 

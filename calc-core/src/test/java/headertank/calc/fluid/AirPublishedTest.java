@@ -29,22 +29,22 @@ public class AirPublishedTest extends PublishedTestBase {
                     .ours(() -> Atmosphere.pressurePa(h))
                     .published(r.number("pressure_Pa"))
                     .within(1e-6, "same formula")
-                    .source(ISO));
+                    .secondEvaluation(ISO));
             rows.add(check("density of the standard atmosphere", h + " m", "kg/m3")
                     .ours(() -> Air.densityKgPerM3(Atmosphere.pressurePa(h), Atmosphere.temperatureK(h), 0))
                     .published(r.number("density_kg_m3"))
                     .within(1e-6, "same formula")
-                    .source(ISO));
+                    .secondEvaluation(ISO));
             rows.add(check("viscosity of air", t + " K", "Pa s")
                     .ours(() -> Air.viscosityPaS(t))
                     .published(r.number("viscosity_Pas"))
                     .within(1e-6, "same formula")
-                    .source(ISO));
+                    .secondEvaluation(ISO));
             rows.add(check("conductivity of air", t + " K", "W/mK")
                     .ours(() -> Air.conductivityWPerMK(t))
                     .published(r.number("conductivity_W_mK"))
                     .within(1e-6, "same formula")
-                    .source(ISO));
+                    .secondEvaluation(ISO));
         }
         for (Figures.Row r : Figures.read(getClass(), "air-transport.csv")) {
             double t = r.number("temperature_K");

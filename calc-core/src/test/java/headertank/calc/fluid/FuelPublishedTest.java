@@ -69,6 +69,6 @@ public class FuelPublishedTest extends PublishedTestBase {
                 .ours(() -> ours.applyAsDouble(fuel))
                 .published((min + max) / 2)
                 .withinAbsolute((max - min) / 2, "published as a range; its middle and half width")
-                .source(source));
+                .secondEvaluation(source));
     }
 }

@@ -33,7 +33,7 @@ public class GlycolPublishedTest extends PublishedTestBase {
                         .ours(() -> new AshraeCoolant(kind, x).freezingK())
                         .published(r.number("freezing_temperature_K"))
                         .withinAbsolute(0.5, "the table's own scatter; our fit is within 0.26 K of it")
-                        .source(ASHRAE));
+                        .fitOfTable(ASHRAE));
             }
         }
         for (Figures.Row r : Figures.read(getClass(), "melinder-points.csv")) {
@@ -47,27 +47,27 @@ public class GlycolPublishedTest extends PublishedTestBase {
                     .ours(() -> c.densityKgPerM3(t))
                     .published(r.number("density_kg_m3"))
                     .within(1e-9, why)
-                    .source(MELINDER));
+                    .secondEvaluation(MELINDER));
             rows.add(check("heat capacity", at, "J/kgK")
                     .ours(() -> c.heatCapacityJPerKgK(t))
                     .published(r.number("specific_heat_J_kgK"))
                     .within(1e-9, why)
-                    .source(MELINDER));
+                    .secondEvaluation(MELINDER));
             rows.add(check("viscosity", at, "Pa s")
                     .ours(() -> c.viscosityPaS(t))
                     .published(r.number("viscosity_Pas"))
                     .within(1e-9, why)
-                    .source(MELINDER));
+                    .secondEvaluation(MELINDER));
             rows.add(check("conductivity", at, "W/mK")
                     .ours(() -> c.conductivityWPerMK(t))
                     .published(r.number("conductivity_W_mK"))
                     .within(1e-9, why)
-                    .source(MELINDER));
+                    .secondEvaluation(MELINDER));
             rows.add(check("freezing temperature", at, "K")
                     .ours(c::freezingK)
                     .published(r.number("freezing_temperature_K"))
                     .within(1e-9, why)
-                    .source(MELINDER));
+                    .secondEvaluation(MELINDER));
         }
         double[][] boiling = {{470.45, 0}, {461.35, 1}};
         for (double[] b : boiling) {
@@ -96,22 +96,22 @@ public class GlycolPublishedTest extends PublishedTestBase {
                     .ours(() -> c.densityKgPerM3(t))
                     .published(r.number("density_kg_m3"))
                     .within(1e-4, "fit of the table")
-                    .source(ASHRAE));
+                    .fitOfTable(ASHRAE));
             rows.add(check("heat capacity", at, "J/kgK")
                     .ours(() -> c.heatCapacityJPerKgK(t))
                     .published(r.number("specific_heat_J_kgK"))
                     .within(5e-4, "fit of the table")
-                    .source(ASHRAE));
+                    .fitOfTable(ASHRAE));
             rows.add(check("viscosity", at, "Pa s")
                     .ours(() -> c.viscosityPaS(t))
                     .published(r.number("viscosity_Pas"))
                     .within(0.03, "the table rounds to 1e-5 Pa s; fit")
-                    .source(ASHRAE));
+                    .fitOfTable(ASHRAE));
             rows.add(check("conductivity", at, "W/mK")
                     .ours(() -> c.conductivityWPerMK(t))
                     .published(r.number("conductivity_W_mK"))
                     .within(3e-3, "the table rounds to 1e-3 W/mK; fit")
-                    .source(ASHRAE));
+                    .fitOfTable(ASHRAE));
         }
     }
 

@@ -60,7 +60,7 @@ class JudgedDutyTest {
 
     @Test
     void withoutAScheduleThereIsNoRunToJudgeBy() {
-        assertThat(StandardDuties.STREET.judged()).isEqualTo(Duty.Judged.STEADY);
+        assertThat(StandardDuties.TRACK.judged()).isEqualTo(Duty.Judged.STEADY);
         assertThat(StandardDuties.DRIFT.judged()).isEqualTo(Duty.Judged.RUN_AND_IDLE);
         assertThatThrownBy(() ->
                         new Duty("x", "X", StandardDuties.TRACK.points(), Optional.empty(), "test", Duty.Judged.BOTH))

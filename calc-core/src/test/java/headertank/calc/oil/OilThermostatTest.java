@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class OilThermostatTest {
 
-    private static final OilSpec FREE = new OilSpec(80, 380);
+    private static final OilSpec FREE = new OilSpec(80, 380, OilThermostat.NONE);
     private static final OilSpec GOVERNED = new OilSpec(80, 380, OilThermostat.usual(0.9));
 
     @Test
@@ -24,17 +24,17 @@ class OilThermostatTest {
     @Test
     void theBalanceHoldsShutThrottledAndOpen() {
         for (double heat = 0; heat <= 60e3; heat += 500) {
-            OilBalance b = OilBalance.of(GOVERNED, heat, 355, 303, 15);
+            OilBalance b = OilBalance.of(GOVERNED, heat, 355, 303);
             assertThat(b.toCoolantW() + b.toAirW()).as("heat %s", heat).isCloseTo(heat, within(1e-6 * (heat + 1e3)));
         }
     }
 
     @Test
     void hotOilDoesNotKnowOfItAndColdOilStaysWarmer() {
-        assertThat(OilBalance.temperatureK(GOVERNED, 40e3, 370, 303, 22))
-                .isEqualTo(OilBalance.temperatureK(FREE, 40e3, 370, 303, 22));
-        assertThat(OilBalance.temperatureK(GOVERNED, 2e3, 355, 303, 30))
-                .isGreaterThan(OilBalance.temperatureK(FREE, 2e3, 355, 303, 30) + 5);
+        assertThat(OilBalance.temperatureK(GOVERNED, 40e3, 370, 303))
+                .isEqualTo(OilBalance.temperatureK(FREE, 40e3, 370, 303));
+        assertThat(OilBalance.temperatureK(GOVERNED, 2e3, 355, 303))
+                .isGreaterThan(OilBalance.temperatureK(FREE, 2e3, 355, 303) + 5);
     }
 
     @Test

@@ -6,6 +6,7 @@ import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
+import headertank.calc.choice.YesNo;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.quantity.Stated;
@@ -125,7 +126,12 @@ public final class CarPark {
             SIZES.forEach(b::unknown);
         }
         double day = kelvin(between(29, 36));
-        return new Car(b.build(), true, random.nextDouble() < 0.8 ? OptionalDouble.of(day) : OptionalDouble.empty());
+        boolean known = random.nextDouble() < 0.8;
+        b.seen(BuildField.AS_BUILT, YesNo.YES);
+        if (known) {
+            b.set(BuildField.NOT_HOT_DAY, Stated.measured(day));
+        }
+        return new Car(b.build(), true, known ? OptionalDouble.of(day) : OptionalDouble.empty());
     }
 
     private static Car built(Build.Builder b) {

@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class CarParkTest {
 
-    private static final int CARS = Integer.getInteger("headertank.cars", 24);
-    private static final int SAMPLES = Integer.getInteger("headertank.samples", 64);
+    private static final int CARS = Integer.getInteger("headertank.cars", 10);
+    private static final int SAMPLES = Integer.getInteger("headertank.samples", 48);
     private static final Rater RATER = Rater.standard();
 
     private static Map<Verdict, Integer> verdicts(Group group) {
@@ -31,7 +31,7 @@ class CarParkTest {
     void hopelessCarsNeverGo(Group group) {
         Map<Verdict, Integer> v = verdicts(group);
         assertThat(v.get(Verdict.GO)).isZero();
-        assertThat(v.get(Verdict.NO_GO)).isGreaterThanOrEqualTo((int) Math.floor(0.9 * CARS));
+        assertThat(v.get(Verdict.NO_GO)).isGreaterThanOrEqualTo((int) Math.floor(0.94 * CARS));
     }
 
     @ParameterizedTest
@@ -41,7 +41,12 @@ class CarParkTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"WELL_BUILT_TRACK, 0.75, 0.05", "WELL_BUILT_DRIFT, 0.75, 0.05"})
+    @CsvSource({
+        "HEALTHY_MODERN_STREET, 0.75, 0.05",
+        "HEALTHY_OLD_STREET, 0.10, 0.05",
+        "WELL_BUILT_TRACK, 0.75, 0.05",
+        "WELL_BUILT_DRIFT, 0.65, 0.05"
+    })
     void healthyCarsMostlyPass(Group group, double leastGo, double mostNoGo) {
         Map<Verdict, Integer> v = verdicts(group);
         assertThat(v.get(Verdict.GO)).isGreaterThanOrEqualTo((int) Math.floor(leastGo * CARS));

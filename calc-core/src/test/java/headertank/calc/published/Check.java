@@ -17,6 +17,7 @@ import java.util.function.DoubleSupplier;
  * @param why why the tolerance is that wide
  * @param source author, work, year, place; or one of the marks {@code from memory}, {@code common practice, no source},
  *     {@code derived}
+ * @param kind what agreement says
  */
 public record Check(
         String quantity,
@@ -27,7 +28,32 @@ public record Check(
         double tolerance,
         boolean relative,
         String why,
-        String source) {
+        String source,
+        Kind kind) {
+
+    /** What agreement in a row says. */
+    public enum Kind {
+        MEASURED("measured or printed", "measured, or computed and printed, by others"),
+        SECOND_EVALUATION(
+                "second evaluation", "the same formula evaluated elsewhere: that it was copied without a slip"),
+        FIT_OF_TABLE("fit of its table", "a fit against the table that it was made from");
+
+        private final String label;
+        private final String says;
+
+        Kind(String label, String says) {
+            this.label = label;
+            this.says = says;
+        }
+
+        String label() {
+            return label;
+        }
+
+        String says() {
+            return says;
+        }
+    }
 
     /** Starts a row; finish it with {@link Draft#source}. */
     public static Draft check(String quantity, String inputs, String unit) {
@@ -79,8 +105,23 @@ public record Check(
             return new Draft(quantity, inputs, unit, ours, published, difference, false, because);
         }
 
+        /** Finishes a row that compares with something measured or printed by others. */
         public Check source(String citation) {
-            return new Check(quantity, inputs, unit, ours, published, tolerance, relative, why, citation);
+            return of(Kind.MEASURED, citation);
+        }
+
+        /** Finishes a row that compares with the same formula, evaluated elsewhere. */
+        public Check secondEvaluation(String citation) {
+            return of(Kind.SECOND_EVALUATION, citation);
+        }
+
+        /** Finishes a row that compares a fit with the table that it was made from. */
+        public Check fitOfTable(String citation) {
+            return of(Kind.FIT_OF_TABLE, citation);
+        }
+
+        private Check of(Kind kind, String citation) {
+            return new Check(quantity, inputs, unit, ours, published, tolerance, relative, why, citation, kind);
         }
     }
 }

@@ -34,7 +34,7 @@ public class EffectivenessPublishedTest extends PublishedTestBase {
                     .ours(() -> ours(r))
                     .published(r.number("effectiveness"))
                     .withinAbsolute(1e-8, "same formula or exact series")
-                    .source(TABLES));
+                    .secondEvaluation(TABLES));
         }
         textbookExamples(rows);
         return rows;

@@ -26,13 +26,15 @@ public class LouveredFinsPublishedTest extends PublishedTestBase {
                     .ours(() -> fins.colburn(re))
                     .published(r.number("j_1997"))
                     .within(1e-8, "same formula")
-                    .source("Chang and Wang, Int. J. Heat Mass Transfer 40 (1997) 533-544, evaluated independently"));
+                    .secondEvaluation(
+                            "Chang and Wang, Int. J. Heat Mass Transfer 40 (1997) 533-544, evaluated independently"));
             rows.add(check("Fanning friction factor f", at, "-")
                     .ours(() -> fins.friction(re))
                     .published(r.number("f_2006_blend_130_230"))
                     .within(1e-8, "same formula")
-                    .source("Chang et al., Int. J. Heat Mass Transfer 43 (2000) 2237-2243 and 49 (2006) 4250-4253,"
-                            + " evaluated independently"));
+                    .secondEvaluation(
+                            "Chang et al., Int. J. Heat Mass Transfer 43 (2000) 2237-2243 and 49 (2006) 4250-4253,"
+                                    + " evaluated independently"));
         }
         return rows;
     }

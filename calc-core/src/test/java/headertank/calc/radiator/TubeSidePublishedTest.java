@@ -35,14 +35,14 @@ public class TubeSidePublishedTest extends PublishedTestBase {
                                 .ours(() -> TubeFlow.gnielinski(re, pr))
                                 .published(nu)
                                 .within(1e-9, "same formula")
-                                .source(GNIELINSKI));
+                                .secondEvaluation(GNIELINSKI));
                     }
                     if (pr == 5) {
                         rows.add(check("Darcy friction factor, turbulent", "Re " + re, "-")
                                 .ours(() -> TubeFlow.petukhov(re))
                                 .published(r.number("friction_darcy"))
                                 .within(1e-9, "same formula")
-                                .source(GNIELINSKI));
+                                .secondEvaluation(GNIELINSKI));
                     }
                 }
                 case "laminar_rectangular_T" -> {
@@ -51,34 +51,34 @@ public class TubeSidePublishedTest extends PublishedTestBase {
                             .ours(() -> TubeFlow.laminarNusselt(a))
                             .published(nu)
                             .within(1e-9, "same polynomial")
-                            .source(SHAH_LONDON));
+                            .secondEvaluation(SHAH_LONDON));
                     rows.add(check("Nusselt number, laminar, uniform wall temperature", at, "-")
                             .ours(() -> TubeFlow.laminarNusselt(a))
                             .published(r.number("nusselt_exact"))
                             .within(3e-3, "the polynomial against an eigenvalue solution")
-                            .source("independent eigenvalue solution"));
+                            .secondEvaluation("independent eigenvalue solution"));
                     rows.add(check("Fanning f Re, laminar", at, "-")
                             .ours(() -> TubeFlow.laminarFRe(a))
                             .published(r.number("f_re_fanning"))
                             .within(1e-9, "same polynomial")
-                            .source(SHAH_LONDON));
+                            .secondEvaluation(SHAH_LONDON));
                     rows.add(check("Fanning f Re, laminar", at, "-")
                             .ours(() -> TubeFlow.laminarFRe(a))
                             .published(r.number("f_re_fanning_exact"))
                             .within(1e-3, "the polynomial against a double sine series")
-                            .source("independent series solution"));
+                            .secondEvaluation("independent series solution"));
                 }
                 case "laminar_parallel_plates_T" -> {
                     rows.add(check("Nusselt number, parallel plates", "uniform wall temperature", "-")
                             .ours(() -> TubeFlow.laminarNusselt(0))
                             .published(r.number("nusselt_exact"))
                             .within(1e-4, "the polynomial is rounded")
-                            .source("exact value, from memory"));
+                            .secondEvaluation("exact value, from memory"));
                     rows.add(check("Fanning f Re, parallel plates", "-", "-")
                             .ours(() -> TubeFlow.laminarFRe(0))
                             .published(24)
                             .within(1e-12, "exact")
-                            .source("exact value"));
+                            .secondEvaluation("exact value"));
                 }
                 default -> {
                     // Round tubes have no counterpart in flat ones; uniform flux has none in a radiator.

@@ -6,6 +6,8 @@ import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.duty.StandardDuties;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.result.SlowCoolant;
 import headertank.calc.result.SlowCoolant.FlowLine;
 import headertank.calc.result.SlowCoolant.PassLine;
@@ -94,12 +96,10 @@ class SlowCoolantTest {
     @ValueSource(strings = {"road", "track", "drift"})
     void theWordsCarryTheFigures(String car) {
         SlowCoolant s = of(car);
-        List<String> words = s.inWords();
-        assertThat(words)
-                .hasSize(9)
-                .allSatisfy(w -> assertThat(w).isNotBlank().doesNotContain("%s", "NaN", "Infinity"));
+        List<Message> words = s.inWords();
+        assertThat(words).hasSize(9).allSatisfy(w -> assertThat(w.arguments()).isNotEmpty());
         FlowLine fast = s.againstFlow().get(s.againstFlow().size() - 1);
-        assertThat(words.get(0)).contains(String.format(java.util.Locale.ROOT, "%.1f kW", fast.heatW() / 1000));
+        assertThat(words.get(0).arguments()).contains(SiFigure.power(fast.heatW()));
     }
 
     @Test
@@ -113,7 +113,8 @@ class SlowCoolantTest {
                         .as("seed " + seed)
                         .isGreaterThanOrEqualTo(table.get(i - 1).heatW());
             }
-            assertThat(s.inWords()).as("seed " + seed).noneMatch(w -> w.contains("NaN"));
+            assertThat(s.inWords()).as("seed " + seed).noneMatch(w -> w.toString()
+                    .contains("NaN"));
         }
     }
 

@@ -7,6 +7,7 @@ import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.choice.OilCoolerPlace;
 import headertank.calc.coolant.Thermostat;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
@@ -27,7 +28,7 @@ class SteadyBalanceTest {
 
     /**
      * Heat through the radiator of an independent prototype of the same air, coolant and radiator equations, at its own coolant
-     * temperature and full fans. It takes the core's drop at one density for every temperature and Melinder's coolant
+     * temperature and full fans, which left out the heat of an oil cooler in front. It takes the core's drop at one density for every temperature and Melinder's coolant
      * properties; ours brings the drop to inlet density and uses the ASHRAE tables.
      */
     @ParameterizedTest
@@ -44,6 +45,7 @@ class SteadyBalanceTest {
         double hotK = Physics.kelvin(celsius);
         Plant plant = Plant.of(RATER.resolve(car(car).change()
                 .set(BuildField.AMBIENT, Stated.measured(ambientK))
+                .seen(BuildField.OIL_COOLER_PLACE, OilCoolerPlace.ELSEWHERE)
                 .build()));
         SteadySolver solver = new SteadySolver(plant, RATER.duties().get(duty).point(point));
         CoolingState s = solver.cooling(hotK, ambientK, Thermostat.lift(plant.thermostat(), hotK), 1);

@@ -111,6 +111,7 @@ class Preview {
                         .filter(f ->
                                 f.verdict() == verdict.verdict() && f.verdict().ordinal() > 0)
                         .map(Finding::text)
+                        .map(text::said)
                         .toList());
     }
 }

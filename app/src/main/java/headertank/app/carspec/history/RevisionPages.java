@@ -93,6 +93,9 @@ class RevisionPages {
         }
         String value = field.isChoice() ? text.option(field, assumption.token()) : text.show(field, assumption.value());
         return new Line(
-                text.label(field), value, text.message("spec.assumed.why", "", text.said(assumption.why())), true);
+                text.label(field),
+                value,
+                text.message("spec.assumed.why", "", text.said(assumption.why().with())),
+                true);
     }
 }

@@ -7,7 +7,6 @@ import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.StoredMessage;
 import headertank.app.check.stored.StoredMessage.Amount;
-import headertank.app.check.stored.StoredMessage.AmountKind;
 import headertank.app.language.CalcWords;
 import headertank.app.language.FigureWords;
 import headertank.app.language.ModelWords;
@@ -15,6 +14,10 @@ import headertank.app.unit.DecimalSign;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
+import headertank.calc.quantity.FigureKind;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.SiFigure;
+import headertank.calc.result.Distribution;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -48,9 +51,7 @@ public final class FigureText {
 
     /** A temperature; a dash when there is none. */
     public String temperature(double kelvin) {
-        return Double.isFinite(kelvin)
-                ? signed(Units.show(kelvin, Dimension.TEMPERATURE, system), "")
-                : text("check.none");
+        return new FigureWords(messages, system, locale).of(SiFigure.temperature(kelvin));
     }
 
     /** A limiting ambient temperature; infinite when no day reaches it. */
@@ -66,6 +67,9 @@ public final class FigureText {
         if (Double.isInfinite(kelvin)) {
             return text(kelvin < 0 ? "check.below-any" : "check.above-any");
         }
+        if (Math.abs(kelvin) > FigureWords.LARGEST_DIFFERENCE_K) {
+            return new FigureWords(messages, system, locale).of(SiFigure.difference(kelvin));
+        }
         double tenths = Math.rint(kelvin * 10) / 10;
         return signed(Units.show(tenths, Dimension.TEMPERATURE_DIFFERENCE, system), tenths > 0 ? "+" : "");
     }
@@ -80,7 +84,7 @@ public final class FigureText {
         return text("check.range", difference(range.low()), difference(range.high()));
     }
 
-    /** A probability estimated from so many samples: none found is not none there. */
+    /** A probability estimated from so many samples, with its sampling error: none found is not none there. */
     public String probability(double p, int samples) {
         if (Double.isNaN(p) || samples == 0) {
             return text("check.not-computed");
@@ -90,7 +94,12 @@ public final class FigureText {
         }
         return p * samples > samples - 1
                 ? text("check.probability.over")
-                : signed(String.format(Locale.ROOT, "%.0f %%", 100 * p), "");
+                : percent(p) + " \u00b1 " + percent(Distribution.standardError(p, samples));
+    }
+
+    private String percent(double share) {
+        String digits = share < 0.01 ? "%.1f %%" : "%.0f %%";
+        return signed(String.format(Locale.ROOT, digits, 100 * share), "");
     }
 
     /** A share as a percentage. */
@@ -150,6 +159,18 @@ public final class FigureText {
         return words.of(StoredWords.message(message), system, locale);
     }
 
+    /** What calc-core says, likewise. */
+    public String said(Message message) {
+        return words.of(message, system, locale);
+    }
+
+    /** A figure of calc-core; a difference of temperatures has its sign. */
+    public String figure(SiFigure figure) {
+        return figure.kind() == FigureKind.TEMPERATURE_DIFFERENCE
+                ? difference(figure.si())
+                : new FigureWords(messages, system, locale).of(figure);
+    }
+
     /** Name of a duty. */
     public String duty(DutyResult duty) {
         return words.duty(duty.id(), said(duty.label()), locale);
@@ -170,11 +191,9 @@ public final class FigureText {
         return check.duty(duty).map(d -> point(d, id)).orElse(id);
     }
 
-    /** A stored figure; a difference of temperatures has its sign. */
+    /** A stored figure. */
     public String figure(Amount figure) {
-        return figure.kind() == AmountKind.TEMPERATURE_DIFFERENCE
-                ? difference(figure.si())
-                : new FigureWords(messages, system, locale).of(StoredWords.figure(figure));
+        return figure(StoredWords.figure(figure));
     }
 
     /** A day with its time at the shop. */

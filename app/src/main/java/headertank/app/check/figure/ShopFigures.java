@@ -1,6 +1,7 @@
 package headertank.app.check.figure;
 
 import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.StoredMessage;
 import headertank.app.field.FieldText;
 import headertank.app.language.CalcWords;
 import headertank.app.language.Dates;
@@ -49,8 +50,11 @@ public class ShopFigures {
                 .orElse(token.isEmpty() ? String.valueOf(si) : token);
     }
 
-    /** A sentence for a finding in the shop's units; the stored sentence for a kind that has none of its own. */
+    /** A finding in words; one that was stored as a sentence has one of its own in the reader's units where there is one. */
     public String finding(FigureText shown, DutyResult duty, DutyResult.FindingLine finding, int samples) {
+        if (!finding.text().code().equals(StoredMessage.PLAIN)) {
+            return shown.said(finding.text());
+        }
         String key = "check.finding." + finding.code();
         String value = finding.code().equals("COOLANT_PROBABILITY")
                 ? shown.probability(finding.figure().si(), samples)

@@ -19,8 +19,6 @@ import headertank.app.check.stored.PointResult;
 import headertank.app.check.stored.PointResult.WorkingLine;
 import headertank.app.check.stored.PointResult.WorkingPart;
 import headertank.app.check.stored.StoredMessage;
-import headertank.app.check.stored.StoredMessage.Amount;
-import headertank.app.check.stored.StoredMessage.AmountKind;
 import headertank.app.check.stored.StoredVerdict;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
@@ -101,7 +99,11 @@ public final class Snapshot {
                 rating.flags().stream().map(Snapshot::flag).toList(),
                 rating.improvements().stream().map(Snapshot::improvement).toList(),
                 r.assumptions().stream()
-                        .map(a -> new AssumedValue(a.field().key(), a.value(), a.token(), says(a.why())))
+                        .map(a -> new AssumedValue(
+                                a.field().key(),
+                                a.value(),
+                                a.token(),
+                                MessageSnapshot.of(a.why().with())))
                         .toList(),
                 rating.notes().stream()
                         .map(n -> new NoteLine(
@@ -111,7 +113,7 @@ public final class Snapshot {
                                 n.covered().max(),
                                 n.action().name(),
                                 n.widening(),
-                                says(n.why())))
+                                MessageSnapshot.of(n.why())))
                         .toList(),
                 rating.plugIns().stream()
                         .map(p -> new PlugInLine(p.kind(), p.id(), p.version(), p.source(), p.problem()))
@@ -135,7 +137,7 @@ public final class Snapshot {
                                 f.tubeReynolds(),
                                 f.tubeRegime().name()))
                         .toList(),
-                answer.inWords().stream().map(Snapshot::says).toList());
+                answer.inWords().stream().map(MessageSnapshot::of).toList());
     }
 
     private static List<Condition> conditions(Rating rating) {
@@ -145,13 +147,14 @@ public final class Snapshot {
                 if (f.verdict() == Verdict.GO_WITH_CONDITIONS && f.code() != Finding.Code.RISK_FLAG) {
                     String key = d.duty().id() + "." + f.code().name() + "." + conditions.size();
                     conditions.add(new Condition(
-                            key, d.duty().id(), Condition.subject(f.code().name()), says(f.doThis())));
+                            key, d.duty().id(), Condition.subject(f.code().name()), MessageSnapshot.of(f.doThis())));
                 }
             }
         }
         for (Flag f : rating.flags()) {
             if (f.weight() != Flag.Weight.REMARK) {
-                conditions.add(new Condition("flag." + f.ruleId(), "", says(f.title()), says(f.advice())));
+                conditions.add(new Condition(
+                        "flag." + f.ruleId(), "", MessageSnapshot.of(f.title()), MessageSnapshot.of(f.advice())));
             }
         }
         return conditions;
@@ -167,7 +170,8 @@ public final class Snapshot {
                 o.decidingPointId(),
                 o.decidedByRun(),
                 o.coolantMarginK(),
-                o.marginSpread().map(m -> new DutyResult.Range(m.low(), m.median(), m.high())),
+                o.marginSpread()
+                        .map(m -> new DutyResult.Range(m.low(), m.median(), m.high(), Optional.of(m.samples()))),
                 o.probabilityTooHot(),
                 o.probabilityBoils(),
                 o.boilingMarginK(),
@@ -176,9 +180,9 @@ public final class Snapshot {
                         .map(f -> new DutyResult.FindingLine(
                                 f.code().name(),
                                 StoredVerdict.valueOf(f.verdict().name()),
-                                amount(f.value(), f.unit(), f.code() == Finding.Code.COOLANT_PROBABILITY),
-                                says(f.text()),
-                                says(f.doThis())))
+                                MessageSnapshot.of(f.figure()),
+                                MessageSnapshot.of(f.text()),
+                                MessageSnapshot.of(f.doThis())))
                         .toList(),
                 o.points().stream()
                         .map(p -> point(
@@ -208,7 +212,8 @@ public final class Snapshot {
                     id, label, p.figures().map(f -> steady(s, f, r)), "", StoredMessage.NONE, working(working));
         }
         Balance.None none = (Balance.None) p.balance();
-        return new PointResult(id, label, Optional.empty(), none.reason().name(), says(none.explanation()), List.of());
+        return new PointResult(
+                id, label, Optional.empty(), none.reason().name(), MessageSnapshot.of(none.explanation()), List.of());
     }
 
     private static PointResult.Steady steady(Balance.Steady s, Figures f, Resolved r) {
@@ -239,59 +244,42 @@ public final class Snapshot {
         return new FlagLine(
                 f.ruleId(),
                 f.ruleVersion(),
-                says(f.title()),
+                MessageSnapshot.of(f.title()),
                 Weight.valueOf(f.weight().name()),
-                says(f.reason()),
+                MessageSnapshot.of(f.reason()),
                 f.consequences().stream()
-                        .map(c -> new Consequence(says(c.what()), c.dutyId(), amount(c.value(), c.unit(), false)))
+                        .map(c -> new Consequence(
+                                MessageSnapshot.of(c.what()), c.dutyId(), MessageSnapshot.of(c.figure())))
                         .toList(),
-                says(f.advice()),
-                says(f.tradeSays()),
-                says(f.caution()),
+                MessageSnapshot.of(f.advice()),
+                MessageSnapshot.of(f.tradeSays()),
+                MessageSnapshot.of(f.caution()),
                 f.source());
     }
 
     private static ImprovementLine improvement(Improvement i) {
         return new ImprovementLine(
                 i.id(),
-                says(i.label()),
+                MessageSnapshot.of(i.label()),
                 i.gains().stream().map(g -> new Gain(g.dutyId(), g.gainK())).toList());
     }
 
     private static List<WorkingPart> working(List<WorkingSection> sections) {
         return sections.stream()
                 .map(s -> new WorkingPart(
-                        says(s.title()),
+                        MessageSnapshot.of(s.title().with()),
                         s.lines().stream()
                                 .map(l -> new WorkingLine(
-                                        says(l.quantity()), l.symbol(), l.unit(), l.value(), l.source()))
+                                        MessageSnapshot.of(l.quantity().with()),
+                                        l.symbol(),
+                                        l.unit(),
+                                        l.value(),
+                                        l.source()))
                                 .toList()))
                 .toList();
     }
 
     private static CheckInput.Spread spread(Spread s) {
         return new CheckInput.Spread(s.sigma(), s.relative(), s.meanFactor());
-    }
-
-    private static StoredMessage says(String text) {
-        return StoredMessage.plain(text);
-    }
-
-    private static Amount amount(double value, String unit, boolean probability) {
-        if (probability) {
-            return new Amount(value, AmountKind.PROBABILITY);
-        }
-        return switch (unit) {
-            case "K" -> new Amount(value, AmountKind.TEMPERATURE_DIFFERENCE);
-            case "K absolute" -> new Amount(value, AmountKind.TEMPERATURE);
-            case "A" -> new Amount(value, AmountKind.CURRENT);
-            case "Ah" -> new Amount(3600 * value, AmountKind.CHARGE);
-            case "Pa" -> new Amount(value, AmountKind.PRESSURE_GAUGE);
-            case "kPa" -> new Amount(1000 * value, AmountKind.PRESSURE_GAUGE);
-            case "W" -> new Amount(value, AmountKind.POWER);
-            case "m3/s" -> new Amount(value, AmountKind.AIR_FLOW);
-            case "s" -> new Amount(value, AmountKind.TIME);
-            default -> new Amount(value, AmountKind.RATIO);
-        };
     }
 }

@@ -47,8 +47,21 @@ public record DutyResult(
         points = List.copyOf(points);
     }
 
-    /** 5 %, 50 % and 95 % of the samples; infinite where a sample had no answer. */
-    public record Range(double low, double median, double high) {}
+    /**
+     * 5 %, 50 % and 95 % of the samples; infinite where a sample had no answer.
+     *
+     * @param samples how many there were; empty in a check of before each duty had its own number
+     */
+    public record Range(double low, double median, double high, Optional<Integer> samples) {
+        public Range {
+            samples = samples == null ? Optional.empty() : samples;
+        }
+    }
+
+    /** @return samples of this duty, or those of the whole check where it has no number of its own */
+    public int samples(int ofCheck) {
+        return marginSpread.flatMap(Range::samples).orElse(ofCheck);
+    }
 
     /** What the verdict rests on. */
     public record FindingLine(

@@ -2,7 +2,9 @@ package headertank.app.check.stored;
 
 import headertank.app.check.stored.StoredMessage.AmountKind;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -28,6 +30,15 @@ final class FormatOne {
             "m3/s", new Kind(AmountKind.AIR_FLOW, 1),
             "s", new Kind(AmountKind.TIME, 1),
             "-", new Kind(AmountKind.RATIO, 1));
+
+    private static final Set<String> PARTS = Set.of(
+            "What the point asks",
+            "Coolant flow",
+            "Coolant",
+            "Boiling",
+            "Steady balance",
+            "Air through the core",
+            "Fans");
 
     private FormatOne() {}
 
@@ -72,10 +83,23 @@ final class FormatOne {
         each(duty, "points", p -> {
             says(p, "explanation");
             each(p, "working", w -> {
-                says(w, "title");
+                part(w);
                 each(w, "lines", l -> says(l, "quantity"));
             });
         });
+    }
+
+    /** Parts of a working are looked up, so that those that format 1 had get the codes of today. */
+    private static void part(ObjectNode working) {
+        String title = working.path("title").asString("");
+        if (PARTS.contains(title)) {
+            code(
+                    working,
+                    "title",
+                    "working-part." + title.toLowerCase(Locale.ROOT).replace(' ', '-'));
+        } else {
+            says(working, "title");
+        }
     }
 
     private static void flag(ObjectNode flag) {
@@ -110,9 +134,16 @@ final class FormatOne {
     }
 
     private static void subject(ObjectNode condition) {
-        JsonNode code = condition.get("subject");
-        ObjectNode message = condition.putObject("subject");
-        message.put("code", CheckResult.Condition.subject(code.asString()).code());
+        code(
+                condition,
+                "subject",
+                CheckResult.Condition.subject(condition.path("subject").asString(""))
+                        .code());
+    }
+
+    private static void code(ObjectNode line, String field, String code) {
+        ObjectNode message = line.putObject(field);
+        message.put("code", code);
         message.putArray("arguments");
     }
 

@@ -1,5 +1,6 @@
 package headertank.app.duty.log;
 
+import headertank.app.csv.Csv;
 import headertank.app.duty.DutyFault;
 import headertank.app.duty.DutyText;
 import headertank.app.duty.log.LogColumns.Column;
@@ -87,7 +88,7 @@ final class LogText {
         int most = 1;
         for (int i = 0; i < Math.min(lines.length, MOST_BEFORE_HEADINGS); i++) {
             for (char c : new char[] {',', ';', '\t'}) {
-                List<String> cells = cells(lines[i], c);
+                List<String> cells = Csv.cells(lines[i], c);
                 int found = (int) Arrays.stream(Quantity.values())
                         .filter(q -> LogColumns.find(cells, q, asked(q)).isPresent())
                         .count();
@@ -150,13 +151,7 @@ final class LogText {
     }
 
     private List<String> cells(String line) {
-        return cells(line, separator);
-    }
-
-    private static List<String> cells(String line, char separator) {
-        return Arrays.stream(line.split(java.util.regex.Pattern.quote(String.valueOf(separator)), -1))
-                .map(c -> c.strip().replaceAll("^\"|\"$", "").strip())
-                .toList();
+        return Csv.cells(line, separator);
     }
 
     private String asked(Quantity q) {

@@ -54,7 +54,8 @@ class IntakeIT {
         shop = people.aShop();
         desk = people.in(shop, Role.FRONT_DESK);
         people.actAs(shop, Role.FRONT_DESK);
-        car = cars.addCar(new CarForm(null, "Jo Example", "000 555 01", "AB-12 CD", "Nimbrax", "R", "", "", null), null);
+        car = cars.addCar(
+                new CarForm(null, "Jo Example", "000 555 01", "AB-12 CD", "Nimbrax", "R", "", "", null), null);
         owner = search.car(car).customerId();
     }
 

@@ -79,7 +79,8 @@ class StartIT {
     }
 
     private long car(String plate, String make, String model) {
-        return cars.addCar(new CarForm(null, "Owner of " + plate, "", plate, make, model, "2003", "a note", null), null);
+        return cars.addCar(
+                new CarForm(null, "Owner of " + plate, "", plate, make, model, "2003", "a note", null), null);
     }
 
     @Test

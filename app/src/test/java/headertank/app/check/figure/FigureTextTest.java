@@ -47,7 +47,7 @@ public class FigureTextTest {
     void noneFoundAmongTheSamplesIsNotNone() {
         assertThat(metric.probability(0, 256)).isEqualTo("under 1 %");
         assertThat(metric.probability(1, 256)).isEqualTo("over 99 %");
-        assertThat(metric.probability(0.25, 256)).isEqualTo("25\u00a0%");
+        assertThat(metric.probability(0.25, 256)).isEqualTo("25\u00a0% \u00b1 3\u00a0%");
         assertThat(metric.probability(Double.NaN, 0)).isEqualTo("not computed");
     }
 

@@ -41,6 +41,13 @@ public class LogTextTest {
     }
 
     @Test
+    void aSeparatorInsideQuotesPartsNothing() {
+        List<Sample> samples = read(log("Time [s],\"Speed, by satellite [km/h]\",\"RPM\",\"Load [%]\""), f -> f);
+        assertThat(samples).hasSize(600);
+        assertThat(samples.get(0).roadSpeedMPerS()).isCloseTo(50, within(1e-12));
+    }
+
+    @Test
     void headingsAndUnitsMayBeChosenInTheForm() {
         String text = log("ch1,ch2,ch3,ch4").replace("0.0,", "0,");
         List<Sample> samples = read(

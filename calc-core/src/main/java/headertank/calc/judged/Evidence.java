@@ -1,0 +1,106 @@
+package headertank.calc.judged;
+
+import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.YesNo;
+import headertank.calc.duty.Duty;
+import headertank.calc.duty.StandardDuties;
+import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.quantity.Physics;
+import headertank.calc.rating.Plant;
+import headertank.calc.rating.PointRater;
+import headertank.calc.result.PointRating;
+import headertank.calc.uncertainty.ModelSpread;
+import headertank.calc.uncertainty.Sampling;
+import java.util.function.UnaryOperator;
+import org.hipparchus.util.FastMath;
+
+/**
+ * What is known of a car that no ruler measures: that its maker built it so, and that it has not run hot. Both say something of
+ * every quantity at once, so they weigh the sampled cars and change no value.
+ *
+ * <p><i>Never hot</i>: on a day as hot as that, a sampled car that passes its limit by more than 3 K in {@link
+ * StandardDuties#STREET} would have shown it. That owner may not have met hill, jam and heat together: in one summer of four
+ * (modelling choice), so such a car stays with a chance of 0.25 to the power of the summers. <i>As built</i>: makers try their cars
+ * on hill and in jam with the air conditioning on, at 100 F, 38 deg C (common practice, no source). A sampled car,
+ * clean as it left the works, that fails there stays with a chance of 0.05. Where hardly a sampled car agrees, the evidence and the
+ * build contradict each other and the evidence is left out.
+ */
+public final class Evidence {
+
+    /** Evidence that fewer sampled cars than this agree with is left out [-]; modelling choice. */
+    static final double LEAST_SHARE = 0.02;
+
+    /** Sampled cars are drawn anew so often when few of them agree. */
+    private static final int ROUNDS = 4;
+
+    private static final double NOTICED_K = 3;
+    private static final double NOT_MET_IN_A_SUMMER = 0.25;
+    private static final double MADE_SO_ALL_THE_SAME = 0.05;
+    private static final double MAKERS_DAY_K = Physics.kelvin(38);
+    private static final Duty DUTY = StandardDuties.STREET;
+
+    private final Resolved car;
+    private final ModelSpread spread;
+
+    private Evidence(Resolved car) {
+        this.car = car;
+        PointRating hill = PointRater.rate(Plant.of(car), DUTY.point("hill"));
+        this.spread = ModelSpread.of(car, hill);
+    }
+
+    /** @return whether anything of the kind is known of this car */
+    private static boolean isKnown(Resolved car) {
+        return car.is(BuildField.AS_BUILT, YesNo.YES) || car.has(BuildField.NOT_HOT_DAY);
+    }
+
+    /**
+     * @param car the car
+     * @param samples number of samples wanted
+     * @param seed seed of the samples
+     * @return sampled cars that agree with what is known of it
+     */
+    public static Sampling sampling(Resolved car, int samples, long seed) {
+        if (!isKnown(car)) {
+            return new Sampling(car, samples, seed);
+        }
+        Evidence evidence = new Evidence(car);
+        Sampling kept = null;
+        int tried = 0;
+        for (int round = 0; round < ROUNDS && (kept == null || 2 * kept.size() < samples); round++) {
+            Sampling more =
+                    new Sampling(car, 2 * samples, seed + 1000L * round).knowing(evidence::weight, samples, ~seed - 1000L * round);
+            kept = kept == null ? more : kept.and(more);
+            tried += 2 * samples;
+        }
+        return kept.size() < LEAST_SHARE * tried ? new Sampling(car, samples, seed) : kept;
+    }
+
+    private double weight(Sampling.SampledCar sampled) {
+        double weight = 1;
+        if (car.has(BuildField.NOT_HOT_DAY)) {
+            double day = car.value(BuildField.NOT_HOT_DAY);
+            double summers = car.has(BuildField.NOT_HOT_SUMMERS) ? car.value(BuildField.NOT_HOT_SUMMERS) : 1;
+            if (margin(sampled, r -> r.with(BuildField.AMBIENT, day)) < -NOTICED_K) {
+                weight *= FastMath.pow(NOT_MET_IN_A_SUMMER, summers);
+            }
+        }
+        if (car.is(BuildField.AS_BUILT, YesNo.YES)) {
+            UnaryOperator<Resolved> asNew = r -> r.with(BuildField.AMBIENT, MAKERS_DAY_K)
+                    .with(BuildField.CORE_BLOCKED, 0)
+                    .with(BuildField.CORE_FOULING, 0);
+            if (margin(sampled, asNew) < 0) {
+                weight *= MADE_SO_ALL_THE_SAME;
+            }
+        }
+        return weight;
+    }
+
+    private double margin(Sampling.SampledCar sampled, UnaryOperator<Resolved> change) {
+        try {
+            return DutyRater.margins(sampled.changed(change, spread), DUTY)[0];
+        } catch (OutOfRangeException outside) {
+            return Double.NEGATIVE_INFINITY;
+        }
+    }
+}

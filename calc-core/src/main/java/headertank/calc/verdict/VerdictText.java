@@ -1,0 +1,47 @@
+package headertank.calc.verdict;
+
+import headertank.calc.quantity.MessageCode;
+
+/** What a verdict rests on, and what to do about it. */
+public enum VerdictText implements MessageCode {
+    MARGIN_UNCERTAIN(2),
+    BEYOND_LIMIT_UNCERTAIN(2),
+    MARGIN(5),
+    BEYOND_LIMIT(5),
+    AT_PEAK_OF_RUN(0),
+    AT_POINT(1),
+    NO_STEADY_STATE(0),
+    LOWER_HEAT(0),
+    END_RUN_AT_LIMIT(0),
+    BACK_OFF_AT_LIMIT(0),
+    DO_NOT_HAND_OVER(0),
+    BELOW_BOILING(2),
+    ABOVE_BOILING(2),
+    RAISE_BOILING_POINT(0),
+    OIL_BELOW_LIMIT(1),
+    OIL_ABOVE_LIMIT(1),
+    COOL_OIL(0),
+    BATTERY_PAYS(2),
+    EASE_ALTERNATOR(0),
+    PUMP_LACKS_PRESSURE(2),
+    CHECK_PUMP_INLET(0),
+    OUTSIDE_SOURCE(2),
+    MEASURE_PART(0),
+    RISK_FLAG(1);
+
+    private final int arguments;
+
+    VerdictText(int arguments) {
+        this.arguments = arguments;
+    }
+
+    @Override
+    public String code() {
+        return MessageCode.of("verdict", this);
+    }
+
+    @Override
+    public int arguments() {
+        return arguments;
+    }
+}
