@@ -63,7 +63,6 @@ final class ClassDefaults {
 
     private static final AssumptionText FROM_POWER = FROM_POWER_AND_FACE;
 
-
     private static final Map<BuildField, Default> TABLE = table(List.of(
             choice(
                     FUEL,
