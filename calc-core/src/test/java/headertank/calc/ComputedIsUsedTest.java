@@ -7,14 +7,17 @@ import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import headertank.calc.coolant.PumpInlet;
+import headertank.calc.duty.Duty;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.engine.TaylorCrossCheck;
 import headertank.calc.quantity.Stated;
 import headertank.calc.result.Balance;
 import headertank.calc.risk.Flag;
+import headertank.calc.risk.RuleText;
 import headertank.calc.verdict.DutyOutcome;
 import headertank.calc.verdict.Finding;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 
@@ -63,7 +66,7 @@ class ComputedIsUsedTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(flag.consequences())
-                .filteredOn(c -> c.what().equals("cap pressure that this one holds"))
+                .filteredOn(c -> c.what().equals(RuleText.CAP_TOO_WEAK_PRESSURE_HELD.with()))
                 .singleElement()
                 .satisfies(c -> assertThat(c.value()).isCloseTo(0.22e5, within(1e-6)));
     }
@@ -113,7 +116,9 @@ class ComputedIsUsedTest {
     /** A car on the hill: margin and half width of its band. */
     public static final class Street extends StatedSpreadTest.Asked {
         public Street() {
-            super(Builds.track(), StandardDuties.STREET);
+            super(
+                    Builds.track(),
+                    new Duty("street", "Street", StandardDuties.STREET.points(), Optional.empty(), "each without end"));
         }
     }
 }
