@@ -7,17 +7,14 @@ import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import headertank.calc.coolant.PumpInlet;
-import headertank.calc.duty.Duty;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.engine.TaylorCrossCheck;
 import headertank.calc.quantity.Stated;
 import headertank.calc.result.Balance;
 import headertank.calc.risk.Flag;
-import headertank.calc.risk.RuleText;
 import headertank.calc.verdict.DutyOutcome;
 import headertank.calc.verdict.Finding;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 
@@ -66,15 +63,17 @@ class ComputedIsUsedTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(flag.consequences())
-                .filteredOn(c -> c.what().equals(RuleText.CAP_TOO_WEAK_PRESSURE_HELD.with()))
-                .singleElement()
-                .satisfies(c -> assertThat(c.value()).isCloseTo(0.22e5, within(1e-6)));
+                .as("what the cap holds, not what its label says")
+                .anySatisfy(c -> assertThat(c.value()).isCloseTo(0.22e5, within(1e-6)))
+                .noneSatisfy(c -> assertThat(c.value()).isCloseTo(1.1e5, within(1e-6)));
     }
 
     @Test
     void twoWaysToTheHeatThatDisagreeWidenTheBand() {
-        double[] agree = CoreWithOneFigureChanged.ask(TaylorCrossCheck.class, 10.4, 10.4, Street.class);
-        double[] disagree = CoreWithOneFigureChanged.ask(TaylorCrossCheck.class, 10.4, 20.8, Street.class);
+        double[] agree =
+                CoreWithOneFigureChanged.ask(TaylorCrossCheck.class, 10.4, 10.4, StatedSpreadTest.LouvredCar.class);
+        double[] disagree =
+                CoreWithOneFigureChanged.ask(TaylorCrossCheck.class, 10.4, 20.8, StatedSpreadTest.LouvredCar.class);
         assertThat(disagree[0]).isEqualTo(agree[0]);
         assertThat(disagree[1]).isGreaterThan(1.05 * agree[1]);
     }
@@ -110,15 +109,6 @@ class ComputedIsUsedTest {
                     .outcome();
             Balance.Steady s = (Balance.Steady) o.deciding().balance();
             return new double[] {o.coolantMarginK(), s.coolant().radiatorM3PerS()};
-        }
-    }
-
-    /** A car on the hill: margin and half width of its band. */
-    public static final class Street extends StatedSpreadTest.Asked {
-        public Street() {
-            super(
-                    Builds.track(),
-                    new Duty("street", "Street", StandardDuties.STREET.points(), Optional.empty(), "each without end"));
         }
     }
 }
