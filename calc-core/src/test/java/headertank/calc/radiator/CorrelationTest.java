@@ -40,6 +40,12 @@ class CorrelationTest {
                 .extracting(Note::widening)
                 .isEqualTo(1.5);
         assertThatThrownBy(() -> louvered(0.065, 27)).isInstanceOf(OutOfRangeException.class);
+        assertThat(louvered(LouveredFins.RATED_DEPTH_M.min(), 27).geometryNotes())
+                .hasSize(1);
+        assertThat(louvered(LouveredFins.RATED_DEPTH_M.max(), 27).geometryNotes())
+                .hasSize(1);
+        assertThat(louvered(LouveredFins.COVERED_DEPTH_M.max(), 27).geometryNotes())
+                .isEmpty();
         assertThatThrownBy(() -> louvered(0.026, 45)).isInstanceOf(OutOfRangeException.class);
         assertThat(louvered(0.026, 27).flowNotes(414)).isEmpty();
         assertThat(louvered(0.026, 27).flowNotes(80))
