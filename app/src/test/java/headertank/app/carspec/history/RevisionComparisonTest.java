@@ -25,7 +25,7 @@ class RevisionComparisonTest {
     private final FieldText text = Texts.metric(rater);
     private final RevisionComparison comparison = new RevisionComparison(() -> rater, text, new Differences(text));
 
-    private final Spec before = SpecBuilder.of(CarClass.DRIFT, "drift", "street")
+    private final Spec before = SpecBuilder.of(CarClass.DRIFT, "drift", "track")
             .set(BuildField.ENGINE_POWER, "300 kW", GUESSED)
             .set(BuildField.FAN_CURRENT, "25 A", MEASURED)
             .set(BuildField.FAN_FLOW, "1900 cfm", DATASHEET)
@@ -40,7 +40,7 @@ class RevisionComparisonTest {
                 .set(BuildField.CORE_BLOCKED, "25 %", MEASURED)
                 .spec();
         List<RevisionComparison.DutyCost> costs = comparison.between(before, after);
-        assertThat(costs).extracting(RevisionComparison.DutyCost::dutyId).containsExactly("drift", "street");
+        assertThat(costs).extracting(RevisionComparison.DutyCost::dutyId).containsExactly("drift", "track");
         for (RevisionComparison.DutyCost c : costs) {
             assertThat(c.effects().stream()
                             .mapToDouble(RevisionComparison.Effect::shareK)
