@@ -63,7 +63,6 @@ final class ClassDefaults {
 
     private static final AssumptionText FROM_POWER = FROM_POWER_AND_FACE;
 
-
     private static final Map<BuildField, Default> TABLE = table(List.of(
             choice(
                     FUEL,
@@ -80,11 +79,7 @@ final class ClassDefaults {
             number(ENGINE_SPEED, perMinute(5000, 6000, 7000, 6800), relative(0.08), OF_CLASS),
             number(ENGINE_IDLE, perMinute(800, 800, 950, 1000), relative(0.08), OF_CLASS),
             number(CAR_MASS, perKilowatt(850, 5.5, 875, 4.2, 1000, 1.2, 1100, 0.8), relative(0.12), FROM_POWER),
-            number(
-                    AMBIENT,
-                    celsius(38, 38, 32, 32),
-                    absolute(3),
-                    AssumptionText.HOT_DAY_OF_A_TEMPERATE_SUMMER),
+            number(AMBIENT, celsius(38, 38, 32, 32), absolute(3), AssumptionText.HOT_DAY_OF_A_TEMPERATE_SUMMER),
             number(
                     LOWEST_AMBIENT,
                     celsius(-15, -15, -5, -5),

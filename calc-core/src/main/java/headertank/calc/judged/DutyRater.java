@@ -140,9 +140,8 @@ public final class DutyRater {
             Sampling cars = Evidence.sampling(car, sampling.atOnce(), seed++);
             informed |= cars.informed();
             margins.addAll(cars.each(
-                            sampled -> margins(
-                                    id -> sampled.at(spreads.get(id)), nominal.decidingPointId(), nominal.duty()),
-                            FAILED));
+                    sampled -> margins(id -> sampled.at(spreads.get(id)), nominal.decidingPointId(), nominal.duty()),
+                    FAILED));
         } while (margins.size() + sampling.atOnce() <= sampling.most() && !isSure(margins, sampling.turns()));
         double[] coolant = margins.stream().mapToDouble(m -> m[0]).toArray();
         double[] boiling = margins.stream().mapToDouble(m -> m[1]).toArray();

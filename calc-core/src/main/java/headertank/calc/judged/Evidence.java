@@ -68,8 +68,8 @@ public final class Evidence {
         Sampling kept = null;
         int tried = 0;
         for (int round = 0; round < ROUNDS && (kept == null || 2 * kept.size() < samples); round++) {
-            Sampling more =
-                    new Sampling(car, 2 * samples, seed + 1000L * round).knowing(evidence::weight, samples, ~seed - 1000L * round);
+            Sampling more = new Sampling(car, 2 * samples, seed + 1000L * round)
+                    .knowing(evidence::weight, samples, ~seed - 1000L * round);
             kept = kept == null ? more : kept.and(more);
             tried += 2 * samples;
         }

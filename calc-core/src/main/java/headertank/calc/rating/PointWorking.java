@@ -112,9 +112,19 @@ public final class PointWorking {
         add(
                 WorkedPart.COOLANT,
                 List.of(
-                        line(WorkedQuantity.THERMOSTAT_LIFT, "s", "-", s.coolant().lift(), "0.006 + 0.994 z^2 (3 - 2 z), " + CHOICE),
+                        line(
+                                WorkedQuantity.THERMOSTAT_LIFT,
+                                "s",
+                                "-",
+                                s.coolant().lift(),
+                                "0.006 + 0.994 z^2 (3 - 2 z), " + CHOICE),
                         line(WorkedQuantity.MASS_SHARE_OF_GLYCOL, "x", "-", c.glycolMassFraction(), "build"),
-                        line(WorkedQuantity.DENSITY_AT_THE_ENGINE_S_OUTLET, "rho", "kg/m3", c.densityKgPerM3(t), c.source()),
+                        line(
+                                WorkedQuantity.DENSITY_AT_THE_ENGINE_S_OUTLET,
+                                "rho",
+                                "kg/m3",
+                                c.densityKgPerM3(t),
+                                c.source()),
                         line(WorkedQuantity.HEAT_CAPACITY_THERE, "cp", "J/kgK", c.heatCapacityJPerKgK(t), c.source()),
                         line(WorkedQuantity.VISCOSITY_THERE, "mu", "Pa s", c.viscosityPaS(t), c.source()),
                         line(WorkedQuantity.CONDUCTIVITY_THERE, "k", "W/mK", c.conductivityWPerMK(t), c.source())));
@@ -132,10 +142,24 @@ public final class PointWorking {
             lines.addAll(FanController.working(sensed, s.air().fanDuty()));
         } else if (plant.fanDrive() == FanDrive.CLUTCH) {
             lines.add(line(
-                    WorkedQuantity.AIR_BEHIND_THE_CORE_AT_THE_CLUTCH, "T_ao", "K", s.air().outK(), "steady balance"));
-            lines.add(line(WorkedQuantity.BLADE_SPEED_OVER_PULLEY_SPEED, "slip", "-", s.air().fanDuty(), CHOICE));
+                    WorkedQuantity.AIR_BEHIND_THE_CORE_AT_THE_CLUTCH,
+                    "T_ao",
+                    "K",
+                    s.air().outK(),
+                    "steady balance"));
+            lines.add(line(
+                    WorkedQuantity.BLADE_SPEED_OVER_PULLEY_SPEED,
+                    "slip",
+                    "-",
+                    s.air().fanDuty(),
+                    CHOICE));
         }
-        lines.add(line(WorkedQuantity.FAN_SPEED_OVER_REFERENCE_SPEED, "N/N_0", "-", s.air().fanSpeedFactor(), "N ~ V, from memory"));
+        lines.add(line(
+                WorkedQuantity.FAN_SPEED_OVER_REFERENCE_SPEED,
+                "N/N_0",
+                "-",
+                s.air().fanSpeedFactor(),
+                "N ~ V, from memory"));
         add(WorkedPart.FANS, lines);
         add(WorkedPart.CURRENT, solver.air().current().working());
     }
@@ -158,9 +182,24 @@ public final class PointWorking {
                                 "K",
                                 s.air().inK(),
                                 "preheat and recirculation, " + DERIVED),
-                        line(WorkedQuantity.AIR_LEAVING_THE_CORE, "T_out", "K", s.air().outK(), DERIVED),
-                        line(WorkedQuantity.HEAT_THROUGH_THE_RADIATOR, "Q_rad", "W", s.core().heatW(), DERIVED),
-                        line(WorkedQuantity.HEAT_FROM_BLOCK_AND_HOSES, "Q_s", "W", s.surfaceHeatW(), "UA_s (T_h - T_uh), " + CHOICE),
+                        line(
+                                WorkedQuantity.AIR_LEAVING_THE_CORE,
+                                "T_out",
+                                "K",
+                                s.air().outK(),
+                                DERIVED),
+                        line(
+                                WorkedQuantity.HEAT_THROUGH_THE_RADIATOR,
+                                "Q_rad",
+                                "W",
+                                s.core().heatW(),
+                                DERIVED),
+                        line(
+                                WorkedQuantity.HEAT_FROM_BLOCK_AND_HOSES,
+                                "Q_s",
+                                "W",
+                                s.surfaceHeatW(),
+                                "UA_s (T_h - T_uh), " + CHOICE),
                         line(WorkedQuantity.HEAT_GIVEN_OFF, "Q_rad + Q_s", "W", given, DERIVED),
                         line(
                                 WorkedQuantity.HEAT_TAKEN_UP,
@@ -168,14 +207,24 @@ public final class PointWorking {
                                 "W",
                                 given - s.residuals().heatW(),
                                 DERIVED),
-                        line(WorkedQuantity.COOLANT_LEAVING_THE_ENGINE, "T_h", "K", s.engineOutK(), "root of the heat balance"),
+                        line(
+                                WorkedQuantity.COOLANT_LEAVING_THE_ENGINE,
+                                "T_h",
+                                "K",
+                                s.engineOutK(),
+                                "root of the heat balance"),
                         line(
                                 WorkedQuantity.COOLANT_LEAVING_THE_RADIATOR,
                                 "T_c",
                                 "K",
                                 s.coolant().radiatorOutK(),
                                 DERIVED),
-                        line(WorkedQuantity.LEFT_OF_THE_HEAT_BALANCE, "F", "W", s.residuals().heatW(), DERIVED),
+                        line(
+                                WorkedQuantity.LEFT_OF_THE_HEAT_BALANCE,
+                                "F",
+                                "W",
+                                s.residuals().heatW(),
+                                DERIVED),
                         line(
                                 WorkedQuantity.THE_SAME_OVER_THE_HEAT_TO_THE_COOLANT,
                                 "F/Q",
@@ -276,7 +325,11 @@ public final class PointWorking {
         Figures f = PointRater.rate(plant, point).figures().orElseThrow();
         List<WorkingLine> lines = new ArrayList<>();
         lines.add(line(
-                WorkedQuantity.COOLANT_LIMIT, "T_lim", "K", plant.resolved().value(BuildField.COOLANT_LIMIT), "build or its class"));
+                WorkedQuantity.COOLANT_LIMIT,
+                "T_lim",
+                "K",
+                plant.resolved().value(BuildField.COOLANT_LIMIT),
+                "build or its class"));
         lines.add(line(WorkedQuantity.COOLANT_MARGIN, "T_lim - T_h", "K", f.coolantMarginK(), DERIVED));
         lines.add(line(WorkedQuantity.OIL_MARGIN, "T_o,lim - T_o", "K", f.oilMarginK(), DERIVED));
         lines.add(line(WorkedQuantity.BOILING_MARGIN, "T_sat - T_h", "K", f.boilingMarginK(), DERIVED));
@@ -295,14 +348,18 @@ public final class PointWorking {
                         WorkedQuantity.LIMITING_AMBIENT_LINEAR,
                         WorkedQuantity.LIMITING_AMBIENT_SOLVED,
                         WorkedQuantity.LIMITING_AMBIENT_SOLVED_LESS_LINEAR),
-                "LAT", f.limitingAmbientLinearK(), f.limitingAmbientK());
+                "LAT",
+                f.limitingAmbientLinearK(),
+                f.limitingAmbientK());
         bothWays(
                 lines,
                 List.of(
                         WorkedQuantity.AIR_TO_BOIL_LINEAR,
                         WorkedQuantity.AIR_TO_BOIL_SOLVED,
                         WorkedQuantity.AIR_TO_BOIL_SOLVED_LESS_LINEAR),
-                "ATB", f.boilingAmbientLinearK(), f.boilingAmbientK());
+                "ATB",
+                f.boilingAmbientLinearK(),
+                f.boilingAmbientK());
         add(WorkedPart.FIGURES, lines);
     }
 

@@ -1,6 +1,7 @@
 package headertank.calc.result;
 
 import headertank.calc.quantity.Message;
+
 /** Outcome of a steady balance at one operating point. */
 public sealed interface Balance {
 

@@ -39,8 +39,9 @@ class OilCoolersTest {
                 .seen(BuildField.ENGINE_CLASS, engine)
                 .seen(BuildField.OIL_COOLER, cooler)
                 .build();
-        assertThat(Physics.celsius(
-                        steady(build, StandardDuties.STREET.point("motorway")).oil().oilK()))
+        assertThat(Physics.celsius(steady(build, StandardDuties.STREET.point("motorway"))
+                        .oil()
+                        .oilK()))
                 .isBetween(93.0, 122.0);
     }
 

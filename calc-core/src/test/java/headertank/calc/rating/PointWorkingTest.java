@@ -60,7 +60,8 @@ class PointWorkingTest {
                     Balance.Steady s = (Balance.Steady) rated.balance();
                     Figures f = rated.figures().orElseThrow();
                     assertThat(value(working, WorkedPart.STEADY_BALANCE, "T_h")).isEqualTo(s.engineOutK());
-                    assertThat(value(working, WorkedPart.OIL, "T_oil")).isEqualTo(s.oil().oilK());
+                    assertThat(value(working, WorkedPart.OIL, "T_oil"))
+                            .isEqualTo(s.oil().oilK());
                     assertThat(value(working, WorkedPart.HEAT_OF_THE_ENGINE, "Q_fuel"))
                             .isEqualTo(s.heat().fuelW());
                     assertThat(value(working, WorkedPart.COOLANT_FLOW, "Q_r"))
@@ -76,8 +77,10 @@ class PointWorkingTest {
                             .isEqualTo(s.electrics().fanA());
                     assertThat(value(working, WorkedPart.PUMP_INLET, "-"))
                             .isEqualTo(s.coolant().pumpInletMarginPa());
-                    assertThat(value(working, WorkedPart.BOILING, "T_sat - T_h")).isEqualTo(f.boilingMarginK());
-                    assertThat(value(working, WorkedPart.FIGURES, "T_lim - T_h")).isEqualTo(f.coolantMarginK());
+                    assertThat(value(working, WorkedPart.BOILING, "T_sat - T_h"))
+                            .isEqualTo(f.boilingMarginK());
+                    assertThat(value(working, WorkedPart.FIGURES, "T_lim - T_h"))
+                            .isEqualTo(f.coolantMarginK());
                     List<WorkingLine> lat = lines(working, WorkedPart.FIGURES, "LAT");
                     assertThat(lat.get(0).value()).isEqualTo(f.limitingAmbientLinearK());
                     assertThat(lat.get(1).value()).isEqualTo(f.limitingAmbientK());
