@@ -103,10 +103,6 @@ class ArchitectureTest {
             .and(describe("may write", ArchitectureTest::mayWrite))
             .and()
             .doNotHaveFullyQualifiedName("headertank.app.demo.DemoPast")
-            .and()
-            .doNotHaveFullyQualifiedName("headertank.app.check.Checks")
-            .and()
-            .doNotHaveFullyQualifiedName("headertank.app.job.Jobs")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("org.springframework.jdbc.core..", "java.sql..");

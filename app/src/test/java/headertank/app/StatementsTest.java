@@ -47,18 +47,14 @@ class StatementsTest {
             }
         });
         assertThat(writers).containsKeys("revision", "audit_entry", "incident");
-        writers.forEach((table, files) -> assertThat(files)
-                .as("who inserts into " + table)
-                .hasSize(1)
-                .allMatch(f -> f.endsWith("Store.java") || f.equals("Checks.java") || f.equals("Jobs.java")));
+        writers.forEach((table, files) ->
+                assertThat(files).as("who inserts into " + table).hasSize(1).allMatch(f -> f.endsWith("Store.java")));
     }
 
     @Test
     void nothingIsEditedBySql() throws IOException {
         sources().forEach((file, text) -> {
-            if (!file.endsWith("Jobs.java")
-                    && !text.contains("extends Repository<")
-                    && !text.contains("extends JpaRepository<")) {
+            if (!text.contains("extends Repository<") && !text.contains("extends JpaRepository<")) {
                 assertThat(EDIT.matcher(text).results().map(m -> m.group(1)).toList())
                         .as("statements in " + file)
                         .isEmpty();

@@ -92,6 +92,24 @@ class CheckStore {
                 .single();
     }
 
+    /** A signature, which replaces the one that the check has, if any. */
+    long sign(long shop, long signer, long check, SignOffForm form, List<String> accepted, byte[] signedSha256) {
+        return jdbc.sql("""
+                        insert into sign_off (shop_id, check_run_id, signer_id, decision, remark, conditions, signed_sha256,
+                                              replaces_id)
+                        values (:shop, :check, :signer, :decision, :remark, :conditions, :hash,
+                                (select id from sign_off_now where check_run_id = :check)) returning id""")
+                .param("shop", shop)
+                .param("check", check)
+                .param("signer", signer)
+                .param("decision", form.decision().name())
+                .param("remark", form.remark())
+                .param("conditions", String.join(",", accepted))
+                .param("hash", signedSha256)
+                .query(Long.class)
+                .single();
+    }
+
     CheckLine line(long shop, long id) {
         return jdbc.sql(LINE + " and c.id = :id")
                 .param("shop", shop)

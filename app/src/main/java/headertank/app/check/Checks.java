@@ -29,7 +29,6 @@ import java.util.UUID;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 import org.springframework.context.ApplicationEventPublisher;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -44,7 +43,6 @@ public class Checks {
     private final CarSearch cars;
     private final CurrentUser user;
     private final AuditTrail audit;
-    private final JdbcClient jdbc;
     private final ApplicationEventPublisher events;
     private final ShopFigures figures;
     private final FormKeys forms;
@@ -58,7 +56,6 @@ public class Checks {
             CarSearch cars,
             CurrentUser user,
             AuditTrail audit,
-            JdbcClient jdbc,
             ApplicationEventPublisher events,
             ShopFigures figures,
             FormKeys forms,
@@ -70,7 +67,6 @@ public class Checks {
         this.cars = cars;
         this.user = user;
         this.audit = audit;
-        this.jdbc = jdbc;
         this.events = events;
         this.figures = figures;
         this.forms = forms;
@@ -217,20 +213,13 @@ public class Checks {
                 .map(CheckResult.Condition::key)
                 .filter(form.accepted()::contains)
                 .toList();
-        long id = jdbc.sql("""
-                        insert into sign_off (shop_id, check_run_id, signer_id, decision, remark, conditions, signed_sha256,
-                                              replaces_id)
-                        values (:shop, :check, :signer, :decision, :remark, :conditions, :hash,
-                                (select id from sign_off_now where check_run_id = :check)) returning id""")
-                .param("shop", user.shopId())
-                .param("check", checkId)
-                .param("signer", user.accountId())
-                .param("decision", form.decision().name())
-                .param("remark", form.remark())
-                .param("conditions", String.join(",", accepted))
-                .param("hash", Sha256.of(signedText(check, user.accountId(), form, accepted)))
-                .query(Long.class)
-                .single();
+        long id = store.sign(
+                user.shopId(),
+                user.accountId(),
+                checkId,
+                form,
+                accepted,
+                Sha256.of(signedText(check, user.accountId(), form, accepted)));
         audit.record("check.signed", "check_run", checkId, form.decision().name());
         events.publishEvent(new CheckSigned(check.line().carId(), checkId, form.decision()));
         return id;

@@ -28,9 +28,6 @@ public sealed interface FanControlSpec {
         return startK();
     }
 
-    /** @return the same control with every set point moved by so much, negative for earlier [K] */
-    FanControlSpec shifted(double byK);
-
     /** @return time over which the fans are wound up, 0 when a relay closes at once [s] */
     default double softStartS() {
         return 0;
@@ -60,11 +57,6 @@ public sealed interface FanControlSpec {
         @Override
         public OptionalDouble stopK() {
             return OptionalDouble.of(setK - hysteresisK);
-        }
-
-        @Override
-        public FanControlSpec shifted(double byK) {
-            return new Switch(setK + byK, hysteresisK);
         }
     }
 
@@ -99,11 +91,6 @@ public sealed interface FanControlSpec {
         @Override
         public OptionalDouble stopK() {
             return OptionalDouble.of(lowSetK - hysteresisK);
-        }
-
-        @Override
-        public FanControlSpec shifted(double byK) {
-            return new TwoStep(lowSetK + byK, fullSetK + byK, hysteresisK, lowDuty);
         }
     }
 
@@ -144,11 +131,6 @@ public sealed interface FanControlSpec {
         @Override
         public OptionalDouble startK() {
             return OptionalDouble.of(setK - bandK);
-        }
-
-        @Override
-        public FanControlSpec shifted(double byK) {
-            return new Ramp(setK + byK, bandK, minimumDuty, softStartS);
         }
     }
 
@@ -199,12 +181,6 @@ public sealed interface FanControlSpec {
             }
             return OptionalDouble.empty();
         }
-
-        @Override
-        public FanControlSpec shifted(double byK) {
-            return new Table(
-                    rows.stream().map(r -> new Row(r.sensedK() + byK, r.duty())).toList(), softStartS);
-        }
     }
 
     /**
@@ -225,11 +201,6 @@ public sealed interface FanControlSpec {
         @Override
         public OptionalDouble startK() {
             return OptionalDouble.empty();
-        }
-
-        @Override
-        public FanControlSpec shifted(double byK) {
-            return this;
         }
     }
 }

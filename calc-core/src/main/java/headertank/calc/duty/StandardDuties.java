@@ -38,7 +38,7 @@ public final class StandardDuties implements DutySource {
                     new OperatingPoint("hill", "Hill at low speed", 11, 0, 0, new Demand.Road(0.08, 3000, 0.45), 0.10),
                     new OperatingPoint("motorway", "Motorway", 36, 0, 0, new Demand.Road(0.01, 3000, 0.50), 0.10)),
             Optional.of(new Schedule(
-                    Physics.kelvin(90),
+                    Physics.kelvin(75),
                     List.of(
                             new Schedule.Phase("motorway", 600),
                             new Schedule.Phase("hill", 480),

@@ -5,12 +5,15 @@ import org.hipparchus.util.FastMath;
 
 /**
  * What is different while an engine is cold: oil that rubs more, walls that take more heat, an idle that is raised. All are one
- * from 90 deg C on, where the steady balances are made.
+ * from {@link #WARM_K} on.
  */
 public final class ColdEngine {
 
-    /** From here an engine counts as warm, 90 deg C [K]. */
-    public static final double WARM_K = Physics.kelvin(90);
+    /** From here an engine counts as warm, as the steady balances take it: where the coolest thermostats open, 78 deg C [K]. */
+    public static final double WARM_K = Physics.kelvin(78);
+
+    /** The warm engine that a cold one is compared with, 90 deg C [K]. */
+    private static final double REFERENCE_K = Physics.kelvin(90);
 
     private static final double COLDEST_OIL_K = Physics.kelvin(-10);
 
@@ -20,7 +23,7 @@ public final class ColdEngine {
     private static final double AT_100 = FastMath.log10(FastMath.log10(14.5 + 0.7));
     private static final double SLOPE =
             (AT_40 - AT_100) / (FastMath.log10(Physics.kelvin(100)) - FastMath.log10(Physics.kelvin(40)));
-    private static final double WARM_OIL = viscosity(WARM_K);
+    private static final double WARM_OIL = viscosity(REFERENCE_K);
 
     /** Exponent of viscosity: P. J. Shayler et al., SAE 2005-01-1654, found 0.19 to 0.24 (from memory). */
     private static final double VISCOSITY_EXPONENT = 0.24;
@@ -51,7 +54,7 @@ public final class ColdEngine {
      *     mean gas temperature of Taylor and Toong (from memory), at least 1 [-]
      */
     public static double wallHeat(double coolantK) {
-        return coolantK >= WARM_K ? 1 : (MEAN_GAS_K - coolantK) / (MEAN_GAS_K - WARM_K);
+        return coolantK >= WARM_K ? 1 : (MEAN_GAS_K - coolantK) / (MEAN_GAS_K - REFERENCE_K);
     }
 
     /** @return idle speed over that of the warm engine: 1.6 at 20 deg C, straight down to 1 at 75 [-] */

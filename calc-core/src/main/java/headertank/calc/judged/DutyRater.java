@@ -1,10 +1,10 @@
 package headertank.calc.judged;
 
-import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
+import headertank.calc.rating.Margin;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointRater;
 import headertank.calc.rating.SteadySolver;
@@ -43,8 +43,6 @@ public final class DutyRater {
             }
         }
         Optional<RunResult> run = duty.schedule().map(s -> RunSolver.run(plant, duty));
-        double limit = plant.resolved().value(BuildField.COOLANT_LIMIT);
-        double oilLimit = plant.resolved().value(BuildField.OIL_LIMIT);
         PointRating worst = null;
         double margin = Double.POSITIVE_INFINITY;
         double boiling = Double.POSITIVE_INFINITY;
@@ -63,7 +61,8 @@ public final class DutyRater {
         DutyOutcome.Sides sides = new DutyOutcome.Sides(
                 worst == null ? "" : worst.point().id(),
                 margin,
-                run.map(r -> limit - r.peakCoolantK()).orElse(Double.NaN));
+                run.map(r -> Margin.coolantK(plant.resolved(), r.peakCoolantK()))
+                        .orElse(Double.NaN));
         boolean byRun = false;
         String deciding = worst == null ? firstDriven(duty) : worst.point().id();
         if (run.isPresent() && duty.judged() != Duty.Judged.STEADY) {
@@ -75,7 +74,7 @@ public final class DutyRater {
                 deciding = causeOfPeak(duty, r.peakCoolantAtS());
             }
             boiling = Math.min(boiling, r.lowestBoilingMarginK());
-            oil = Math.min(oil, oilLimit - r.peakOilK());
+            oil = Math.min(oil, Margin.oilK(plant.resolved(), r.peakOilK()));
         }
         return new DutyOutcome(
                 duty,
@@ -114,7 +113,7 @@ public final class DutyRater {
         if (duty.judged() != Duty.Judged.STEADY) {
             Plant plant = at.apply(ofRun);
             RunResult run = RunSolver.run(plant, duty, RunSettings.PEAKS_ONLY);
-            coolant = Math.min(coolant, plant.resolved().value(BuildField.COOLANT_LIMIT) - run.peakCoolantK());
+            coolant = Math.min(coolant, Margin.coolantK(plant.resolved(), run.peakCoolantK()));
             boiling = Math.min(boiling, run.lowestBoilingMarginK());
         }
         return new double[] {coolant, boiling};
@@ -162,9 +161,7 @@ public final class DutyRater {
     /** @return coolant margin that decides [K]; without a steady state that of the hottest temperature tried */
     public static double finiteMarginK(Plant plant, Duty duty) {
         double margin = margins(plant, duty)[0];
-        return Double.isInfinite(margin)
-                ? plant.resolved().value(BuildField.COOLANT_LIMIT) - SteadySolver.HOTTEST_K
-                : margin;
+        return Double.isInfinite(margin) ? Margin.coolantK(plant.resolved(), SteadySolver.HOTTEST_K) : margin;
     }
 
     private static boolean decidesSteadily(Duty duty, OperatingPoint point) {

@@ -33,6 +33,15 @@ import org.hipparchus.util.FastMath;
  */
 public final class LouveredFins implements AirSide {
 
+    /** Depths T_d of the cores that the correlation was made from [m]. */
+    public static final Range COVERED_DEPTH_M = Range.of(0.0156, 0.050);
+
+    /**
+     * Depths that are rated as they are, with a wider uncertainty outside {@link #COVERED_DEPTH_M} [m]: the 20 % that this class
+     * accepts beyond it, less a little, so that rounding leads no core out; modelling choice.
+     */
+    public static final Range RATED_DEPTH_M = Range.of(0.0126, 0.0595);
+
     private static final Range COVERED_RE = Range.of(100, 3000);
     private static final Range USED_RE = Range.of(60, 4000);
     private static final double LOW_RE = 130;
@@ -77,7 +86,7 @@ public final class LouveredFins implements AirSide {
         judge(notes, "louverPitchM", louverPitchM, 0.0005, 0.003, 0.0005, 0.003);
         judge(notes, "louverAngleDeg", louverAngleDeg, 8.43, 35, 8.43, 35);
         judge(notes, "finPitchM", finPitchM, 0.00051, 0.00333, 0.00051, 0.00333);
-        judge(notes, "coreDepthM", depthM, 0.0156, 0.050, 0.0156, 0.0574);
+        judge(notes, "coreDepthM", depthM, COVERED_DEPTH_M.min(), COVERED_DEPTH_M.max(), 0.0156, 0.0574);
         judge(notes, "finHeightM", finHeightM, 0.006, 0.020, 0.00284, 0.020);
         judge(notes, "louverLengthM", louverLengthM, 0.00094, 0.0185, 0.00094, 0.0185);
         judge(notes, "finThicknessM", finThicknessM, 0.00004, 0.00016, 0.00004, 0.00016);

@@ -26,6 +26,7 @@ import headertank.calc.quantity.NoteText;
 import headertank.calc.quantity.Range;
 import headertank.calc.quantity.SiFigure;
 import headertank.calc.radiator.CoreGeometry;
+import headertank.calc.radiator.LouveredFins;
 import headertank.calc.radiator.Radiator;
 import headertank.calc.radiator.RadiatorFactors;
 import headertank.calc.radiator.RadiatorPoint;
@@ -36,9 +37,6 @@ import org.hipparchus.util.FastMath;
 
 /** Turns the resolved values of core, fans and air path into their models. */
 final class CorePlan {
-
-    /** Depths of louvred cores that the sources allow, with the 20 % beyond their range that widen the uncertainty [m]. */
-    private static final Range LOUVERED_DEPTH_M = Range.of(0.0126, 0.0595);
 
     /**
      * Narrowest row of tubes that a core is made up with where only its depth is stated [m]: two rows of a class find room in
@@ -65,7 +63,7 @@ final class CorePlan {
         FinKind fins = r.option(BuildField.FIN_KIND, FinKind.class);
         double depth = r.value(BuildField.CORE_DEPTH);
         if (fins == FinKind.LOUVERED) {
-            depth = LOUVERED_DEPTH_M.clamp(depth);
+            depth = LouveredFins.RATED_DEPTH_M.clamp(depth);
         }
         int most = (int) Math.max(1, Math.floor(depth / NARROWEST_ROW_M));
         int rows = Math.min(most, (int) Math.rint(r.value(BuildField.TUBE_ROWS)));
@@ -106,16 +104,16 @@ final class CorePlan {
         Resolved r = plant.resolved();
         double depth = r.value(BuildField.CORE_DEPTH);
         List<Note> notes = new ArrayList<>(plant.radiator().notes(at));
-        if (r.is(BuildField.FIN_KIND, FinKind.LOUVERED) && !LOUVERED_DEPTH_M.contains(depth)) {
+        if (r.is(BuildField.FIN_KIND, FinKind.LOUVERED) && !LouveredFins.RATED_DEPTH_M.contains(depth)) {
             notes.removeIf(n -> n.field().equals("coreDepthM"));
             notes.add(new Note(
                     BuildField.CORE_DEPTH.key(),
                     depth,
-                    Range.of(0.0156, 0.050),
+                    LouveredFins.COVERED_DEPTH_M,
                     Note.Action.CLAMPED,
                     2,
                     NoteText.CORE_DEPTH_BEYOND_MEASURED.with(
-                            new SiFigure(LOUVERED_DEPTH_M.clamp(depth), FigureKind.LENGTH))));
+                            new SiFigure(LouveredFins.RATED_DEPTH_M.clamp(depth), FigureKind.LENGTH))));
         }
         return notes;
     }

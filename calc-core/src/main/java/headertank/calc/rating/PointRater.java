@@ -35,12 +35,12 @@ public final class PointRater {
         }
         notes.addAll(plant.coolant().notes(s.engineOutK()));
         double limit = plant.resolved().value(BuildField.COOLANT_LIMIT);
-        double coolantMargin = limit - s.engineOutK();
-        double boilingMargin = s.boilingK() - s.engineOutK();
+        double coolantMargin = Margin.coolantK(plant.resolved(), s.engineOutK());
+        double boilingMargin = Margin.boilingK(s.boilingK(), s.engineOutK());
         double difference = s.engineOutK() - s.air().inK();
         Figures figures = new Figures(
                 coolantMargin,
-                plant.resolved().value(BuildField.OIL_LIMIT) - s.oil().oilK(),
+                Margin.oilK(plant.resolved(), s.oil().oilK()),
                 boilingMargin,
                 solver.ambientForCoolantK(limit),
                 s.ambientK() + coolantMargin,
@@ -67,7 +67,7 @@ public final class PointRater {
         Balance balance = new SteadySolver(plant, point).solve();
         if (balance instanceof Balance.Steady s) {
             return new double[] {
-                plant.resolved().value(BuildField.COOLANT_LIMIT) - s.engineOutK(), s.boilingK() - s.engineOutK()
+                Margin.coolantK(plant.resolved(), s.engineOutK()), Margin.boilingK(s.boilingK(), s.engineOutK())
             };
         }
         return new double[] {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};

@@ -5,6 +5,7 @@ import headertank.calc.choice.FanDrive;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.Battery;
 import headertank.calc.electric.ElectricBalance;
+import headertank.calc.rating.Margin;
 import headertank.calc.rating.Plant;
 import headertank.calc.result.RunResult;
 import headertank.calc.sensor.SensorReading;
@@ -238,7 +239,7 @@ final class Recorder implements ODEStepHandler {
                 peaks.coolantK(),
                 peaks.coolantAtS(),
                 peaks.oilK(),
-                plant.boilingK() - peaks.coolantK(),
+                Margin.boilingK(plant.boilingK(), peaks.coolantK()),
                 aboveS,
                 firstAboveS,
                 end[LumpedCar.FAN_AS] / 3600,

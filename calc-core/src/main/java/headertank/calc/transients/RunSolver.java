@@ -4,6 +4,7 @@ import headertank.calc.control.FanControlSpec;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
+import headertank.calc.rating.Margin;
 import headertank.calc.rating.Plant;
 import headertank.calc.result.RunResult;
 import java.util.Arrays;
@@ -159,7 +160,7 @@ public final class RunSolver {
                 peaks.coolantK(),
                 peaks.coolantAtS(),
                 peaks.oilK(),
-                plant.boilingK() - peaks.coolantK(),
+                Margin.boilingK(plant.boilingK(), peaks.coolantK()),
                 no,
                 no,
                 y[LumpedCar.FAN_AS] / 3600,

@@ -8,6 +8,7 @@ import headertank.calc.control.FanControlSpec;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.rating.Margin;
 import headertank.calc.rating.Plant;
 import headertank.calc.result.RunResult;
 import headertank.calc.transients.ControlComparison;
@@ -131,14 +132,14 @@ public final class WhatIfs {
     }
 
     private void add(Kind kind, boolean asIs, double set, RunResult run, Optional<RunResult> held) {
-        double limit = resolved.value(BuildField.COOLANT_LIMIT);
-        double margin = limit
-                - Math.max(run.peakCoolantK(), held.map(RunResult::peakCoolantK).orElse(0.0));
+        double margin = Margin.coolantK(
+                resolved,
+                Math.max(run.peakCoolantK(), held.map(RunResult::peakCoolantK).orElse(0.0)));
         double boiling = Math.min(
                 run.lowestBoilingMarginK(),
                 held.map(RunResult::lowestBoilingMarginK).orElse(Double.POSITIVE_INFINITY));
-        double oil = resolved.value(BuildField.OIL_LIMIT)
-                - Math.max(run.peakOilK(), held.map(RunResult::peakOilK).orElse(0.0));
+        double oil = Margin.oilK(
+                resolved, Math.max(run.peakOilK(), held.map(RunResult::peakOilK).orElse(0.0)));
         rows.add(new DrivenAgain(kind, asIs, set, verdict(run, margin, boiling, oil), margin, run, held));
     }
 

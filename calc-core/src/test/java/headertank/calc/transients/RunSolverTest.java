@@ -88,8 +88,8 @@ class RunSolverTest {
         assertThat(ramp.peakCoolantK()).isLessThan(onOff.peakCoolantK() - 2);
         assertThat(ramp.fanStarts()).isLessThan(onOff.fanStarts());
         assertThat(ramp.fanAmpereHours()).isGreaterThan(onOff.fanAmpereHours());
-        assertThat(Physics.celsius(ramp.peakCoolantK())).isCloseTo(99.5, within(3.0));
-        assertThat(Physics.celsius(onOff.peakCoolantK())).isCloseTo(104.5, within(3.0));
+        assertThat(Physics.celsius(ramp.peakCoolantK())).isCloseTo(105.6, within(0.5));
+        assertThat(Physics.celsius(onOff.peakCoolantK())).isCloseTo(111.1, within(0.5));
     }
 
     @Test

@@ -42,7 +42,22 @@ public class LogTextTest {
 
     @Test
     void aSeparatorInsideQuotesPartsNothing() {
-        List<Sample> samples = read(log("Time [s],\"Speed, by satellite [km/h]\",\"RPM\",\"Load [%]\""), f -> f);
+        List<Sample> samples = read(
+                log("Time [s],\"Speed, by satellite\",\"RPM\",\"Load [%]\""),
+                f -> new LogForm(
+                        f.log(),
+                        "",
+                        "",
+                        "",
+                        "",
+                        LogForm.Meaning.POWER,
+                        "Time [s]",
+                        "s",
+                        "Speed, by satellite",
+                        "km/h",
+                        "RPM",
+                        "Load [%]",
+                        "%"));
         assertThat(samples).hasSize(600);
         assertThat(samples.get(0).roadSpeedMPerS()).isCloseTo(50, within(1e-12));
     }
