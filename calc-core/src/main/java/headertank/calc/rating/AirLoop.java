@@ -136,16 +136,18 @@ final class AirLoop {
         return air.flow();
     }
 
-    /** What the core loses where no air is driven through it, as far as its coolant can bring it [W]. */
-    private double standingW(double hotK) {
+    /** What the core loses where no air is driven through it, from the coolant that driven air has left it [W]. */
+    private double standingW() {
         double still = plant.standingCoreWPerK(capacityWPerK());
         double brought = coolantWPerK;
-        return still > 0 && brought > 0 ? brought * -FastMath.expm1(-still / brought) * (hotK - settledAmbientK) : 0;
+        return still > 0 && brought > 0
+                ? brought * -FastMath.expm1(-still / brought) * (radiatorOutK - settledAmbientK)
+                : 0;
     }
 
     /** @return heat from block and hoses to the air under the hood, and from a core through which no air is driven [W] */
     double surfaceW(double hotK) {
-        return surfaceWPerK * (hotK - 0.5 * (airInK + airOutK)) + standingW(hotK);
+        return surfaceWPerK * (hotK - 0.5 * (airInK + airOutK)) + standingW();
     }
 
     /** @return heat that radiator, block and hoses give off [W] */
