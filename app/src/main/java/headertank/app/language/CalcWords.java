@@ -99,11 +99,4 @@ public final class CalcWords {
         }
         return figures.toArray();
     }
-
-    /** Whether a text of calc-core stands in the catalogue. */
-    boolean knows(String english) {
-        return catalogue.keys().containsKey(english)
-                || catalogue.forms().stream()
-                        .anyMatch(f -> f.pattern().matcher(english).matches());
-    }
 }

@@ -1,6 +1,7 @@
 package headertank.app.check.stored;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
@@ -11,7 +12,8 @@ import java.util.List;
  * @param code name of the sentence; {@link #PLAIN} for a text that is shown as it was stored; empty when nothing is said
  * @param arguments what stands in the sentence
  */
-public record StoredMessage(String code, List<Argument> arguments) {
+public record StoredMessage(
+        String code, @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Argument> arguments) {
 
     /** Code of a text that is shown as it was stored, with that text as its argument. */
     public static final String PLAIN = "plain";
@@ -20,7 +22,7 @@ public record StoredMessage(String code, List<Argument> arguments) {
     public static final StoredMessage NONE = new StoredMessage("", List.of());
 
     public StoredMessage {
-        arguments = List.copyOf(arguments);
+        arguments = arguments == null ? List.of() : List.copyOf(arguments);
     }
 
     /** A text that is shown as it is. */
