@@ -13,7 +13,8 @@ import java.util.List;
  * @param arguments what stands in the sentence
  */
 public record StoredMessage(
-        String code, @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Argument> arguments) {
+        String code,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Argument> arguments) {
 
     /** Code of a text that is shown as it was stored, with that text as its argument. */
     public static final String PLAIN = "plain";
