@@ -100,7 +100,9 @@ class IncidentsIT {
         assertThat(beside.expectedReadingK()).isGreaterThan(beside.predictedReadingK());
         double predicted =
                 checks.byId(good).result().duty("street").orElseThrow().coolantMarginK();
-        assertThat(beside.beforeK()).isCloseTo(predicted, Offset.offset(1e-6));
+        // The street is judged by its run, whose peak a comparison follows with the quicker stepper: within 10 mK, as
+        // PeaksOnlyTest asks of the two.
+        assertThat(beside.beforeK()).isCloseTo(predicted, Offset.offset(0.01));
     }
 
     @Test
