@@ -320,9 +320,9 @@ public final class Plant {
     }
 
     /**
-     * What a hot core loses where no air is driven through it: 20 W/m2K by natural convection and radiation off its two faces,
-     * and 45 more for the air that its own buoyancy draws: rho g beta dT H of 0.35 m and 55 K is 0.6 Pa, which drives 0.04 m/s
-     * through a core of 14 Pa per m/s (derived). Gone where the air through it carries more than some 100 W/K.
+     * What a hot core loses where no air is driven through it: 20 W/m2K by natural convection and radiation off its two faces
+     * (derived). Air that its own buoyancy draws, 0.04 m/s or 45 W/m2K more by 0.6 Pa through 14 Pa per m/s, is left out: a
+     * logged car has no room for it (published check). Gone where the air through it carries more than some 100 W/K.
      *
      * @param airWPerK heat capacity rate of the air through the core [W/K]
      * @return conductance from the core to the ambient air [W/K]
