@@ -59,8 +59,9 @@ class IntakePages {
             faults.rejectValue("newCustomerName", "customer.name.missing");
         }
         CarForm form = sent.customerId() == null ? sent : sent.withCustomer(sent.customerId());
-        boolean again = cars.isSent(form, key);
-        LookAlikes.Found alike = again ? LookAlikes.Found.NOTHING : lookAlikes.of(sent);
+        LookAlikes.Found found = lookAlikes.of(sent);
+        // Asked after the look, so that what the same form has just made at the same moment is not taken for another car.
+        LookAlikes.Found alike = cars.isSent(form, key) ? LookAlikes.Found.NOTHING : found;
         if (faults.hasErrors() || alike.isMoreThan(warned)) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return page(model, sent, "", alike);
