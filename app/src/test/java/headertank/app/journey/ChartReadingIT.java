@@ -40,7 +40,7 @@ class ChartReadingIT {
             browser.open("/duties").waitFor(".reader input");
             browser.find(".reader input").sendKeys(Keys.HOME, Keys.ARROW_RIGHT);
             String first = browser.find(".reader output").getText();
-            assertThat(first).contains("minutes: ", "km/h");
+            assertThat(first).contains(" min: ", "km/h");
             browser.find(".reader input").sendKeys(Keys.END);
             String last = browser.find(".reader output").getText();
             assertThat(last).isNotEqualTo(first);
