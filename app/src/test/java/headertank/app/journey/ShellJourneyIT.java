@@ -47,7 +47,7 @@ class ShellJourneyIT {
             }
             assertThat(browser.find("nav").findElements(By.tagName("a")))
                     .extracting(a -> a.getText())
-                    .containsExactly("Jobs", "Car comes in", "Cars", "Customers", "Parts", "Duties");
+                    .containsExactly("Jobs", "Car comes in", "Cars", "Customers", "Hot reports", "Parts", "Duties");
             assertThat(browser.complaints()).isEmpty();
         }
     }
