@@ -60,7 +60,8 @@ class IntakePages {
         }
         CarForm form = sent.customerId() == null ? sent : sent.withCustomer(sent.customerId());
         LookAlikes.Found found = lookAlikes.of(sent);
-        // Asked after the look, so that what the same form has just made at the same moment is not taken for another car.
+        // Asked after the look, so that what the same form has just made at the same moment is not taken for another
+        // car.
         LookAlikes.Found alike = cars.isSent(form, key) ? LookAlikes.Found.NOTHING : found;
         if (faults.hasErrors() || alike.isMoreThan(warned)) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());

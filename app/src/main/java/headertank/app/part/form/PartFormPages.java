@@ -60,9 +60,11 @@ class PartFormPages {
         PartForm form = PartForm.sent(sent);
         PartReader.Reading reading = reader.read(form, FieldValues.none());
         Map<String, String> faults = new HashMap<>(reading.faults());
-        boolean again = faults.isEmpty() && parts.isSent(reading.content().orElseThrow(), key);
-        if (!again) {
-            taken.fault(form, null).ifPresent(fault -> faults.putIfAbsent("name", fault));
+        Optional<String> isTaken = taken.fault(form, null);
+        // Asked after the look, so that what the same form has just made at the same moment is not taken for another
+        // part.
+        if (!faults.isEmpty() || !parts.isSent(reading.content().orElseThrow(), key)) {
+            isTaken.ifPresent(fault -> faults.putIfAbsent("name", fault));
         }
         if (faults.isEmpty()) {
             try {
