@@ -38,6 +38,7 @@ public record LogHead(
     private static final int SAMPLED_CHARACTERS = 2_000_000;
     private static final char[] SEPARATORS = {';', '\t', '|', ',', ' '};
     private static final int MOST_BETWEEN = 4;
+    private static final int MOST_JOINED = 60;
 
     public LogHead {
         headings = List.copyOf(headings);
@@ -58,6 +59,21 @@ public record LogHead(
         return Sha256.hex(text.toString());
     }
 
+    /** Whether the first rows hold more words than numbers in a column. */
+    public boolean isText(int column) {
+        int words = 0;
+        int numbers = 0;
+        for (List<String> row : rows) {
+            String cell = column < row.size() ? row.get(column) : "";
+            if (!cell.isEmpty()) {
+                boolean word = CellValue.of(cell, commaGroups) == CellValue.BAD;
+                words += word ? 1 : 0;
+                numbers += word ? 0 : 1;
+            }
+        }
+        return words > numbers;
+    }
+
     /** @throws LogRefused when there are no rows of numbers */
     public static LogHead of(LogSource source, LogLimits limits) throws IOException {
         List<String> lines = new ArrayList<>();
@@ -67,11 +83,13 @@ public record LogHead(
             int characters = 0;
             String line = feed.text();
             while (line != null) {
-                add(line, feed.number(), lines, numbers);
+                lines.add(line);
+                numbers.add(feed.number());
                 characters += line.length();
                 line = lines.size() < SAMPLED && characters < SAMPLED_CHARACTERS ? feed.text() : null;
             }
         }
+        joinHeadings(lines, numbers);
         if (lines.stream().allMatch(String::isBlank)) {
             throw new LogRefused(Reason.EMPTY);
         }
@@ -91,17 +109,33 @@ public record LogHead(
         return best.head(lines, numbers, limits);
     }
 
-    /** A quote that one line opens and the next one shuts holds a heading that was written on two lines. */
-    private static void add(String line, long number, List<String> lines, List<Long> numbers) {
-        int last = lines.size() - 1;
-        boolean odd = CellValue.count(line, '"') % 2 == 1;
-        if (odd && last >= 0 && CellValue.count(lines.get(last), '"') % 2 == 1 && !Character.isDigit(line.charAt(0))) {
-            lines.set(last, lines.get(last) + ' ' + line);
-            numbers.set(last, number);
-        } else {
-            lines.add(line);
-            numbers.add(number);
+    /**
+     * Joins lines that a quoted heading is written on: the first opens a quote that one of the next few shuts, and none of them
+     * looks like a row.
+     */
+    private static void joinHeadings(List<String> lines, List<Long> numbers) {
+        for (int i = 0; i < lines.size(); i++) {
+            int end = i;
+            boolean open = quotes(lines.get(i)) % 2 == 1;
+            while (open && end + 1 < Math.min(lines.size(), i + MOST_JOINED) && !startsAsRow(lines.get(end + 1))) {
+                end++;
+                open = quotes(lines.get(end)) % 2 == 0;
+            }
+            if (end > i && !open) {
+                lines.set(i, String.join(" ", lines.subList(i, end + 1)));
+                numbers.set(i, numbers.get(end));
+                lines.subList(i + 1, end + 1).clear();
+                numbers.subList(i + 1, end + 1).clear();
+            }
         }
+    }
+
+    private static int quotes(String line) {
+        return CellValue.count(line, '"');
+    }
+
+    private static boolean startsAsRow(String line) {
+        return line.isEmpty() || Character.isDigit(line.charAt(0));
     }
 
     private static boolean isBinary(List<String> lines) {

@@ -3,6 +3,7 @@ package headertank.app.log.file;
 import de.siegmar.fastcsv.reader.AbstractBaseCsvCallbackHandler;
 import de.siegmar.fastcsv.reader.CloseableIterator;
 import de.siegmar.fastcsv.reader.CommentStrategy;
+import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import headertank.app.log.file.LogRefused.Reason;
 import java.io.Closeable;
@@ -52,6 +53,8 @@ public final class LogRows implements Closeable {
             } while (filled() == 0);
         } catch (UncheckedIOException e) {
             throw e.getCause();
+        } catch (CsvParseException e) {
+            throw e.getCause() instanceof LogRefused refused ? refused : e;
         }
         if (++rows > limits.rows()) {
             throw new LogRefused(Reason.TOO_MANY_ROWS, line(), rows, limits.rows());

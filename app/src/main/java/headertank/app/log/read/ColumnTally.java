@@ -125,7 +125,7 @@ final class ColumnTally {
         return whole;
     }
 
-    ColumnSummary summary(String heading, String unit, double spanS) {
+    ColumnSummary summary(String heading, String unit, double spanS, boolean words) {
         boolean none = readings == 0;
         return new ColumnSummary(
                 column,
@@ -138,6 +138,6 @@ final class ColumnTally {
                 none ? CellValue.NONE : greatest,
                 spanS > 0 ? readings / spanS : CellValue.NONE,
                 longestStillS,
-                isText());
+                words || isText());
     }
 }

@@ -105,7 +105,7 @@ final class LogPass {
         }
         t = line.unfolded(t);
         if (holds) {
-            boolean goesOn = t >= heldAt && t - heldAt <= TimeLine.NEW_RUN_S;
+            boolean goesOn = t >= heldAt && t - heldAt <= TimeLine.NEW_RUN_S && !line.isNext(t);
             if (goesOn) {
                 takeHeld();
             } else {

@@ -9,8 +9,9 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -49,7 +50,7 @@ public final class LogReader {
     private static LogSummary survey(LogSource source, LogHead head, LogLimits limits) throws IOException {
         int time = head.time().map(TimeColumn::index).orElse(-1);
         int[] columns = IntStream.range(0, head.headings().size())
-                .filter(i -> i != time)
+                .filter(i -> i != time && !head.isText(i))
                 .toArray();
         Survey survey = new Survey(columns);
         LogPass pass = new LogPass(head, limits, columns, survey);
@@ -131,7 +132,9 @@ public final class LogReader {
                 }
             }
             TimeLine line = pass.timeLine();
+            Set<Long> lines = new HashSet<>();
             all.sort(Comparator.comparingLong(BadRow::line));
+            all.removeIf(b -> !lines.add(b.line()));
             List<ColumnSummary> columns = new ArrayList<>();
             for (int i = 0; i < head.headings().size(); i++) {
                 columns.add(column(head, i, line.lengthS()));
@@ -158,7 +161,7 @@ public final class LogReader {
                     .findFirst()
                     .orElseGet(() -> new ColumnTally(index));
             String unit = head.headings().get(index).unit();
-            return tally.summary(head.headings().get(index).text(), unit, spanS);
+            return tally.summary(head.headings().get(index).text(), unit, spanS, head.isText(index));
         }
     }
 

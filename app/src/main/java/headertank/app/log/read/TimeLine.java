@@ -83,6 +83,11 @@ final class TimeLine {
         return t < last;
     }
 
+    /** Whether it follows the row above as if nothing had been in between. */
+    boolean isNext(double t) {
+        return t >= last && t - last <= gapS;
+    }
+
     boolean isSame(double t) {
         return t == last;
     }

@@ -345,7 +345,7 @@ final class LogCorpus {
                 i -> 100.0 * (400 + 10 * i)));
         all.add(beside("boost in psi", "Boost [psi]", i -> number(-5 + 0.5 * i), BOOST, "psi", i ->
                 (-5 + 0.5 * i) * 6894.757293168361));
-        all.add(beside("hPa of the air", "Barometric pressure [hPa]", i -> "1013", BAROMETER, "mbar", i -> 101_300));
+        all.add(beside("hPa of the air", "Barometric pressure [hPa]", i -> "1013", BAROMETER, "hPa", i -> 101_300));
         all.add(beside("per cent", "Throttle position [%]", i -> number(2.5 * i), THROTTLE, "%", i -> 0.025 * i));
         all.add(beside("per cent by its values", "TPS", i -> number(2.5 * i + 0.25), THROTTLE, "%", i -> 0.025 * i + 0.0025));
         all.add(beside("a share of one", "Throttle", i -> number(i / 64.0), THROTTLE, "of 1", i -> i / 64.0));
