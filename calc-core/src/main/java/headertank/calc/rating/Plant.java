@@ -166,6 +166,7 @@ public final class Plant {
         OilCooling cooler = r.option(BuildField.OIL_COOLER, OilCooling.class);
         return new OilCoolers(
                 r.value(BuildField.ENGINE_DISPLACEMENT),
+                (int) Math.rint(r.value(BuildField.ENGINE_CYLINDERS)),
                 cooler.byCoolant(),
                 cooler.byAir() ? r.value(BuildField.OIL_COOLER_CONDUCTANCE) : 0,
                 !cooler.byAir() || r.is(BuildField.OIL_COOLER_PLACE, OilCoolerPlace.ELSEWHERE)

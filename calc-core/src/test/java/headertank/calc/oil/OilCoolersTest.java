@@ -26,6 +26,7 @@ class OilCoolersTest {
     /** Stock cars on a motorway run their oil at 95 to 120 deg C: common practice, no source. */
     @ParameterizedTest
     @CsvSource({
+        "PETROL_NATURAL, 55, 1.0, NONE",
         "PETROL_NATURAL, 85, 1.5, NONE",
         "PETROL_NATURAL, 85, 1.5, COOLANT",
         "PETROL_NATURAL, 150, 2.4, COOLANT",
@@ -83,7 +84,7 @@ class OilCoolersTest {
     }
 
     private static OilCoolers coolers(OilCoolerPlace place) {
-        return new OilCoolers(3e-3, false, 380, place, OilThermostat.NONE, 1);
+        return new OilCoolers(3e-3, 6, false, 380, place, OilThermostat.NONE, 1);
     }
 
     private static Build.Builder stock(double kilowatts, double litres) {
