@@ -26,7 +26,6 @@ public final class StandingCore {
     private static final double CORE_K = Physics.kelvin(88);
     private static final double DAY_K = Physics.kelvin(28);
     private static final double BEHIND_K = Physics.kelvin(58);
-    private static final double STEFAN_BOLTZMANN = 5.670374e-8;
     private static final double EMISSIVITY = 0.9;
     private static final double HOSES_AND_TANKS_M2 = 0.25;
     private static final double CHIMNEY_M = 0.5;
@@ -76,7 +75,7 @@ public final class StandingCore {
                 + 0.387
                         * FastMath.pow(rayleigh, 1.0 / 6)
                         / FastMath.pow(1 + FastMath.pow(0.492 / prandtl, 9.0 / 16), 8.0 / 27);
-        double radiation = EMISSIVITY * STEFAN_BOLTZMANN * (CORE_K * CORE_K + DAY_K * DAY_K) * (CORE_K + DAY_K);
+        double radiation = EMISSIVITY * Physics.STEFAN_BOLTZMANN * (CORE_K * CORE_K + DAY_K * DAY_K) * (CORE_K + DAY_K);
         return root * root * conductivity / heightM + radiation;
     }
 }

@@ -31,9 +31,7 @@ import java.util.function.Function;
 public final class DutyRater {
 
     /** Outcome of a sample that could not be solved: it counts as beyond every limit. */
-    private static final double[] FAILED = {
-        Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY
-    };
+    static final double[] FAILED = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
 
     private DutyRater() {}
 
@@ -152,7 +150,8 @@ public final class DutyRater {
         double[] coolant = margins.stream().mapToDouble(m -> m[0]).toArray();
         double[] boiling = margins.stream().mapToDouble(m -> m[1]).toArray();
         Distribution margin = Distribution.of(coolant);
-        SampledMargin oil = SampledMargin.of(margins.stream().mapToDouble(m -> m[2]).toArray());
+        SampledMargin oil =
+                SampledMargin.of(margins.stream().mapToDouble(m -> m[2]).toArray());
         DutyOutcome outcome =
                 nominal.sampled(margin, Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0), oil);
         return informed
@@ -172,8 +171,8 @@ public final class DutyRater {
     }
 
     private static boolean isSure(List<double[]> margins, int which, List<Double> turns) {
-        double p =
-                Distribution.shareBelow(margins.stream().mapToDouble(m -> m[which]).toArray(), 0);
+        double p = Distribution.shareBelow(
+                margins.stream().mapToDouble(m -> m[which]).toArray(), 0);
         double error = Distribution.standardError(p, margins.size());
         return turns.stream().allMatch(t -> error <= 0.25 * Math.abs(p - t));
     }

@@ -64,7 +64,8 @@ public record OilCoolers(
      */
     public OilSpec at(double engineSpeedPerS, double roadSpeedMPerS, double coreFaceMPerS) {
         double films = FastMath.pow(Math.max(SLOWEST_PER_S, engineSpeedPerS) / REFERENCE_PER_S, 0.6);
-        double walls = FastMath.pow(displacementM3 / BLOCK_AT_M3, 2.0 / 3) * FastMath.cbrt(cylinders / BLOCK_AT_CYLINDERS);
+        double walls =
+                FastMath.pow(displacementM3 / BLOCK_AT_M3, 2.0 / 3) * FastMath.cbrt(cylinders / BLOCK_AT_CYLINDERS);
         double toCoolant = (plateCooler ? 2 : 1) * BLOCK_W_PER_K * walls * films;
         double sump = sumpWPerK(roadSpeedMPerS);
         double cooler = airCoolerWPerK(roadSpeedMPerS, coreFaceMPerS);

@@ -26,7 +26,6 @@ class OilCoolersTest {
     /** Stock cars on a motorway run their oil at 95 to 120 deg C: common practice, no source. */
     @ParameterizedTest
     @CsvSource({
-        "PETROL_NATURAL, 55, 1.0, NONE",
         "PETROL_NATURAL, 85, 1.5, NONE",
         "PETROL_NATURAL, 85, 1.5, COOLANT",
         "PETROL_NATURAL, 150, 2.4, COOLANT",
