@@ -35,7 +35,7 @@ class OilBySamplesTest {
 
     @Test
     void oilFarBelowIsAGoAndFarAboveIsNone() {
-        assertThat(oil(RATER.rate(keeping(45), List.of(StandardDuties.TRACK), SAMPLES)
+        assertThat(oil(RATER.rate(keeping(38), List.of(StandardDuties.TRACK), SAMPLES)
                                 .duty("track"))
                         .verdict())
                 .isEqualTo(Verdict.GO);
