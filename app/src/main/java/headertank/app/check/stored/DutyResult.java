@@ -2,8 +2,12 @@ package headertank.app.check.stored;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import headertank.app.check.stored.StoredMessage.Amount;
+import headertank.calc.verdict.VerdictText;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * One duty of a stored check. All numbers in SI.
@@ -19,6 +23,7 @@ import java.util.Optional;
  * @param judgement steady margin and margin at the run's peak, and which of them count
  * @param run the run over time, for a duty with a schedule
  * @param whatIfs the same schedule with one thing changed or broken; for a duty with a schedule and electric fans
+ * @param hottestDay the hottest day on which the duty is expected to hold; empty in a check of before it was looked for
  */
 public record DutyResult(
         String id,
@@ -36,9 +41,11 @@ public record DutyResult(
         List<PointResult> points,
         Optional<Judgement> judgement,
         Optional<StoredRun> run,
-        List<WhatIf> whatIfs) {
+        List<WhatIf> whatIfs,
+        Optional<HottestDay> hottestDay) {
 
     public DutyResult {
+        hottestDay = hottestDay == null ? Optional.empty() : hottestDay;
         marginSpread = marginSpread == null ? Optional.empty() : marginSpread;
         judgement = judgement == null ? Optional.empty() : judgement;
         run = run == null ? Optional.empty() : run;
@@ -63,9 +70,44 @@ public record DutyResult(
         return marginSpread.flatMap(Range::samples).orElse(ofCheck);
     }
 
+    /**
+     * The hottest day on which the duty is expected to hold, judged as the verdict is: never at odds with the margin.
+     *
+     * @param ambientK air around the car [K]; infinite when it still holds at {@code triedToK}, minus infinity when it never does
+     * @param decidingPoint id of the operating point that decides there
+     * @param byRun whether the peak of the run meets the limit there rather than a steady state
+     * @param triedToK hottest air that was tried [K]
+     */
+    public record HottestDay(double ambientK, String decidingPoint, boolean byRun, double triedToK) {}
+
     /** What the verdict rests on. */
     public record FindingLine(
-            String code, StoredVerdict verdict, Amount figure, StoredMessage text, StoredMessage doThis) {}
+            String code, StoredVerdict verdict, Amount figure, StoredMessage text, StoredMessage doThis) {
+
+        private static final Set<String> HOLDING = Arrays.stream(VerdictText.values())
+                .filter(VerdictText::holds)
+                .map(VerdictText::code)
+                .collect(Collectors.toUnmodifiableSet());
+
+        private static final Set<String> MARGINS = Set.of("COOLANT_MARGIN", "BOILING_MARGIN", "OIL_MARGIN");
+
+        /** The sign that stands before it: what it says decides, not only what it lets the car do. */
+        @JsonIgnore
+        public FindingSign sign() {
+            return switch (verdict) {
+                case NO_GO -> FindingSign.STOP;
+                case GO_WITH_CONDITIONS -> FindingSign.CONDITION;
+                case GO -> holds() ? FindingSign.HOLDS : FindingSign.NOTE;
+            };
+        }
+
+        /** A sentence of format 1 has no code of its own: there a margin says that it holds while it is not below 0. */
+        private boolean holds() {
+            return text.code().equals(StoredMessage.PLAIN)
+                    ? MARGINS.contains(code) && figure.si() >= 0 || code.equals("COOLANT_PROBABILITY")
+                    : HOLDING.contains(text.code());
+        }
+    }
 
     /** What a duty's verdict comes from. */
     public enum JudgedBy {
