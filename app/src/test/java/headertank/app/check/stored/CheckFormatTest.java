@@ -3,9 +3,9 @@ package headertank.app.check.stored;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import headertank.app.check.Drifter;
 import headertank.app.check.figure.FigureText;
 import headertank.app.check.figure.FigureTextTest;
-import headertank.app.check.Drifter;
 import headertank.app.check.snapshot.Snapshot;
 import headertank.app.check.stored.StoredMessage.Amount;
 import headertank.app.check.stored.StoredMessage.AmountKind;
