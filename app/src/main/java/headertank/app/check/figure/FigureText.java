@@ -91,6 +91,11 @@ public final class FigureText {
                 .orElse("");
     }
 
+    /** What stands before a finding. */
+    public FindingSign sign(DutyResult.FindingLine finding) {
+        return FindingSign.of(finding);
+    }
+
     /** A difference of temperatures with its sign. */
     public String difference(double kelvin) {
         if (Double.isNaN(kelvin)) {

@@ -2,12 +2,8 @@ package headertank.app.check.stored;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import headertank.app.check.stored.StoredMessage.Amount;
-import headertank.calc.verdict.VerdictText;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * One duty of a stored check. All numbers in SI.
@@ -82,32 +78,7 @@ public record DutyResult(
 
     /** What the verdict rests on. */
     public record FindingLine(
-            String code, StoredVerdict verdict, Amount figure, StoredMessage text, StoredMessage doThis) {
-
-        private static final Set<String> HOLDING = Arrays.stream(VerdictText.values())
-                .filter(VerdictText::holds)
-                .map(VerdictText::code)
-                .collect(Collectors.toUnmodifiableSet());
-
-        private static final Set<String> MARGINS = Set.of("COOLANT_MARGIN", "BOILING_MARGIN", "OIL_MARGIN");
-
-        /** The sign that stands before it: what it says decides, not only what it lets the car do. */
-        @JsonIgnore
-        public FindingSign sign() {
-            return switch (verdict) {
-                case NO_GO -> FindingSign.STOP;
-                case GO_WITH_CONDITIONS -> FindingSign.CONDITION;
-                case GO -> holds() ? FindingSign.HOLDS : FindingSign.NOTE;
-            };
-        }
-
-        /** A sentence of format 1 has no code of its own: there a margin says that it holds while it is not below 0. */
-        private boolean holds() {
-            return text.code().equals(StoredMessage.PLAIN)
-                    ? MARGINS.contains(code) && figure.si() >= 0 || code.equals("COOLANT_PROBABILITY")
-                    : HOLDING.contains(text.code());
-        }
-    }
+            String code, StoredVerdict verdict, Amount figure, StoredMessage text, StoredMessage doThis) {}
 
     /** What a duty's verdict comes from. */
     public enum JudgedBy {

@@ -17,13 +17,9 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Stated;
-import headertank.calc.verdict.Finding;
-import headertank.calc.verdict.VerdictText;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -211,53 +207,6 @@ class CheckFormatTest {
         assertThat(shown.hottestDay(before))
                 .as("an endless stay says nothing of a run")
                 .isEqualTo(drift.decidedByRun() ? "not computed" : shown.hottestDay(drift));
-    }
-
-    /** A tick before bad news would be read as good news. */
-    @Test
-    void onlyWhatSaysThatALimitIsKeptHasATick() {
-        Set<String> ticked = new TreeSet<>();
-        for (StoredVerdict verdict : StoredVerdict.values()) {
-            for (VerdictText text : VerdictText.values()) {
-                for (Finding.Code code : Finding.Code.values()) {
-                    DutyResult.FindingLine line = new DutyResult.FindingLine(
-                            code.name(),
-                            verdict,
-                            new Amount(3, AmountKind.TEMPERATURE_DIFFERENCE),
-                            new StoredMessage(text.code(), List.of()),
-                            StoredMessage.NONE);
-                    if (line.sign() == FindingSign.HOLDS) {
-                        assertThat(verdict).isEqualTo(StoredVerdict.GO);
-                        ticked.add(text.name());
-                    }
-                    assertThat(line.sign() == FindingSign.STOP).isEqualTo(verdict == StoredVerdict.NO_GO);
-                }
-            }
-        }
-        assertThat(ticked).containsExactly("BELOW_BOILING", "MARGIN", "MARGIN_UNCERTAIN", "OIL_BELOW_LIMIT");
-        assertThat(plain("ALTERNATOR", 3).sign()).isEqualTo(FindingSign.NOTE);
-        assertThat(plain("OUTSIDE_SOURCE_RANGE", 3).sign()).isEqualTo(FindingSign.NOTE);
-        assertThat(plain("OIL_MARGIN", -3).sign()).isEqualTo(FindingSign.NOTE);
-        assertThat(plain("OIL_MARGIN", 3).sign()).isEqualTo(FindingSign.HOLDS);
-        assertThat(unknown("a-policy-of-others.all-well").sign()).isEqualTo(FindingSign.NOTE);
-    }
-
-    private static DutyResult.FindingLine plain(String code, double si) {
-        return new DutyResult.FindingLine(
-                code,
-                StoredVerdict.GO,
-                new Amount(si, AmountKind.TEMPERATURE_DIFFERENCE),
-                StoredMessage.plain("as it was stored"),
-                StoredMessage.NONE);
-    }
-
-    private static DutyResult.FindingLine unknown(String code) {
-        return new DutyResult.FindingLine(
-                "COOLANT_MARGIN",
-                StoredVerdict.GO,
-                new Amount(3, AmountKind.TEMPERATURE_DIFFERENCE),
-                new StoredMessage(code, List.of()),
-                StoredMessage.NONE);
     }
 
     @Test
