@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonIgnore;
 import headertank.app.check.stored.StoredMessage.Amount;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One duty of a stored check. All numbers in SI.
@@ -100,13 +101,15 @@ public record DutyResult(
         return verdict == StoredVerdict.NO_GO;
     }
 
-    /** Name of an operating point that has a steady state, or its id. */
+    /** What the duty's author calls an operating point, or its id. */
     public String pointLabel(String pointId) {
-        return points.stream()
-                .filter(p -> p.id().equals(pointId))
-                .map(PointResult::label)
-                .findFirst()
-                .orElse(pointId);
+        Stream<String> steady =
+                points.stream().filter(p -> p.id().equals(pointId)).map(PointResult::label);
+        Stream<String> driven = run.stream()
+                .flatMap(r -> r.phases().stream())
+                .filter(p -> p.summary().pointId().equals(pointId))
+                .map(StoredRun.Phase::label);
+        return Stream.concat(steady, driven).findFirst().orElse(pointId);
     }
 
     /** The what-if of a kind, if it was driven. */
