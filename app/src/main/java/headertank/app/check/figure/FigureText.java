@@ -58,6 +58,43 @@ public final class FigureText {
         return kelvin == Double.POSITIVE_INFINITY ? text("check.no-day") : temperature(kelvin);
     }
 
+    /**
+     * The hottest day on which a duty is expected to hold. A check of before it was looked for has one where a steady state decided,
+     * and none where the run did.
+     */
+    public String hottestDay(DutyResult duty) {
+        if (duty.hottestDay().isEmpty()) {
+            return duty.decidedByRun()
+                    ? text("check.not-computed")
+                    : duty.deciding()
+                            .steady()
+                            .map(s -> day(s.limitingAmbientK()))
+                            .orElseGet(() -> text("check.hottest-day.never"));
+        }
+        DutyResult.HottestDay day = duty.hottestDay().get();
+        if (Double.isInfinite(day.ambientK())) {
+            return day.ambientK() < 0
+                    ? text("check.hottest-day.never")
+                    : text("check.hottest-day.above", temperature(day.triedToK()));
+        }
+        return temperature(day.ambientK());
+    }
+
+    /** What meets the limit on that day; empty where no such day was found. */
+    public String hottestDayBy(DutyResult duty) {
+        return duty.hottestDay()
+                .filter(d -> Double.isFinite(d.ambientK()))
+                .map(d -> text(
+                        d.byRun() ? "check.hottest-day.run" : "check.hottest-day.steady",
+                        point(duty, d.decidingPoint())))
+                .orElse("");
+    }
+
+    /** What stands before a finding. */
+    public FindingSign sign(DutyResult.FindingLine finding) {
+        return FindingSign.of(finding);
+    }
+
     /** A difference of temperatures with its sign. */
     public String difference(double kelvin) {
         if (Double.isNaN(kelvin)) {
