@@ -101,9 +101,9 @@ public final class Plant {
         this.boilingK = coolant.boilingK(capPressurePa()) + f.liquid().boilingOffsetK();
     }
 
-    /** @return the models as published for this car */
+    /** @return the models for this car: as published, moved by what was learned of it */
     public static Plant of(Resolved resolved) {
-        return new Plant(resolved, ModelFactors.NOMINAL);
+        return new Plant(resolved, ModelFactors.of(resolved.learned()));
     }
 
     /** @return the models at these factors for this car */
