@@ -43,7 +43,8 @@ public class DemoData {
         start.getObject().run(null);
         people.actAs(login("TECHNICIAN").getKey());
         long car = car("DEMO 02");
-        long signed = checks.run(car, 1);
+        long before = checks.run(car, 1);
+        long signed = checks.run(car("DEMO 03"), 1);
         checks.sign(signed, new SignOffForm(Decision.HOLD_BACK, "Waits for a second look.", List.of()));
         long check = checks.run(car, 2);
         long incident = jdbc.sql("""
@@ -52,7 +53,7 @@ public class DemoData {
                         select r.shop_id, r.car_id, r.id, :check, now(), 'drift', 'third run in a row', 306.15, 391.15, 'HEAD',
                                r.author_id
                         from revision r where r.car_id = :car and r.number = 2 returning id""")
-                .param("check", signed)
+                .param("check", before)
                 .param("car", car)
                 .query(Long.class)
                 .single();
