@@ -87,11 +87,31 @@
     });
     const all = page.querySelectorAll('.ho-item');
     const count = (which) => [...all].filter((one) => one.dataset[which] === 'true').length;
+    const way = document.getElementById('ho-next');
+    if (way) {
+      way.hidden = count('missing') === 0;
+    }
     page.querySelector('.ho-progress').textContent = text.progress
       .replace('%done', all.length - count('missing'))
       .replace('%all', all.length)
       .replace('%open', count('open'));
   };
+
+  // ---- the way to the next item that is open, wherever the page stands
+
+  const next = () => {
+    const open = [...page.querySelectorAll('.ho-item[data-missing="true"]')];
+    const below = page.querySelector('.ho-bar').getBoundingClientRect().bottom + 8;
+    return open.find((one) => one.getBoundingClientRect().top > below) ?? open[0];
+  };
+  document.getElementById('ho-next')?.addEventListener('click', (event) => {
+    const one = next();
+    if (one) {
+      event.preventDefault();
+      one.scrollIntoView();
+      one.querySelector('.ho-entry input:not([type=hidden]), .ho-entry button')?.focus({ preventScroll: true });
+    }
+  });
 
   const putCard = (item, html) => {
     const old = card(item);

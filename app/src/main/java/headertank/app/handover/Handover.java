@@ -83,6 +83,14 @@ public record Handover(
         return lines.stream().filter(l -> l.item().stage() == stage).toList();
     }
 
+    /** Key of the first item of which nothing is entered; empty when there is none. */
+    public Optional<String> firstMissing() {
+        return lines.stream()
+                .filter(ChecklistLine::isMissing)
+                .map(l -> l.item().key())
+                .findFirst();
+    }
+
     public Optional<ChecklistLine> line(String item) {
         return lines.stream().filter(l -> l.item().key().equals(item)).findFirst();
     }

@@ -6,6 +6,7 @@ import headertank.app.check.stored.CheckResult.FlagLine;
 import headertank.app.gate.CarFault;
 import headertank.app.handover.Handover;
 import headertank.app.handover.item.CheckItem;
+import headertank.app.handover.item.ChecklistLine;
 import headertank.app.handover.item.ChecklistTask;
 import headertank.app.handover.item.MeasuredQuantity;
 import headertank.app.handover.item.ReadingComparison;
@@ -80,8 +81,11 @@ public class HandoverText {
         return figures.label(item.field());
     }
 
-    public List<String> cautions(CheckItem item) {
-        return item.cautions().stream()
+    /** What to look out for in these items, each caution once. */
+    public List<String> cautions(List<ChecklistLine> lines) {
+        return lines.stream()
+                .flatMap(line -> line.item().cautions().stream())
+                .distinct()
                 .map(c -> text("handover.caution." + c.name()))
                 .toList();
     }

@@ -20,6 +20,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -77,6 +78,7 @@ class HandoverJourneyIT {
             browser.find("#item-belt-run input[type=file]").sendKeys(photo.toString());
             browser.find("#item-belt-run input[name=caption]").sendKeys("Belt from the front");
             browser.tap("#item-belt-run .ho-photo button");
+            browser.tap("#item-leaks-hot .ho-rest summary");
             browser.find("#item-leaks-hot textarea").sendKeys("only typed");
             browser.waitUntil(() -> bar(browser).contains("Waiting to send: 3"));
             assertThat(browser.find("#item-hoses").getText()).contains("waiting to be sent");
@@ -96,6 +98,44 @@ class HandoverJourneyIT {
             assertThat(browser.find(".ho-progress").getText()).startsWith("2 of ");
             assertThat(rows("measurement")).isEqualTo(2);
         }
+    }
+
+    @Test
+    void theNextOpenItemIsOneTapAwayAndSoIsTheDecision() {
+        try (Browser browser = Browser.at(port)) {
+            browser.signIn(login, People.PASSWORD);
+            browser.width(390).touch().open("/checks/" + check + "/handover");
+            assertThat(browser.all(".ho-stage > .ho-caution").stream()
+                            .map(WebElement::getText)
+                            .toList())
+                    .isNotEmpty();
+            for (WebElement stage : browser.all(".ho-stage")) {
+                assertThat(stage.findElements(By.cssSelector(".ho-caution")).stream()
+                                .map(WebElement::getText)
+                                .toList())
+                        .doesNotHaveDuplicates();
+            }
+            List<WebElement> two = browser.all("#item-hoses .ho-two button");
+            assertThat(two).hasSize(2).allSatisfy(b -> assertThat(b.isDisplayed())
+                    .isTrue());
+            assertThat(two.get(0).getLocation().getY())
+                    .isEqualTo(two.get(1).getLocation().getY());
+
+            String first = nextItem(browser);
+            String second = nextItem(browser);
+            assertThat(second).isNotEqualTo(first);
+            browser.tap("#" + second + " .ho-two button:first-child");
+            browser.tap(".ho-ways a:last-child");
+            browser.waitUntil(() -> browser.path().endsWith("/handover/decision"));
+        }
+    }
+
+    /** Where the way to the next open item leads. */
+    private static String nextItem(Browser browser) {
+        browser.find("#ho-next").click();
+        return (String) browser.script("const under = document.querySelector('.ho-bar').getBoundingClientRect().bottom;"
+                + "return [...document.querySelectorAll('.ho-item[data-missing=true]')]"
+                + ".find(e => e.getBoundingClientRect().bottom > under).id");
     }
 
     @Test
