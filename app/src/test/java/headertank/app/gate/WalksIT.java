@@ -249,11 +249,12 @@ class WalksIT {
     }
 
     private boolean done(Role role, MockHttpServletRequestBuilder request) throws Exception {
-        int status = mvc.perform(request.with(csrf()).with(who.get(role)))
-                .andReturn()
-                .getResponse()
-                .getStatus();
-        assertThat(status).isIn(302, 303, 403, 409, 422);
+        var answer = mvc.perform(request.with(csrf()).with(who.get(role))).andReturn();
+        int status = answer.getResponse().getStatus();
+        assertThat(status)
+                .as("%s by %s with %s", answer.getRequest().getRequestURI(), role, answer.getRequest().getParameterMap()
+                        .keySet())
+                .isIn(302, 303, 403, 409, 422);
         return status < 400;
     }
 

@@ -74,7 +74,7 @@ public class AskedItems {
     /**
      * Leaves an item out for a duty, or asks it again, of cars that are rated from now on.
      *
-     * @throws ConflictException when the item is one that is always asked
+     * @throws ConflictException when the item is one that is always asked, or somebody else has decided the same meanwhile
      */
     @Transactional
     public void change(String dutyId, AskedItemForm form) {
@@ -86,6 +86,13 @@ public class AskedItems {
         }
         String said = dutyId + " " + form;
         forms.once(user.shopId(), form.key(), "asked_item", said, () -> {
+            AskedItem now = store.now(user.shopId(), dutyId).stream()
+                    .filter(i -> i.item().equals(form.item()))
+                    .findFirst()
+                    .orElse(null);
+            if ((now == null || now.asked()) == form.asked()) {
+                throw new ConflictException("handover.asked.meanwhile");
+            }
             long id = store.insert(user.shopId(), user.accountId(), dutyId, form);
             audit.record(
                     form.asked() ? "list.item-asked" : "list.item-left-out",
