@@ -26,6 +26,7 @@ record FormOnPage(String action, boolean multipart, Map<String, String> values, 
 
     private static FormOnPage read(Element form) {
         Map<String, String> values = new LinkedHashMap<>();
+        form.select("input[type=file]").remove();
         ((FormElement) form)
                 .formData()
                 .forEach(field -> values.merge(field.key(), field.value(), (one, other) -> one));

@@ -79,7 +79,6 @@ class WalksIT {
     private final Map<Role, RequestPostProcessor> who = new EnumMap<>(Role.class);
     private long car;
     private int saved;
-    private int changed;
     private int refused;
     private int together;
 
@@ -279,7 +278,7 @@ class WalksIT {
             case CHANGE_LIST ->
                 post("/duties/street/list")
                         .param("item", LOOKED_AT)
-                        .param("asked", String.valueOf(++changed % 2 == 0))
+                        .param("asked", String.valueOf(isLeftOut()))
                         .param("reason", "as the season goes");
             case SEND_BACK -> decision(list, "SEND_BACK");
             case DECIDE_LEAVES -> decision(list, "DELIVER");
@@ -317,6 +316,16 @@ class WalksIT {
                 .param("key", UUID.randomUUID().toString())
                 .param("outcome", outcome)
                 .param("reason", "hose rubs");
+    }
+
+    /** Whether the shop leaves out now what the walks look at. */
+    private boolean isLeftOut() {
+        return jdbc.sql("""
+                        select coalesce((select not asked from asked_item where shop_id = (select shop_id from car where id = :car)
+                                         order by id desc limit 1), false)""")
+                .param("car", car)
+                .query(Boolean.class)
+                .single();
     }
 
     private boolean saveRevision(Role role) throws Exception {
