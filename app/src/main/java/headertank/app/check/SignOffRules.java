@@ -84,7 +84,7 @@ final class SignOffRules {
     }
 
     private static boolean isNamed(DutyResult duty, String remark, FigureText shown) {
-        return Stream.of(duty.label(), shown.said(duty.label()))
+        return Stream.of(duty.label(), shown.duty(duty))
                 .map(label -> name(label).toLowerCase(Locale.ROOT))
                 .anyMatch(remark::contains);
     }
@@ -95,6 +95,6 @@ final class SignOffRules {
     }
 
     private static String labels(List<DutyResult> duties, FigureText shown) {
-        return duties.stream().map(d -> name(shown.said(d.label()))).collect(Collectors.joining(", "));
+        return duties.stream().map(d -> name(shown.duty(d))).collect(Collectors.joining(", "));
     }
 }

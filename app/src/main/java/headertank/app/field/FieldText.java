@@ -1,6 +1,5 @@
 package headertank.app.field;
 
-import headertank.app.language.CalcWords;
 import headertank.app.language.ModelWords;
 import headertank.app.unit.DecimalSign;
 import headertank.app.unit.Dimension;
@@ -27,26 +26,19 @@ import org.springframework.stereotype.Component;
 public final class FieldText {
 
     private final MessageSource messages;
-    private final CalcWords calcWords;
     private final ModelWords modelWords;
     private final Supplier<UnitSystem> units;
     private final Supplier<Rater> rater;
 
-    public FieldText(
-            MessageSource messages,
-            CalcWords calcWords,
-            ModelWords modelWords,
-            Supplier<UnitSystem> units,
-            Supplier<Rater> rater) {
+    public FieldText(MessageSource messages, ModelWords modelWords, Supplier<UnitSystem> units, Supplier<Rater> rater) {
         this.messages = messages;
-        this.calcWords = calcWords;
         this.modelWords = modelWords;
         this.units = units;
         this.rater = rater;
     }
 
     public String label(BuildField field) {
-        return message("field." + field.key(), field.label());
+        return message("field." + field.key(), field.key());
     }
 
     /** A sentence that helps with the field, empty when it needs none. */
@@ -55,27 +47,22 @@ public final class FieldText {
     }
 
     public String group(FieldGroup group) {
-        return message("group." + group.name(), group.label());
+        return message("group." + group.name(), group.name());
     }
 
     public String carClass(CarClass carClass) {
-        return message("carClass." + carClass.name(), carClass.label());
+        return message("carClass." + carClass.name(), carClass.name());
     }
 
     /** Name of a duty; its id when no such duty is installed any more. */
     public String duty(String dutyId) {
         Duty duty = rater.get().duties().get(dutyId);
-        return message("duty." + dutyId, duty == null ? dutyId : said(duty.label()));
+        return modelWords.duty(dutyId, duty == null ? dutyId : duty.label(), LocaleContextHolder.getLocale());
     }
 
     /** What calc-core says, in the language and units of the reader. */
     public String said(Message message) {
         return modelWords.of(message);
-    }
-
-    /** Name of something of calc-core, in the language of the page. */
-    public String said(String english) {
-        return calcWords.of(english);
     }
 
     /** Names of duties in one piece. */
@@ -98,7 +85,7 @@ public final class FieldText {
                         .map(p -> p.label())
                         .findFirst()
                         .orElse(pointId);
-        return said(known);
+        return modelWords.point(dutyId, pointId, known, LocaleContextHolder.getLocale());
     }
 
     /** A stated value in the shop's units, or the option's words. */
@@ -150,7 +137,7 @@ public final class FieldText {
     public String option(BuildField field, String token) {
         String core =
                 field == BuildField.CORE_CLASS ? rater.get().coreClassLabels().get(token) : null;
-        return message("option." + field.key() + "." + token, core == null ? token : said(core));
+        return message("option." + field.key() + "." + token, core == null ? token : core);
     }
 
     public String provenance(Provenance from) {

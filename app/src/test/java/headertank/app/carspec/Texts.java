@@ -20,11 +20,6 @@ public final class Texts {
         messages.addMessage("spec.fault.range", Locale.ENGLISH, "{1} to {2}");
         messages.addMessage("spec.fault.count", Locale.ENGLISH, "whole {1} to {2}");
         messages.addMessage("spec.fault.option", Locale.ENGLISH, "no option {0}");
-        return new FieldText(
-                messages,
-                MessageSources.calcWords(),
-                MessageSources.modelWords(),
-                () -> UnitSystem.METRIC,
-                () -> rater);
+        return new FieldText(messages, MessageSources.modelWords(), () -> UnitSystem.METRIC, () -> rater);
     }
 }

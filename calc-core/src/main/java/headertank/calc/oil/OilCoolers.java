@@ -2,7 +2,6 @@ package headertank.calc.oil;
 
 import headertank.calc.choice.OilCoolerPlace;
 import headertank.calc.quantity.OutOfRangeException;
-import headertank.calc.quantity.Range;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -47,8 +46,8 @@ public record OilCoolers(
     private static final double FACE_M_PER_S = 6;
 
     public OilCoolers {
-        OutOfRangeException.require("oil.airCoolerWPerK", airCoolerAt30MPerSWPerK, Range.of(0, 5000));
-        OutOfRangeException.require("oil.factor", factor, Range.of(0.05, 20));
+        OutOfRangeException.require("oil.airCoolerWPerK", airCoolerAt30MPerSWPerK, 0, 5000);
+        OutOfRangeException.require("oil.factor", factor, 0.05, 20);
     }
 
     /**
@@ -58,15 +57,41 @@ public record OilCoolers(
      * @return the conductances there
      */
     public OilSpec at(double engineSpeedPerS, double roadSpeedMPerS, double coreFaceMPerS) {
+        return driven(engineSpeedPerS, roadSpeedMPerS).at(coreFaceMPerS);
+    }
+
+    /**
+     * @param engineSpeedPerS engine speed; below 5 taken as 5 [rev/s]
+     * @param roadSpeedMPerS road speed [m/s]
+     * @return what of the conductances does not change with the air through the core
+     */
+    public Driven driven(double engineSpeedPerS, double roadSpeedMPerS) {
         double films = FastMath.pow(Math.max(SLOWEST_PER_S, engineSpeedPerS) / REFERENCE_PER_S, 0.6);
         double toCoolant = (plateCooler ? 2 : 1) * BLOCK_W_PER_K_PER_M3 * displacementM3 * films;
-        double sump = sumpWPerK(roadSpeedMPerS);
-        double cooler = airCoolerWPerK(roadSpeedMPerS, coreFaceMPerS);
-        OilThermostat governing = new OilThermostat(
-                thermostat.openingK(),
-                thermostat.fullOpenK(),
-                thermostat.governedShare() > 0 ? cooler / (sump + cooler) : 0);
-        return new OilSpec(factor * toCoolant, factor * (sump + cooler), governing);
+        return new Driven(this, toCoolant, sumpWPerK(roadSpeedMPerS), roadSpeedMPerS);
+    }
+
+    /**
+     * The coolers of a car at a speed of engine and road.
+     *
+     * @param coolers the coolers
+     * @param toCoolantWPerK from oil to coolant, without the factor [W/K]
+     * @param sumpWPerK from the sump to the air, without the factor [W/K]
+     * @param roadSpeedMPerS road speed [m/s]
+     */
+    public record Driven(OilCoolers coolers, double toCoolantWPerK, double sumpWPerK, double roadSpeedMPerS) {
+
+        /**
+         * @param coreFaceMPerS velocity of the air before the core's face [m/s]
+         * @return the conductances there
+         */
+        public OilSpec at(double coreFaceMPerS) {
+            double cooler = coolers.airCoolerWPerK(roadSpeedMPerS, coreFaceMPerS);
+            OilThermostat of = coolers.thermostat;
+            OilThermostat governing = new OilThermostat(
+                    of.openingK(), of.fullOpenK(), of.governedShare() > 0 ? cooler / (sumpWPerK + cooler) : 0);
+            return new OilSpec(coolers.factor * toCoolantWPerK, coolers.factor * (sumpWPerK + cooler), governing);
+        }
     }
 
     private double sumpWPerK(double roadSpeedMPerS) {

@@ -23,7 +23,6 @@ import headertank.calc.coolant.ThermostatSpec;
 import headertank.calc.electric.AlternatorSpec;
 import headertank.calc.electric.FanStart;
 import headertank.calc.engine.EngineClass;
-import headertank.calc.engine.EngineFactors;
 import headertank.calc.engine.EngineHeat;
 import headertank.calc.engine.EngineSpec;
 import headertank.calc.fluid.Air;
@@ -94,13 +93,12 @@ public final class Plant {
                 r.value(BuildField.PUMP_FLOW),
                 r.is(BuildField.PUMP_DRIVE, PumpDrive.ELECTRIC));
         this.circuit = new CoolantCircuit(circuit(r, f, pump, thermostat));
-        this.engine = new EngineHeat(
-                engine(r), new EngineFactors(f.coolantHeat(), f.engineFriction(), f.fuelHeat(), f.loadExponent()));
+        this.engine = new EngineHeat(engine(r), f.engine());
         this.control = FanControlOf.resolved(r);
         this.alternator = AlternatorSpec.of(r.value(BuildField.ALTERNATOR), r.value(BuildField.BASE_LOAD));
         this.oil = oil(r, f);
         this.cap = new PressureCap(r.value(BuildField.CAP_PRESSURE), r.value(BuildField.CAP_HELD));
-        this.boilingK = coolant.boilingK(capPressurePa()) + f.boilingOffsetK();
+        this.boilingK = coolant.boilingK(capPressurePa()) + f.liquid().boilingOffsetK();
     }
 
     /** @return the models as published for this car */
@@ -138,10 +136,10 @@ public final class Plant {
         return new CircuitSpec(
                 pump,
                 thermostat,
-                usual.blockRatio() * f.circuit(),
-                hose * f.circuit(),
-                usual.thermostatRatio() * f.circuit(),
-                usual.bypassRatio() * f.circuit(),
+                usual.blockRatio() * f.liquid().circuit(),
+                hose * f.liquid().circuit(),
+                usual.thermostatRatio() * f.liquid().circuit(),
+                usual.bypassRatio() * f.liquid().circuit(),
                 usual.emptyHousingRatio(),
                 usual.restrictedAreaShare());
     }
@@ -172,7 +170,7 @@ public final class Plant {
                         ? OilCoolerPlace.ELSEWHERE
                         : OilCoolerPlace.BEFORE_CORE,
                 cooler.byAir() ? oilThermostat(r) : OilThermostat.NONE,
-                f.oilCoolers());
+                f.liquid().oilCoolers());
     }
 
     private static OilThermostat oilThermostat(Resolved r) {

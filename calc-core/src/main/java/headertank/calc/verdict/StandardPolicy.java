@@ -103,11 +103,9 @@ public final class StandardPolicy implements VerdictPolicy {
             return;
         }
         double p = o.probabilityTooHot();
-        Verdict v = p <= limit(Threshold.GO_PROBABILITY)
-                ? Verdict.GO
-                : p <= limit(Threshold.CONDITIONS_PROBABILITY) && margin >= 0
-                        ? Verdict.GO_WITH_CONDITIONS
-                        : Verdict.NO_GO;
+        Verdict v = margin < 0 || p > limit(Threshold.CONDITIONS_PROBABILITY)
+                ? Verdict.NO_GO
+                : p > limit(Threshold.GO_PROBABILITY) ? Verdict.GO_WITH_CONDITIONS : Verdict.GO;
         Message doThis =
                 switch (v) {
                     case GO -> Message.NONE;

@@ -3,11 +3,11 @@ package headertank.app.check.figure;
 import headertank.app.chart.CurveChart.Tick;
 import headertank.app.chart.Scale;
 import headertank.app.chart.Ticks;
+import headertank.app.check.stored.CheckLine;
 import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.StoredMessage;
 import headertank.app.check.stored.StoredMessage.Amount;
-import headertank.app.language.CalcWords;
 import headertank.app.language.FigureWords;
 import headertank.app.language.ModelWords;
 import headertank.app.unit.DecimalSign;
@@ -29,7 +29,6 @@ public final class FigureText {
 
     private final UnitSystem system;
     private final MessageSource messages;
-    private final CalcWords calcWords;
     private final ModelWords words;
     private final Function<Instant, String> when;
     private final Locale locale;
@@ -37,13 +36,11 @@ public final class FigureText {
     FigureText(
             UnitSystem system,
             MessageSource messages,
-            CalcWords calcWords,
             ModelWords words,
             Function<Instant, String> when,
             Locale locale) {
         this.system = system;
         this.messages = messages;
-        this.calcWords = calcWords;
         this.words = words;
         this.when = when;
         this.locale = locale;
@@ -57,6 +54,43 @@ public final class FigureText {
     /** A limiting ambient temperature; infinite when no day reaches it. */
     public String day(double kelvin) {
         return kelvin == Double.POSITIVE_INFINITY ? text("check.no-day") : temperature(kelvin);
+    }
+
+    /**
+     * The hottest day on which a duty is expected to hold. A check of before it was looked for has one where a steady state decided,
+     * and none where the run did.
+     */
+    public String hottestDay(DutyResult duty) {
+        if (duty.hottestDay().isEmpty()) {
+            return duty.decidedByRun()
+                    ? text("check.not-computed")
+                    : duty.deciding()
+                            .steady()
+                            .map(s -> day(s.limitingAmbientK()))
+                            .orElseGet(() -> text("check.hottest-day.never"));
+        }
+        DutyResult.HottestDay day = duty.hottestDay().get();
+        if (Double.isInfinite(day.ambientK())) {
+            return day.ambientK() < 0
+                    ? text("check.hottest-day.never")
+                    : text("check.hottest-day.above", temperature(day.triedToK()));
+        }
+        return temperature(day.ambientK());
+    }
+
+    /** What meets the limit on that day; empty where no such day was found. */
+    public String hottestDayBy(DutyResult duty) {
+        return duty.hottestDay()
+                .filter(d -> Double.isFinite(d.ambientK()))
+                .map(d -> text(
+                        d.byRun() ? "check.hottest-day.run" : "check.hottest-day.steady",
+                        point(duty, d.decidingPoint())))
+                .orElse("");
+    }
+
+    /** What stands before a finding. */
+    public FindingSign sign(DutyResult.FindingLine finding) {
+        return FindingSign.of(finding);
     }
 
     /** A difference of temperatures with its sign. */
@@ -146,16 +180,8 @@ public final class FigureText {
         return Double.isFinite(value) ? DecimalSign.in(String.format(Locale.ROOT, "%.1e", value)) : text("check.none");
     }
 
-    /** What calc-core said, in the language of the page. */
-    public String said(String english) {
-        return calcWords.of(english, locale);
-    }
-
     /** What a check says, in the language and units of the page. */
     public String said(StoredMessage message) {
-        if (message.code().equals(StoredMessage.PLAIN)) {
-            return said(((StoredMessage.Text) message.arguments().get(0)).text());
-        }
         return words.of(StoredWords.message(message), system, locale);
     }
 
@@ -173,7 +199,12 @@ public final class FigureText {
 
     /** Name of a duty. */
     public String duty(DutyResult duty) {
-        return words.duty(duty.id(), said(duty.label()), locale);
+        return words.duty(duty.id(), duty.label(), locale);
+    }
+
+    /** Name of a duty in a list of checks. */
+    public String duty(CheckLine.DutyVerdictLine line) {
+        return words.duty(line.duty(), line.label(), locale);
     }
 
     /** Name of the duty with this id; the id when there is none. */
@@ -183,7 +214,7 @@ public final class FigureText {
 
     /** Name of an operating point. */
     public String point(DutyResult duty, String id) {
-        return words.point(duty.id(), id, said(duty.pointLabel(id)), locale);
+        return words.point(duty.id(), id, duty.pointLabel(id), locale);
     }
 
     /** Name of an operating point of the duty with this id; its own id when there is none. */
