@@ -123,7 +123,13 @@ public class Accounts implements UserDetailsService {
     @Transactional
     public boolean add(String login, String name, String password, Set<Role> roles, UUID key) {
         String said = login + " " + name + " " + new TreeSet<>(roles);
-        return forms.once(user.shopId(), key, "account", said, () -> taken(login), () -> add(login, name, password, roles))
+        return forms.once(
+                        user.shopId(),
+                        key,
+                        "account",
+                        said,
+                        () -> taken(login),
+                        () -> add(login, name, password, roles))
                 .id()
                 .isPresent();
     }

@@ -325,7 +325,8 @@ public class Handovers {
                 .filter(ChecklistLine::spared)
                 .map(l -> new OpenItem(l.item().key(), l.newest().orElseThrow().note()))
                 .toList();
-        long id = decided(list, form, Stream.concat(leftOut.stream(), spared.stream()).toList());
+        long id = decided(
+                list, form, Stream.concat(leftOut.stream(), spared.stream()).toList());
         events.publishEvent(new Delivered(list.check().carId(), checkId));
         return id;
     }

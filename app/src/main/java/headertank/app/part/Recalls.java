@@ -41,8 +41,7 @@ class Recalls {
                     .orElseThrow(() -> new NotFoundException("car with this part", carId));
             if (car.reached().isPresent() != reached) {
                 rows.add(partId, carId, reached);
-                audit.record(
-                        reached ? "part.recall-reached" : "part.recall-open", "part", partId, "car " + carId);
+                audit.record(reached ? "part.recall-reached" : "part.recall-open", "part", partId, "car " + carId);
             }
             return carId;
         });

@@ -17,7 +17,8 @@ record FormOnPage(String action, boolean multipart, Map<String, String> values, 
     /** The first form of a page that leads to an address and holds all of these. */
     static FormOnPage of(String html, String action, Map<String, String> holds) {
         return Jsoup.parse(html).getElementsByTag("form").stream()
-                .filter(f -> f.attr("action").equals(action) && !f.attr("method").equals("get"))
+                .filter(f ->
+                        f.attr("action").equals(action) && !f.attr("method").equals("get"))
                 .map(FormOnPage::read)
                 .filter(f -> f.values.entrySet().containsAll(holds.entrySet()))
                 .findFirst()
@@ -27,11 +28,8 @@ record FormOnPage(String action, boolean multipart, Map<String, String> values, 
     private static FormOnPage read(Element form) {
         Map<String, String> values = new LinkedHashMap<>();
         form.select("input[type=file]").remove();
-        ((FormElement) form)
-                .formData()
-                .forEach(field -> values.merge(field.key(), field.value(), (one, other) -> one));
-        return new FormOnPage(
-                form.attr("action"), form.attr("enctype").startsWith("multipart"), values, Map.of());
+        ((FormElement) form).formData().forEach(field -> values.merge(field.key(), field.value(), (one, other) -> one));
+        return new FormOnPage(form.attr("action"), form.attr("enctype").startsWith("multipart"), values, Map.of());
     }
 
     FormOnPage with(Map<String, String> typed) {

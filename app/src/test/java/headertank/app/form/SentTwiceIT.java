@@ -8,35 +8,35 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 
 import headertank.app.account.People;
 import headertank.app.account.RouteRights;
+import headertank.app.carspec.Revisions;
 import headertank.app.carspec.SpecBuilder;
+import headertank.app.check.Checks;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.Decision;
 import headertank.app.database.DatabaseTest;
 import headertank.app.duty.OwnDuty;
+import headertank.app.field.FieldValues;
 import headertank.app.given.Given;
 import headertank.app.handover.Lists;
 import headertank.app.handover.item.ItemOutcome;
 import headertank.app.handover.photo.Pictures;
 import headertank.app.job.Jobs;
-import headertank.app.check.Checks;
-import headertank.app.carspec.Revisions;
-import headertank.app.field.FieldValues;
 import headertank.app.part.Catalogue;
 import headertank.app.part.PartContent;
 import headertank.app.part.PartKind;
 import headertank.app.part.Parts;
-import headertank.calc.carspec.CarClass;
-import java.util.Optional;
-import java.util.UUID;
 import headertank.app.shop.Role;
+import headertank.calc.carspec.CarClass;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -146,21 +146,69 @@ class SentTwiceIT {
 
     private List<Adding> all() {
         return List.of(
-                adds("/customers", "customer", OtherTab.ANOTHER_RECORD, () -> tabs("/customers/new", "/customers", Map.of("name", "Sam Example"))),
-                adds("/cars", "car", OtherTab.ANOTHER_RECORD, () -> tabs("/cars/new", "/cars", Map.of("newCustomerName", "Lee Example", "plate", "TWO 1"))),
-                adds("/intake", "car", OtherTab.NO_RECORD, () -> tabs("/intake", "/intake", Map.of("newCustomerName", "Kim Example", "plate", "TWO 2"))),
-                adds("/parts", "part", OtherTab.NO_RECORD, () -> tabs("/parts/new?kind=CAP", "/parts", Map.of("name", "Cap 13"))),
+                adds(
+                        "/customers",
+                        "customer",
+                        OtherTab.ANOTHER_RECORD,
+                        () -> tabs("/customers/new", "/customers", Map.of("name", "Sam Example"))),
+                adds(
+                        "/cars",
+                        "car",
+                        OtherTab.ANOTHER_RECORD,
+                        () -> tabs("/cars/new", "/cars", Map.of("newCustomerName", "Lee Example", "plate", "TWO 1"))),
+                adds(
+                        "/intake",
+                        "car",
+                        OtherTab.NO_RECORD,
+                        () -> tabs("/intake", "/intake", Map.of("newCustomerName", "Kim Example", "plate", "TWO 2"))),
+                adds(
+                        "/parts",
+                        "part",
+                        OtherTab.NO_RECORD,
+                        () -> tabs("/parts/new?kind=CAP", "/parts", Map.of("name", "Cap 13"))),
                 adds("/parts/import/confirm", "part", OtherTab.NO_RECORD, this::anImport),
                 adds("/parts/{id}/recall/{carId}", "recall_contact", OtherTab.NO_RECORD, this::aRecall),
-                adds("/accounts", "account", OtherTab.NO_RECORD, () -> tabs("/accounts", "/accounts", Map.of("login", "twice" + workshop.shop(), "name", "Two Times", "password", "correct-horse-1", "roles", "TECHNICIAN"))),
+                adds(
+                        "/accounts",
+                        "account",
+                        OtherTab.NO_RECORD,
+                        () -> tabs(
+                                "/accounts",
+                                "/accounts",
+                                Map.of(
+                                        "login",
+                                        "twice" + workshop.shop(),
+                                        "name",
+                                        "Two Times",
+                                        "password",
+                                        "correct-horse-1",
+                                        "roles",
+                                        "TECHNICIAN"))),
                 adds("/duties", "duty_version", OtherTab.NO_RECORD, this::aDuty),
                 adds("/duties/{id}/switch", "duty_version", OtherTab.NO_RECORD, this::aSwitchedDuty),
-                adds("/duties/{id}/list", "asked_item", OtherTab.NO_RECORD, () -> tabs("/duties/street/list", "/duties/street/list", Map.of("reason", "no such cars"), Map.of("item", "duct"))),
+                adds(
+                        "/duties/{id}/list",
+                        "asked_item",
+                        OtherTab.NO_RECORD,
+                        () -> tabs(
+                                "/duties/street/list",
+                                "/duties/street/list",
+                                Map.of("reason", "no such cars"),
+                                Map.of("item", "duct"))),
                 adds("/cars/{id}/spec", "revision", OtherTab.NO_RECORD, this::aRevision),
                 adds("/cars/{id}/revisions/{number}/checks", "check_run", OtherTab.NO_RECORD, this::aRating),
                 adds("/checks/{id}/sign-off", "sign_off", OtherTab.NO_RECORD, this::aSignature),
-                adds("/checks/{id}/handover/day", "handover_day", OtherTab.ANOTHER_RECORD, () -> onTheList("/day", Map.of("ambient", "20 °C"), Map.of())),
-                adds("/checks/{id}/handover/entries", "measurement", OtherTab.ANOTHER_RECORD, () -> onTheList("/entries", Map.of("outcome", "FAULT", "note", "rubs"), Map.of("item", "hoses"))),
+                adds(
+                        "/checks/{id}/handover/day",
+                        "handover_day",
+                        OtherTab.ANOTHER_RECORD,
+                        () -> onTheList("/day", Map.of("ambient", "20 °C"), Map.of())),
+                adds(
+                        "/checks/{id}/handover/entries",
+                        "measurement",
+                        OtherTab.ANOTHER_RECORD,
+                        () -> onTheList(
+                                "/entries", Map.of("outcome", "FAULT", "note", "rubs"), Map.of("item", "hoses"))),
                 adds("/checks/{id}/handover/photos", "handover_photo", OtherTab.ANOTHER_RECORD, this::aPhoto),
                 adds("/checks/{id}/handover/faults/{fault}", "fault_clearing", OtherTab.NO_RECORD, this::aClearing),
                 adds("/checks/{id}/handover/decision", "handover_decision", OtherTab.NO_RECORD, this::aLastWord),
@@ -168,14 +216,25 @@ class SentTwiceIT {
                     String path = "/cars/" + workshop.aCar(Specs.easy(), "street") + "/jobs";
                     return tabs(path + "/new", path, Map.of("asked", "look", "promised", tomorrow()));
                 }),
-                adds("/jobs/{id}", "job_event", OtherTab.NO_RECORD, () -> onAJob("/edit", "", Map.of("asked", "look again"))),
-                adds("/jobs/{id}/stop", "job_event", OtherTab.NO_RECORD, () -> onAJob("", "/stop", Map.of("how", "PAUSE", "reason", "waits for a hose"))),
+                adds(
+                        "/jobs/{id}",
+                        "job_event",
+                        OtherTab.NO_RECORD,
+                        () -> onAJob("/edit", "", Map.of("asked", "look again"))),
+                adds(
+                        "/jobs/{id}/stop",
+                        "job_event",
+                        OtherTab.NO_RECORD,
+                        () -> onAJob("", "/stop", Map.of("how", "PAUSE", "reason", "waits for a hose"))),
                 adds("/jobs/{id}/resume", "job_event", OtherTab.NO_RECORD, this::aJobThatGoesOn),
                 adds("/jobs/{id}/hand-over", "job_event", OtherTab.NO_RECORD, () -> theLastClick(false)),
                 adds("/jobs/{id}/take-back", "job_event", OtherTab.NO_RECORD, () -> theLastClick(true)),
                 adds("/cars/{id}/incidents", "incident", OtherTab.ANOTHER_RECORD, () -> {
                     String path = "/cars/" + workshop.aCar(Specs.easy(), "street") + "/incidents";
-                    return tabs(path + "/new", path, Map.of("when", "2020-07-01T15:30", "doing", "queueing", "ambient", "35", "reading", "118"));
+                    return tabs(
+                            path + "/new",
+                            path,
+                            Map.of("when", "2020-07-01T15:30", "doing", "queueing", "ambient", "35", "reading", "118"));
                 }));
     }
 
@@ -225,7 +284,9 @@ class SentTwiceIT {
         var answer = mvc.perform(form.request().with(csrf()).with(everybody))
                 .andReturn()
                 .getResponse();
-        assertThat(answer.getStatus()).as("%s: %s", form, answer.getContentAsString()).isEqualTo(302);
+        assertThat(answer.getStatus())
+                .as("%s: %s", form, answer.getContentAsString())
+                .isEqualTo(302);
         return answer.getRedirectedUrl();
     }
 
@@ -353,7 +414,11 @@ class SentTwiceIT {
     }
 
     private List<FormOnPage> onAJob(String page, String deed, Map<String, String> typed) throws Exception {
-        String job = "/jobs/" + jobs.open(workshop.aCar(Specs.easy(), "street"), "look", LocalDate.now().plusDays(1));
+        String job = "/jobs/"
+                + jobs.open(
+                        workshop.aCar(Specs.easy(), "street"),
+                        "look",
+                        LocalDate.now().plusDays(1));
         return tabs(job + page, job + deed, typed);
     }
 

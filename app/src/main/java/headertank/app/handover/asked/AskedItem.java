@@ -8,5 +8,4 @@ import java.time.Instant;
  * @param item key of the item
  * @param asked whether it is asked from then on
  */
-public record AskedItem(
-        String dutyId, String item, boolean asked, String reason, String authorName, Instant setAt) {}
+public record AskedItem(String dutyId, String item, boolean asked, String reason, String authorName, Instant setAt) {}

@@ -66,9 +66,7 @@ public class AskedItems {
     }
 
     private static boolean mayBeLeftOut(AskedItem item) {
-        return ChecklistTask.of(item.item())
-                .filter(ChecklistTask::mayBeLeftOut)
-                .isPresent();
+        return ChecklistTask.of(item.item()).filter(ChecklistTask::mayBeLeftOut).isPresent();
     }
 
     /**
@@ -104,7 +102,6 @@ public class AskedItems {
     }
 
     private void requireDuty(String dutyId) {
-        Optional.ofNullable(rater.get().duties().get(dutyId))
-                .orElseThrow(() -> new NotFoundException("duty", dutyId));
+        Optional.ofNullable(rater.get().duties().get(dutyId)).orElseThrow(() -> new NotFoundException("duty", dutyId));
     }
 }

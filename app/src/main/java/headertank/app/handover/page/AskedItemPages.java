@@ -74,8 +74,7 @@ class AskedItemPages {
     private String page(String id, AskedItemForm form, Model model) {
         Map<String, AskedItem> decided = asked.of(id);
         Map<WarmUpStage, List<ChecklistTask>> stages = Arrays.stream(ChecklistTask.values())
-                .collect(Collectors.groupingBy(
-                        ChecklistTask::stage, TreeMap::new, Collectors.toList()));
+                .collect(Collectors.groupingBy(ChecklistTask::stage, TreeMap::new, Collectors.toList()));
         Duty duty = rater.get().duties().get(id);
         model.addAttribute("form", form);
         model.addAttribute("id", id);

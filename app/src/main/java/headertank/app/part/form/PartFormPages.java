@@ -63,8 +63,7 @@ class PartFormPages {
         Map<String, String> faults = new HashMap<>(reading.faults());
         if (faults.isEmpty()) {
             try {
-                Sent<String> added =
-                        parts.add(reading.content().orElseThrow(), key, () -> taken.fault(form, null));
+                Sent<String> added = parts.add(reading.content().orElseThrow(), key, () -> taken.fault(form, null));
                 if (added.id().isPresent()) {
                     redirect.addFlashAttribute("done", "part.added");
                     return "redirect:/parts/" + added.id().get();

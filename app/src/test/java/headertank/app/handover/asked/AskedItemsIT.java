@@ -114,8 +114,7 @@ class AskedItemsIT {
         mvc.perform(get(list()).with(tech))
                 .andExpect(content().string(containsString("Left out by this shop")))
                 .andExpect(content().string(containsString(WHY)))
-                .andExpect(content()
-                        .string(containsString((all - 1) + " open, 0 done, 1 left out, of " + all)));
+                .andExpect(content().string(containsString((all - 1) + " open, 0 done, 1 left out, of " + all)));
 
         workshop.actAs(Role.TECHNICIAN);
         lists.sign(check, Decision.DELIVER_WITH_CONDITIONS);
@@ -162,7 +161,10 @@ class AskedItemsIT {
         assertThat(line(anotherCheck("street", "drift"), "duct").isMissing()).isTrue();
         change("drift", "duct", false, "Nor on those");
         assertThat(line(anotherCheck("street", "drift"), "duct").isLeftOut()).isTrue();
-        assertThat(line(anotherCheck("street", "drift"), "duct").newest().orElseThrow().note())
+        assertThat(line(anotherCheck("street", "drift"), "duct")
+                        .newest()
+                        .orElseThrow()
+                        .note())
                 .as("the newest of the reasons")
                 .isEqualTo("Nor on those");
         change("street", "duct", true, "A torn one was missed");
@@ -317,9 +319,7 @@ class AskedItemsIT {
                 .with(tech)
                 .param("key", UUID.randomUUID().toString())
                 .param("outcome", "DELIVER");
-        state(check)
-                .missing()
-                .forEach(l -> request.param("open[" + l.item().key() + "]", "never mind"));
+        state(check).missing().forEach(l -> request.param("open[" + l.item().key() + "]", "never mind"));
         return mvc.perform(request);
     }
 
