@@ -81,7 +81,8 @@ class SignOffRulesTest {
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
-                List.of());
+                List.of(),
+                Optional.empty());
         List<Condition> conditions = condition
                 ? List.of(new Condition("a", "drift", Condition.subject("ALTERNATOR"), StoredMessage.plain("do")))
                 : List.of();

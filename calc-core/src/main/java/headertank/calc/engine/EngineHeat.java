@@ -150,11 +150,12 @@ public final class EngineHeat {
         OutOfRangeException.require(
                 "brakePowerW",
                 brakePowerW,
-                Range.of(POWER_SHARE.min() * spec.ratedPowerW(), POWER_SHARE.max() * spec.ratedPowerW()));
+                POWER_SHARE.min() * spec.ratedPowerW(),
+                POWER_SHARE.max() * spec.ratedPowerW());
         OutOfRangeException.require("coldFriction", coldFriction, COLD_FRICTION);
         double warm = frictionW(speedPerS);
         if (speedPerS == 0) {
-            OutOfRangeException.require("brakePowerW", brakePowerW, Range.of(0, 0));
+            OutOfRangeException.require("brakePowerW", brakePowerW, 0, 0);
             return new HeatSplit(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, specNotes);
         }
         double rubbing = coldFriction * rubbingW(speedPerS);
@@ -284,7 +285,7 @@ public final class EngineHeat {
      * @return heat [W]
      */
     public static double chargeCoolerW(HeatSplit split, double chargeDropK) {
-        OutOfRangeException.require("chargeDropK", chargeDropK, Range.of(0, 250));
+        OutOfRangeException.require("chargeDropK", chargeDropK, 0, 250);
         return split.airMassKgPerS() * 1006.0 * chargeDropK;
     }
 
@@ -308,8 +309,7 @@ public final class EngineHeat {
                 new WorkingLine(WorkedQuantity.GROSS_INDICATED_EFFICIENCY, "eta_g", "-", grossEfficiency, choice),
                 new WorkingLine(WorkedQuantity.LOAD_SHARE, "load", "-", h.loadShare(), choice),
                 new WorkingLine(WorkedQuantity.MIXTURE, "lambda", "-", h.lambda(), choice),
-                new WorkingLine(
-                        WorkedQuantity.FUEL_FACTOR_ON_COOLANT_HEAT, "K_fuel", "-", fuel.coolantFactor(), "derived"),
+                new WorkingLine(WorkedQuantity.FUEL_FACTOR, "K_fuel", "-", fuel.coolantFactor(), "derived"),
                 new WorkingLine(WorkedQuantity.RELEASED_HEAT, "Q_rel", "W", h.releasedW(), balance),
                 new WorkingLine(WorkedQuantity.FUEL_POWER, "Q_fuel", "W", h.fuelW(), balance),
                 new WorkingLine(
@@ -321,7 +321,7 @@ public final class EngineHeat {
                 new WorkingLine(WorkedQuantity.HEAT_TO_COOLANT, "Q_cool", "W", h.coolantW(), choice),
                 new WorkingLine(WorkedQuantity.HEAT_TO_OIL, "Q_oil", "W", h.oilW(), choice),
                 new WorkingLine(WorkedQuantity.UNBURNT, "Q_unburnt", "W", h.unburntW(), balance),
-                new WorkingLine(WorkedQuantity.RADIATION_AND_THE_REST_OF_FRICTION, "Q_misc", "W", h.miscW(), choice),
+                new WorkingLine(WorkedQuantity.RADIATION_AND_FRICTION_REST, "Q_misc", "W", h.miscW(), choice),
                 new WorkingLine(WorkedQuantity.EXHAUST, "Q_exh", "W", h.exhaustW(), balance),
                 new WorkingLine(WorkedQuantity.BALANCE_RESIDUAL, "dQ", "W", h.residualW(), balance));
     }
@@ -346,8 +346,7 @@ public final class EngineHeat {
     }
 
     private double requireSpeed(double speedPerS) {
-        return OutOfRangeException.require(
-                "speedPerS", speedPerS, Range.of(0, SPEED_SHARE.max() * spec.ratedSpeedPerS()));
+        return OutOfRangeException.require("speedPerS", speedPerS, 0, SPEED_SHARE.max() * spec.ratedSpeedPerS());
     }
 
     private List<Note> notes(double load, double exhaustShare) {

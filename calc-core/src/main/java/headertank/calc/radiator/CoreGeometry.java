@@ -141,7 +141,7 @@ public record CoreGeometry(Face face, Tubes tubes, Fins fins, Resistances resist
     }
 
     private static void require(String field, double value, double min, double max) {
-        OutOfRangeException.require(field, value, Range.of(min, max));
+        OutOfRangeException.require(field, value, min, max);
     }
 
     /** @return depth of the core along the air's way, T_d = N_r w_t + (N_r - 1) gap [m] */

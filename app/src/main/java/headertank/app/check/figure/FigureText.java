@@ -32,6 +32,7 @@ public final class FigureText {
     private final ModelWords words;
     private final Function<Instant, String> when;
     private final Locale locale;
+    private final FigureWords figures;
 
     FigureText(
             UnitSystem system,
@@ -44,16 +45,54 @@ public final class FigureText {
         this.words = words;
         this.when = when;
         this.locale = locale;
+        this.figures = new FigureWords(messages, system, locale);
     }
 
     /** A temperature; a dash when there is none. */
     public String temperature(double kelvin) {
-        return new FigureWords(messages, system, locale).of(SiFigure.temperature(kelvin));
+        return figures.of(SiFigure.temperature(kelvin));
     }
 
     /** A limiting ambient temperature; infinite when no day reaches it. */
     public String day(double kelvin) {
         return kelvin == Double.POSITIVE_INFINITY ? text("check.no-day") : temperature(kelvin);
+    }
+
+    /**
+     * The hottest day on which a duty is expected to hold. A check of before it was looked for has one where a steady state decided,
+     * and none where the run did.
+     */
+    public String hottestDay(DutyResult duty) {
+        if (duty.hottestDay().isEmpty()) {
+            return duty.decidedByRun()
+                    ? text("check.not-computed")
+                    : duty.deciding()
+                            .steady()
+                            .map(s -> day(s.limitingAmbientK()))
+                            .orElseGet(() -> text("check.hottest-day.never"));
+        }
+        DutyResult.HottestDay day = duty.hottestDay().get();
+        if (Double.isInfinite(day.ambientK())) {
+            return day.ambientK() < 0
+                    ? text("check.hottest-day.never")
+                    : text("check.hottest-day.above", temperature(day.triedToK()));
+        }
+        return temperature(day.ambientK());
+    }
+
+    /** What meets the limit on that day; empty where no such day was found. */
+    public String hottestDayBy(DutyResult duty) {
+        return duty.hottestDay()
+                .filter(d -> Double.isFinite(d.ambientK()))
+                .map(d -> text(
+                        d.byRun() ? "check.hottest-day.run" : "check.hottest-day.steady",
+                        point(duty, d.decidingPoint())))
+                .orElse("");
+    }
+
+    /** What stands before a finding. */
+    public FindingSign sign(DutyResult.FindingLine finding) {
+        return FindingSign.of(finding);
     }
 
     /** A difference of temperatures with its sign. */
@@ -64,11 +103,7 @@ public final class FigureText {
         if (Double.isInfinite(kelvin)) {
             return text(kelvin < 0 ? "check.below-any" : "check.above-any");
         }
-        if (Math.abs(kelvin) > FigureWords.LARGEST_DIFFERENCE_K) {
-            return new FigureWords(messages, system, locale).of(SiFigure.difference(kelvin));
-        }
-        double tenths = Math.rint(kelvin * 10) / 10;
-        return signed(Units.show(tenths, Dimension.TEMPERATURE_DIFFERENCE, system), tenths > 0 ? "+" : "");
+        return figures.signed(kelvin);
     }
 
     /** The coolant margin of a whole duty: without a balance there is none. */
@@ -105,7 +140,7 @@ public final class FigureText {
     }
 
     public String current(double ampere) {
-        return Double.isFinite(ampere) ? signed(Units.show(ampere, Dimension.CURRENT, system), "") : text("check.none");
+        return figures.of(SiFigure.current(ampere));
     }
 
     /** A length of time in minutes and seconds. */
@@ -155,9 +190,7 @@ public final class FigureText {
 
     /** A figure of calc-core; a difference of temperatures has its sign. */
     public String figure(SiFigure figure) {
-        return figure.kind() == FigureKind.TEMPERATURE_DIFFERENCE
-                ? difference(figure.si())
-                : new FigureWords(messages, system, locale).of(figure);
+        return figure.kind() == FigureKind.TEMPERATURE_DIFFERENCE ? difference(figure.si()) : figures.of(figure);
     }
 
     /** Name of a duty. */
@@ -196,23 +229,21 @@ public final class FigureText {
     }
 
     public String voltage(double volt) {
-        return Double.isFinite(volt) ? signed(Units.show(volt, Dimension.VOLTAGE, system), "") : text("check.none");
+        return figures.of(volt, FigureKind.VOLTAGE);
     }
 
     /** Coolant through a radiator. */
     public String liquidFlow(double m3PerS) {
-        return Units.show(m3PerS, Dimension.LIQUID_FLOW, system);
+        return figures.of(SiFigure.liquidFlow(m3PerS));
     }
 
     public String power(double watt) {
-        return Units.show(watt, Dimension.POWER, system);
+        return figures.of(SiFigure.power(watt));
     }
 
     /** A difference of temperatures that has no sign, as a swing. */
     public String span(double kelvin) {
-        return Double.isFinite(kelvin)
-                ? signed(Units.show(Math.rint(kelvin * 10) / 10, Dimension.TEMPERATURE_DIFFERENCE, system), "")
-                : text("check.none");
+        return figures.of(SiFigure.difference(kelvin));
     }
 
     /** Text of these pages. */

@@ -31,6 +31,7 @@ import headertank.calc.quantity.Stated;
 import headertank.calc.quantity.WorkingSection;
 import headertank.calc.result.Balance;
 import headertank.calc.result.Figures;
+import headertank.calc.result.HottestDay;
 import headertank.calc.result.Improvement;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.SlowCoolant;
@@ -192,7 +193,12 @@ public final class Snapshot {
                         .toList(),
                 Optional.of(judgement(o)),
                 rater.traced(rating, o).map(run -> RunSnapshot.of(o.duty(), run)),
-                rater.whatIfs(rating, o).stream().map(WhatIfs::of).toList());
+                rater.whatIfs(rating, o).stream().map(WhatIfs::of).toList(),
+                Optional.of(hottestDay(rater.hottestDay(rating, o))));
+    }
+
+    private static DutyResult.HottestDay hottestDay(HottestDay day) {
+        return new DutyResult.HottestDay(day.ambientK(), day.decidingPointId(), day.byRun(), HottestDay.HOTTEST_K);
     }
 
     private static DutyResult.Judgement judgement(DutyOutcome o) {

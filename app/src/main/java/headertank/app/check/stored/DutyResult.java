@@ -20,6 +20,7 @@ import java.util.stream.Stream;
  * @param judgement steady margin and margin at the run's peak, and which of them count
  * @param run the run over time, for a duty with a schedule
  * @param whatIfs the same schedule with one thing changed or broken; for a duty with a schedule and electric fans
+ * @param hottestDay the hottest day on which the duty is expected to hold; empty in a check of before it was looked for
  */
 public record DutyResult(
         String id,
@@ -37,9 +38,11 @@ public record DutyResult(
         List<PointResult> points,
         Optional<Judgement> judgement,
         Optional<StoredRun> run,
-        List<WhatIf> whatIfs) {
+        List<WhatIf> whatIfs,
+        Optional<HottestDay> hottestDay) {
 
     public DutyResult {
+        hottestDay = hottestDay == null ? Optional.empty() : hottestDay;
         marginSpread = marginSpread == null ? Optional.empty() : marginSpread;
         judgement = judgement == null ? Optional.empty() : judgement;
         run = run == null ? Optional.empty() : run;
@@ -63,6 +66,16 @@ public record DutyResult(
     public int samples(int ofCheck) {
         return marginSpread.flatMap(Range::samples).orElse(ofCheck);
     }
+
+    /**
+     * The hottest day on which the duty is expected to hold, judged as the verdict is: never at odds with the margin.
+     *
+     * @param ambientK air around the car [K]; infinite when it still holds at {@code triedToK}, minus infinity when it never does
+     * @param decidingPoint id of the operating point that decides there
+     * @param byRun whether the peak of the run meets the limit there rather than a steady state
+     * @param triedToK hottest air that was tried [K]
+     */
+    public record HottestDay(double ambientK, String decidingPoint, boolean byRun, double triedToK) {}
 
     /** What the verdict rests on. */
     public record FindingLine(
