@@ -44,7 +44,7 @@ class ArchitectureTest {
             Layer.of("audit", "form", "gate"),
             Layer.of("account", "language", "settings"),
             Layer.of("field"),
-            Layer.of("glossary", "car", "part", "duty"),
+            Layer.of("glossary", "car", "part", "log", "duty"),
             Layer.of("carspec"),
             Layer.of("check"),
             Layer.of("handover"),

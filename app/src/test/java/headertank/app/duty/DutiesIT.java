@@ -17,7 +17,7 @@ import headertank.app.check.Checks;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.database.DatabaseTest;
-import headertank.app.duty.log.LogTextTest;
+import headertank.app.duty.log.LapReadingTest;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.Role;
 import headertank.calc.Rater;
@@ -220,7 +220,7 @@ class DutiesIT {
                 "file",
                 "lap.csv",
                 "text/csv",
-                LogTextTest.log("Time [s],Speed [km/h],RPM,Load [%]").getBytes());
+                LapReadingTest.log("Time [s],Speed [km/h],RPM,Load [%]").getBytes());
         mvc.perform(multipart("/duties/from-log")
                         .file(file)
                         .with(csrf())
@@ -235,6 +235,15 @@ class DutiesIT {
                 .andExpect(content().string(containsString("pull-180")))
                 .andExpect(content().string(containsString("Nothing is kept yet")));
         assertThat(audit()).isEmpty();
+        mvc.perform(multipart("/duties/from-log")
+                        .file(file)
+                        .with(csrf())
+                        .with(owner)
+                        .param("look", "1"))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("600 rows, 1 min 0 s, 4 columns.")))
+                .andExpect(content().string(containsString("called “speed”; km/h stands in the heading")))
+                .andExpect(content().string(containsString("Time [s],Speed [km/h],RPM,Load [%]")));
         mvc.perform(multipart("/duties/from-log")
                         .with(csrf())
                         .with(owner)

@@ -1,38 +1,32 @@
 package headertank.app.duty.log;
 
+import headertank.app.log.read.LogQuantity;
+import java.util.List;
+
 /**
- * A log and how it is to be read, as typed.
+ * A log and the duty that is to come of it, as typed; what its columns are taken for is sent beside.
  *
  * @param log text of the log, empty when a file is sent
  * @param ratedSpeed engine speed of rated power, with its unit
  * @param startCoolant coolant when the log begins, with its unit
  * @param meaning what the load column tells
- * @param timeColumn heading of a column; empty to find it by its usual names, likewise the others
- * @param timeUnit unit of a column; empty to take it from the heading, likewise the others
  */
-record LogForm(
-        String log,
-        String id,
-        String label,
-        String ratedSpeed,
-        String startCoolant,
-        Meaning meaning,
-        String timeColumn,
-        String timeUnit,
-        String speedColumn,
-        String speedUnit,
-        String engineColumn,
-        String loadColumn,
-        String loadUnit) {
+record LogForm(String log, String id, String label, String ratedSpeed, String startCoolant, Meaning meaning) {
 
-    /** What a column of load tells. */
+    /** What a column of load tells; the columns that may tell it, the first one that is there. */
     enum Meaning {
         /** Torque over the most that the engine gives at that speed. */
-        LOAD,
+        LOAD(LogQuantity.LOAD, LogQuantity.THROTTLE, LogQuantity.PEDAL, LogQuantity.POWER),
         /** How far the throttle is open, taken for the load. */
-        THROTTLE,
+        THROTTLE(LogQuantity.THROTTLE, LogQuantity.PEDAL, LogQuantity.LOAD, LogQuantity.POWER),
         /** Brake power over rated power. */
-        POWER
+        POWER(LogQuantity.POWER, LogQuantity.LOAD, LogQuantity.THROTTLE, LogQuantity.PEDAL);
+
+        final List<LogQuantity> columns;
+
+        Meaning(LogQuantity... columns) {
+            this.columns = List.of(columns);
+        }
     }
 
     LogForm {
@@ -42,13 +36,6 @@ record LogForm(
         ratedSpeed = text(ratedSpeed);
         startCoolant = text(startCoolant);
         meaning = meaning == null ? Meaning.LOAD : meaning;
-        timeColumn = text(timeColumn);
-        timeUnit = text(timeUnit);
-        speedColumn = text(speedColumn);
-        speedUnit = text(speedUnit);
-        engineColumn = text(engineColumn);
-        loadColumn = text(loadColumn);
-        loadUnit = text(loadUnit);
     }
 
     private static String text(String typed) {
@@ -56,23 +43,10 @@ record LogForm(
     }
 
     static LogForm blank(String startCoolant) {
-        return new LogForm("", "", "", "", startCoolant, Meaning.LOAD, "", "", "", "", "", "", "");
+        return new LogForm("", "", "", "", startCoolant, Meaning.LOAD);
     }
 
     LogForm with(String otherLog) {
-        return new LogForm(
-                otherLog,
-                id,
-                label,
-                ratedSpeed,
-                startCoolant,
-                meaning,
-                timeColumn,
-                timeUnit,
-                speedColumn,
-                speedUnit,
-                engineColumn,
-                loadColumn,
-                loadUnit);
+        return new LogForm(otherLog, id, label, ratedSpeed, startCoolant, meaning);
     }
 }

@@ -3,6 +3,15 @@ package headertank.app.duty.log;
 import headertank.app.duty.DutyFault;
 import headertank.app.duty.DutyForm;
 import headertank.app.duty.DutyText;
+import headertank.app.log.file.LogLimits;
+import headertank.app.log.file.LogRefused;
+import headertank.app.log.file.LogSource;
+import headertank.app.log.file.TimeColumn;
+import headertank.app.log.read.LogQuantity;
+import headertank.app.log.read.LogReader;
+import headertank.app.log.read.LogSummary;
+import headertank.app.log.view.LogWords;
+import headertank.app.log.view.MappingForm;
 import headertank.app.shop.Shops;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitException;
@@ -16,8 +25,10 @@ import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.Range;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -33,7 +44,7 @@ import org.springframework.web.multipart.MultipartFile;
 class LogPages {
 
     /** Largest file [bytes]. */
-    static final int LARGEST = 20_000_000;
+    static final int LARGEST = 30_000_000;
 
     /** Longest text that a page carries back [characters]. */
     private static final int LONGEST_BACK = 1_000_000;
@@ -42,11 +53,22 @@ class LogPages {
     private static final Range START_K = Range.of(233.15, 403.15);
     private static final double USUAL_START_K = 353.15;
 
+    /** What a duty is made of. */
+    private static final List<LogQuantity> SHOWN = List.of(
+            LogQuantity.ROAD_SPEED,
+            LogQuantity.ENGINE_SPEED,
+            LogQuantity.LOAD,
+            LogQuantity.THROTTLE,
+            LogQuantity.PEDAL,
+            LogQuantity.POWER);
+
     private final DutyText words;
+    private final LogWords logWords;
     private final Shops shops;
 
-    LogPages(DutyText words, Shops shops) {
+    LogPages(DutyText words, LogWords logWords, Shops shops) {
         this.words = words;
+        this.logWords = logWords;
         this.shops = shops;
     }
 
@@ -61,11 +83,26 @@ class LogPages {
             @ModelAttribute("form") LogForm sent,
             BindingResult faults,
             @RequestParam(required = false) MultipartFile file,
+            @RequestParam(required = false) String look,
+            @RequestParam Map<String, String> parameters,
             Model model,
             HttpServletResponse response)
             throws IOException {
+        boolean isFile = file != null && !file.isEmpty();
+        LogSource log = isFile ? file::getInputStream : LogSource.of(sent.log());
+        LogForm form = carriedBack(sent, isFile, log, model);
+        MappingForm said = MappingForm.of(parameters);
+        if (isFile && file.getSize() > LARGEST) {
+            faults.rejectValue("log", "duties.log.large", new Object[] {size(file.getSize()), size(LARGEST)}, "");
+        } else if (!isFile && sent.log().isBlank()) {
+            faults.rejectValue("log", "duties.log.missing");
+        }
+        Optional<LogSummary> summary = faults.hasErrors() ? Optional.empty() : survey(log, said, faults);
+        summary.ifPresent(s -> model.addAttribute("view", logWords.view(s, said.mapping(s), SHOWN)));
+        if (look != null && summary.isPresent()) {
+            return form(form, List.of(), model);
+        }
         UnitSystem system = shops.current().unitSystem();
-        LogForm form = withFile(sent == null ? LogForm.blank("") : sent, file, faults);
         double rated = quantity("ratedSpeed", form.ratedSpeed(), Dimension.ROTATION, RATED_RAD_PER_S, system, faults);
         double start = quantity("startCoolant", form.startCoolant(), Dimension.TEMPERATURE, START_K, system, faults);
         if (!form.id().matches("[A-Za-z0-9_-]{1,60}")) {
@@ -74,17 +111,15 @@ class LogPages {
         if (form.label().length() > 100 || !DutyForm.storable(form.label())) {
             faults.rejectValue("label", "account.name.long");
         }
-        if (form.log().isBlank() && !faults.hasFieldErrors("log")) {
-            faults.rejectValue("log", "duties.log.missing");
-        }
         if (faults.hasErrors()) {
             return refused(form, List.of(), model, response);
         }
-        LogText text = new LogText(form, rated, words);
-        List<Sample> samples = text.read();
-        if (!text.faults().isEmpty()) {
-            return refused(form, text.faults(), model, response);
+        LapReading reading = new LapReading(words);
+        reading.read(log, summary.orElseThrow(), said, form.meaning(), rated);
+        if (!reading.faults().isEmpty()) {
+            return refused(form, reading.faults(), model, response);
         }
+        List<Sample> samples = reading.samples();
         try {
             String name = form.label().isEmpty() ? form.id() : form.label();
             String source = words.say("duties.log.source." + form.meaning().name(), samples.size());
@@ -92,32 +127,41 @@ class LogPages {
             model.addAttribute("form", new DutyForm(ScheduleCsv.write(duty), "", 0));
             model.addAttribute("faults", List.of());
             model.addAttribute("fromLog", samples.size());
+            model.addAttribute("leftOut", reading.leftOut());
             return "duty/form";
         } catch (InputException e) {
             return refused(form, DutyFault.of(e, words), model, response);
         }
     }
 
+    private Optional<LogSummary> survey(LogSource log, MappingForm said, BindingResult faults) throws IOException {
+        try {
+            LogSummary guessed = LogReader.survey(log, LogLimits.USUAL);
+            Optional<TimeColumn> time = said.time(guessed.head());
+            return Optional.of(time.isEmpty() ? guessed : LogReader.survey(log, time.get(), LogLimits.USUAL));
+        } catch (LogRefused e) {
+            faults.rejectValue("log", "", logWords.refused(e));
+            return Optional.empty();
+        }
+    }
+
+    /** The form with the log as text, so that it need not be sent again, unless it is too long for a page. */
+    private static LogForm carriedBack(LogForm sent, boolean isFile, LogSource log, Model model) throws IOException {
+        Optional<String> text = isFile
+                ? log.text(LONGEST_BACK)
+                : Optional.of(sent.log()).filter(t -> t.length() <= LONGEST_BACK);
+        model.addAttribute("tooLongBack", text.isEmpty());
+        return sent.with(text.orElse(""));
+    }
+
+    private static String size(long bytes) {
+        return String.format(Locale.ROOT, "%.1f", bytes / 1e6);
+    }
+
     private String name(LoggedLap.Doing doing, double meanSpeedMPerS, UnitSystem system) {
         return words.say(
                 "duties.log.point." + doing.name(),
                 Units.show(Math.rint(3.6 * meanSpeedMPerS) / 3.6, Dimension.SPEED, system));
-    }
-
-    private static LogForm withFile(LogForm sent, MultipartFile file, BindingResult faults) throws IOException {
-        if (file == null || file.isEmpty()) {
-            return sent;
-        }
-        if (file.getSize() > LARGEST) {
-            faults.rejectValue("log", "duties.log.large", new Object[] {LARGEST / 1_000_000}, "");
-            return sent;
-        }
-        try {
-            return sent.with(DutyForm.decoded(file.getBytes()));
-        } catch (CharacterCodingException e) {
-            faults.rejectValue("log", "duties.not-text");
-            return sent;
-        }
     }
 
     private static double quantity(
@@ -137,11 +181,9 @@ class LogPages {
         }
     }
 
-    private String refused(LogForm form, List<DutyFault> faults, Model model, HttpServletResponse response) {
+    private static String refused(LogForm form, List<DutyFault> faults, Model model, HttpServletResponse response) {
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-        boolean back = form.log().length() <= LONGEST_BACK;
-        model.addAttribute("tooLongBack", !back);
-        return form(back ? form : form.with(""), faults, model);
+        return form(form, faults, model);
     }
 
     private static String form(LogForm form, List<DutyFault> faults, Model model) {
