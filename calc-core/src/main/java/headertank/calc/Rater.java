@@ -310,11 +310,6 @@ public final class Rater {
         notes.add(note);
     }
 
-    /** @return what this rater's policies find in an outcome, the worst first */
-    public List<Finding> judge(DutyOutcome outcome) {
-        return judge(outcome, new ArrayList<>()).findings();
-    }
-
     private DutyVerdict judge(DutyOutcome outcome, List<PlugIn> plugIns) {
         List<Finding> findings = new ArrayList<>();
         for (VerdictPolicy p : policies) {
@@ -450,10 +445,19 @@ public final class Rater {
      *
      * @param rating a rating of this rater
      * @param outcome one of its duties
-     * @return all that apply to the car at the duty, judged by the same policies; none without a schedule or electric fans
+     * @return all that apply to the car at the duty, judged as the rating is; none without a schedule or electric fans
      */
     public List<DrivenAgain> whatIfs(Rating rating, DutyOutcome outcome) {
-        return WhatIfs.of(Plant.of(rating.resolved()), outcome, this::judge);
+        DutyVerdict rated = rating.duty(outcome.duty().id());
+        return WhatIfs.of(
+                rating.resolved(), rated, (car, changed) -> verdict(rating.build(), car, changed));
+    }
+
+    /** The verdict of this rater's policies and rules on a car at one duty. */
+    private Verdict verdict(Build build, Resolved car, DutyOutcome outcome) {
+        List<PlugIn> nobody = new ArrayList<>();
+        DutyVerdict judged = judge(outcome, nobody);
+        return cappedBy(flags(build, car, List.of(judged), nobody), judged).verdict();
     }
 
     /**

@@ -36,13 +36,20 @@ public final class DutyRater {
 
     /** @return the duty as it is expected, without uncertainty */
     public static DutyOutcome outcome(Plant plant, Duty duty) {
+        return outcome(plant, duty, duty.schedule().map(s -> RunSolver.run(plant, duty)));
+    }
+
+    /**
+     * @param run what the duty's schedule does to this car; empty without a schedule
+     * @return the duty as it is expected, without uncertainty
+     */
+    public static DutyOutcome outcome(Plant plant, Duty duty, Optional<RunResult> run) {
         List<PointRating> points = new ArrayList<>();
         for (OperatingPoint p : duty.points()) {
             if (!p.engineOff()) {
                 points.add(PointRater.rate(plant, p));
             }
         }
-        Optional<RunResult> run = duty.schedule().map(s -> RunSolver.run(plant, duty));
         PointRating worst = null;
         double margin = Double.POSITIVE_INFINITY;
         double boiling = Double.POSITIVE_INFINITY;

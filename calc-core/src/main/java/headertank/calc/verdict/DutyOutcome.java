@@ -84,6 +84,56 @@ public record DutyOutcome(
                 sides);
     }
 
+    /** @return coolant margin that follows from the values of the car alone, without what else is known of it [K] */
+    private double byValuesK() {
+        return duty.judged() == Duty.Judged.STEADY
+                ? sides.steadyMarginK()
+                : Math.min(sides.steadyMarginK(), sides.runMarginK());
+    }
+
+    /**
+     * This expectation of a car with something changed, as far from certain as the car that it was changed from: what is known of that
+     * car beside its values counts for this one too, and its samples move with the expected margin.
+     *
+     * @param rated the unchanged car, as it was rated
+     * @return the same with the samples of the rated car; without them where either has no margin
+     */
+    public DutyOutcome asSureAs(DutyOutcome rated) {
+        double by = byValuesK() - rated.byValuesK();
+        if (!Double.isFinite(by)) {
+            return this;
+        }
+        DutyOutcome known = expecting(rated.coolantMarginK() - rated.byValuesK());
+        return rated.marginSpread()
+                .map(m -> known.sampled(m.moved(by), m.moved(by).shareBelowZero(), Double.NaN))
+                .orElse(known);
+    }
+
+    /**
+     * The same car with something broken, which no value of it says.
+     *
+     * @param coolantK how much more margin the coolant has [K]
+     * @param boilingK how much more it has until it boils [K]
+     * @param oilK how much more margin the oil has [K]
+     * @param brokenRun the run with it
+     * @return this outcome, moved by so much with all its samples
+     */
+    public DutyOutcome broken(double coolantK, double boilingK, double oilK, RunResult brokenRun) {
+        return new DutyOutcome(
+                duty,
+                decidingPointId,
+                true,
+                coolantMarginK + coolantK,
+                marginSpread.map(m -> m.moved(coolantK)),
+                marginSpread.map(m -> m.moved(coolantK).shareBelowZero()).orElse(Double.NaN),
+                Double.NaN,
+                boilingMarginK + boilingK,
+                oilMarginK + oilK,
+                points,
+                Optional.of(brokenRun),
+                sides);
+    }
+
     /** @return sampling error of the probability that the coolant passes its limit, one standard deviation [-]; NaN without */
     public double errorTooHot() {
         return marginSpread
