@@ -449,8 +449,7 @@ public final class Rater {
      */
     public List<DrivenAgain> whatIfs(Rating rating, DutyOutcome outcome) {
         DutyVerdict rated = rating.duty(outcome.duty().id());
-        return WhatIfs.of(
-                rating.resolved(), rated, (car, changed) -> verdict(rating.build(), car, changed));
+        return WhatIfs.of(rating.resolved(), rated, (car, changed) -> verdict(rating.build(), car, changed));
     }
 
     /** The verdict of this rater's policies and rules on a car at one duty. */

@@ -66,7 +66,8 @@ public final class WhatIfs {
 
         double oilK() {
             return Margin.oilK(
-                    limits, Math.max(run.peakOilK(), stay.map(RunResult::peakOilK).orElse(0.0)));
+                    limits,
+                    Math.max(run.peakOilK(), stay.map(RunResult::peakOilK).orElse(0.0)));
         }
     }
 
@@ -121,10 +122,7 @@ public final class WhatIfs {
         if (isSwitch || isRamp) {
             boolean inHose = car.is(BuildField.FAN_SENSOR, SensorPlacement.RADIATOR_HOSE);
             SensorPlacement other = inHose ? SensorPlacement.BLOCK : SensorPlacement.RADIATOR_HOSE;
-            change(
-                    inHose ? Kind.BLOCK_SENSOR : Kind.HOSE_SENSOR,
-                    car.with(BuildField.FAN_SENSOR, other),
-                    setK);
+            change(inHose ? Kind.BLOCK_SENSOR : Kind.HOSE_SENSOR, car.with(BuildField.FAN_SENSOR, other), setK);
         }
         if (car.value(BuildField.FAN_COUNT) > 1) {
             breakDown(Kind.ONE_FAN_OUT, RunFaults.oneFanOut());
@@ -182,7 +180,13 @@ public final class WhatIfs {
                     driven.oilK() - asItIs.oilK(),
                     driven.run());
             rows.add(new DrivenAgain(
-                    kind, false, setK, judge.apply(car, outcome), outcome.coolantMarginK(), driven.run(), driven.stay()));
+                    kind,
+                    false,
+                    setK,
+                    judge.apply(car, outcome),
+                    outcome.coolantMarginK(),
+                    driven.run(),
+                    driven.stay()));
         } catch (OutOfRangeException beyond) {
             return;
         }
@@ -190,8 +194,7 @@ public final class WhatIfs {
 
     private Driven driven(Plant with, RunFaults faults) {
         RunSettings settings = SETTINGS.with(faults);
-        return new Driven(
-                car, RunSolver.run(with, duty, settings), stay.map(s -> RunSolver.run(with, s, settings)));
+        return new Driven(car, RunSolver.run(with, duty, settings), stay.map(s -> RunSolver.run(with, s, settings)));
     }
 
     /** @return half an hour where the duty idles */

@@ -52,7 +52,8 @@ class WhatIfVerdictTest {
                         .hasSize(1)
                         .allSatisfy(row -> {
                             assertThat(row.verdict()).isEqualTo(verdict.verdict());
-                            assertThat(row.marginK()).isEqualTo(verdict.outcome().coolantMarginK());
+                            assertThat(row.marginK())
+                                    .isEqualTo(verdict.outcome().coolantMarginK());
                         });
             }
         }
@@ -74,7 +75,9 @@ class WhatIfVerdictTest {
                     if (changed.isEmpty()) {
                         continue;
                     }
-                    DutyVerdict other = RATER.rate(changed.get(), List.of(duty), SAMPLES).duties().get(0);
+                    DutyVerdict other = RATER.rate(changed.get(), List.of(duty), SAMPLES)
+                            .duties()
+                            .get(0);
                     compared++;
                     seen.add(other.verdict());
                     assertThat(row.marginK())
@@ -134,7 +137,6 @@ class WhatIfVerdictTest {
 
     private static boolean nearATurn(DutyOutcome outcome) {
         return new StandardPolicy()
-                .turns().stream()
-                        .anyMatch(t -> Math.abs(outcome.probabilityTooHot() - t) < 3 * outcome.errorTooHot());
+                .turns().stream().anyMatch(t -> Math.abs(outcome.probabilityTooHot() - t) < 3 * outcome.errorTooHot());
     }
 }

@@ -105,13 +105,11 @@ class WhatIfsTest {
         assertThat(of(Kind.RAMP).marginK()).isEqualTo(drift.coolantMarginK());
         assertThat(of(Kind.RAMP).verdict()).isEqualTo(drift.verdict());
         assertThat(of(Kind.NEVER_START).marginK())
-                .isCloseTo(
-                        drift.coolantMarginK() + peak(of(Kind.RAMP)) - peak(of(Kind.NEVER_START)), within(1e-9));
+                .isCloseTo(drift.coolantMarginK() + peak(of(Kind.RAMP)) - peak(of(Kind.NEVER_START)), within(1e-9));
     }
 
     private static double peak(WhatIf w) {
-        return Math.max(
-                w.run().peakCoolantK(), w.stay().orElseThrow().peakCoolantK());
+        return Math.max(w.run().peakCoolantK(), w.stay().orElseThrow().peakCoolantK());
     }
 
     @Test
