@@ -7,10 +7,10 @@ import org.hipparchus.util.FastMath;
 /**
  * How well the oil of one car is cooled at a speed of its engine, of the road and of the air through its core.
  *
- * <p>To the coolant through walls that oil films wet: {@link #BLOCK_W_PER_K_PER_M3} at 3000 1/min, as much again by a plate
- * cooler, both growing with displacement, as the wetted walls do, and with (engine speed)^0.6, as films do whose flow the oil pump
- * sets. The size is such that stock cars without a cooler hold their oil 15 to 25 K above the coolant on a motorway, 95 to 120 deg
- * C (common practice, no source); exponent a modelling choice.
+ * <p>To the coolant through walls that oil films wet: {@link #BLOCK_W_PER_K} of two litres in four cylinders at 3000 1/min, as much
+ * again by a plate cooler. Both grow with displacement^(2/3) cylinders^(1/3), the walls of cylinders of like shape (derived), and
+ * with (engine speed)^0.6, as films do whose flow the oil pump sets. The size is such that stock cars without a cooler hold their
+ * oil 15 to 25 K above the coolant on a motorway, 95 to 120 deg C (common practice, no source); exponent a modelling choice.
  *
  * <p>To the air through the sump: 0.25 m2 for 1.5 litres, growing with displacement^(2/3), at 10 W/m2K by natural convection and
  * radiation and 1.9 more per m/s of road speed up to 25 m/s, as the block's surface (derived). By an air cooler: its conductance
@@ -19,6 +19,7 @@ import org.hipparchus.util.FastMath;
  * capacity (1), modelling choices. One standard deviation of all of it 25 %.
  *
  * @param displacementM3 displacement [m3]
+ * @param cylinders number of cylinders [-]
  * @param plateCooler whether a plate cooler in the coolant helps
  * @param airCoolerAt30MPerSWPerK conductance of a cooler between oil and air at 30 m/s, 0 without, to 5000 [W/K]
  * @param place where that gets its air
@@ -27,14 +28,18 @@ import org.hipparchus.util.FastMath;
  */
 public record OilCoolers(
         double displacementM3,
+        int cylinders,
         boolean plateCooler,
         double airCoolerAt30MPerSWPerK,
         OilCoolerPlace place,
         OilThermostat thermostat,
         double factor) {
 
-    /** Conductance from oil to coolant per displacement at 3000 1/min [W/K m3]. */
-    public static final double BLOCK_W_PER_K_PER_M3 = 70e3;
+    /** Conductance from oil to coolant of two litres in four cylinders at 3000 1/min [W/K]. */
+    public static final double BLOCK_W_PER_K = 140;
+
+    private static final double BLOCK_AT_M3 = 2e-3;
+    private static final double BLOCK_AT_CYLINDERS = 4;
 
     private static final double REFERENCE_PER_S = 50;
     private static final double SLOWEST_PER_S = 5;
@@ -67,7 +72,9 @@ public record OilCoolers(
      */
     public Driven driven(double engineSpeedPerS, double roadSpeedMPerS) {
         double films = FastMath.pow(Math.max(SLOWEST_PER_S, engineSpeedPerS) / REFERENCE_PER_S, 0.6);
-        double toCoolant = (plateCooler ? 2 : 1) * BLOCK_W_PER_K_PER_M3 * displacementM3 * films;
+        double walls =
+                FastMath.pow(displacementM3 / BLOCK_AT_M3, 2.0 / 3) * FastMath.cbrt(cylinders / BLOCK_AT_CYLINDERS);
+        double toCoolant = (plateCooler ? 2 : 1) * BLOCK_W_PER_K * walls * films;
         return new Driven(this, toCoolant, sumpWPerK(roadSpeedMPerS), roadSpeedMPerS);
     }
 

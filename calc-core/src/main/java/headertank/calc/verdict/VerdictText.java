@@ -20,6 +20,8 @@ public enum VerdictText implements MessageCode {
     RAISE_BOILING_POINT(0),
     OIL_BELOW_LIMIT(1, true),
     OIL_ABOVE_LIMIT(1),
+    OIL_MARGIN(4, true),
+    OIL_BEYOND_LIMIT(4),
     COOL_OIL(0),
     BATTERY_PAYS(2),
     EASE_ALTERNATOR(0),

@@ -192,6 +192,7 @@ public final class WhatIfs {
         }
     }
 
+<<<<<<< HEAD
     private Driven driven(Plant with, RunFaults faults) {
         RunSettings settings = SETTINGS.with(faults);
         return new Driven(car, RunSolver.run(with, duty, settings), stay.map(s -> RunSolver.run(with, s, settings)));
@@ -204,5 +205,26 @@ public final class WhatIfs {
         Schedule held = new Schedule(
                 duty.schedule().orElseThrow().startCoolantK(), List.of(new Schedule.Phase(at.id(), STAY_S)));
         return new Duty(duty.id(), duty.label(), duty.points(), Optional.of(held), duty.source());
+=======
+    private Verdict verdict(RunResult run, double margin, double boiling, double oil) {
+        DutyOutcome changed = new DutyOutcome(
+                duty,
+                outcome.decidingPointId(),
+                true,
+                margin,
+                Optional.empty(),
+                Double.NaN,
+                Double.NaN,
+                boiling,
+                oil,
+                Optional.empty(),
+                outcome.points(),
+                Optional.of(run),
+                outcome.sides());
+        return judge.apply(changed).stream()
+                .filter(f -> MOVED.contains(f.code()))
+                .map(Finding::verdict)
+                .reduce(Verdict.GO, Verdict::worse);
+>>>>>>> main
     }
 }
