@@ -11,7 +11,6 @@ import headertank.calc.rating.SteadySolver;
 import headertank.calc.result.Distribution;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
-import headertank.calc.result.SampledMargin;
 import headertank.calc.transients.RunSettings;
 import headertank.calc.transients.RunSolver;
 import headertank.calc.uncertainty.ModelSpread;
@@ -157,14 +156,14 @@ public final class DutyRater {
         double[] coolant = margins.stream().mapToDouble(m -> m[0]).toArray();
         double[] boiling = margins.stream().mapToDouble(m -> m[1]).toArray();
         Distribution margin = Distribution.of(coolant);
-        SampledMargin oil =
-                SampledMargin.of(margins.stream().mapToDouble(m -> m[2]).toArray());
+        Distribution oil =
+                Distribution.of(margins.stream().mapToDouble(m -> m[2]).toArray());
         DutyOutcome outcome =
                 nominal.sampled(margin, Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0), oil);
         return informed
                 ? outcome.expecting(
                         more(margin.median(), nominal.coolantMarginK()),
-                        more(oil.spread().median(), nominal.oilMarginK()))
+                        more(oil.median(), nominal.oilMarginK()))
                 : outcome;
     }
 

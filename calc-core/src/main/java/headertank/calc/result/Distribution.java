@@ -27,9 +27,9 @@ public record Distribution(double low, double median, double high, List<Double> 
         return of(sorted.stream().mapToDouble(v -> v + by).toArray());
     }
 
-    /** @return the share of the samples below 0 [-] */
-    public double shareBelowZero() {
-        return shareBelow(sorted.stream().mapToDouble(v -> v).toArray(), 0);
+    /** @return probability of less than a bound [unit of the quantity]: the share of the samples below it [-] */
+    public double probabilityBelow(double bound) {
+        return shareBelow(sorted.stream().mapToDouble(v -> v).toArray(), bound);
     }
 
     /**

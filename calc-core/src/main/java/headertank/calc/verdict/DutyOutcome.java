@@ -4,7 +4,6 @@ import headertank.calc.duty.Duty;
 import headertank.calc.result.Distribution;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
-import headertank.calc.result.SampledMargin;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,7 +34,7 @@ public record DutyOutcome(
         double probabilityBoils,
         double boilingMarginK,
         double oilMarginK,
-        Optional<SampledMargin> oilSamples,
+        Optional<Distribution> oilSamples,
         List<PointRating> points,
         Optional<RunResult> run,
         Sides sides) {
@@ -89,29 +88,22 @@ public record DutyOutcome(
                 sides);
     }
 
-    /** @return coolant margin that follows from the values of the car alone, without what else is known of it [K] */
-    private double byValuesK() {
-        return duty.judged() == Duty.Judged.STEADY
-                ? sides.steadyMarginK()
-                : Math.min(sides.steadyMarginK(), sides.runMarginK());
-    }
-
     /**
      * This expectation of a car with something changed, as far from certain as the car that it was changed from: what is known of that
-     * car beside its values counts for this one too, and its samples move with the expected margin.
+     * car beside its values counts for this one too, and its samples move with the expected margins.
      *
+     * @param expected what is expected of the unchanged car by its values alone
      * @param rated the unchanged car, as it was rated
      * @return the same with the samples of the rated car; without them where either has no margin
      */
-    public DutyOutcome asSureAs(DutyOutcome rated) {
-        double by = byValuesK() - rated.byValuesK();
-        if (!Double.isFinite(by)) {
+    public DutyOutcome asSureAs(DutyOutcome expected, DutyOutcome rated) {
+        double by = coolantMarginK - expected.coolantMarginK;
+        double oilBy = oilMarginK - expected.oilMarginK;
+        if (!Double.isFinite(by) || !Double.isFinite(oilBy)) {
             return this;
         }
-        DutyOutcome known = expecting(rated.coolantMarginK() - rated.byValuesK());
-        return rated.marginSpread()
-                .map(m -> known.sampled(m.moved(by), m.moved(by).shareBelowZero(), Double.NaN))
-                .orElse(known);
+        return expecting(rated.coolantMarginK - expected.coolantMarginK, rated.oilMarginK - expected.oilMarginK)
+                .withSamplesOf(rated, by, oilBy);
     }
 
     /**
@@ -125,18 +117,32 @@ public record DutyOutcome(
      */
     public DutyOutcome broken(double coolantK, double boilingK, double oilK, RunResult brokenRun) {
         return new DutyOutcome(
-                duty,
-                decidingPointId,
-                true,
-                coolantMarginK + coolantK,
-                marginSpread.map(m -> m.moved(coolantK)),
-                marginSpread.map(m -> m.moved(coolantK).shareBelowZero()).orElse(Double.NaN),
+                        duty,
+                        decidingPointId,
+                        true,
+                        coolantMarginK + coolantK,
+                        Optional.empty(),
+                        Double.NaN,
+                        Double.NaN,
+                        boilingMarginK + boilingK,
+                        oilMarginK + oilK,
+                        Optional.empty(),
+                        points,
+                        Optional.of(brokenRun),
+                        sides)
+                .withSamplesOf(this, coolantK, oilK);
+    }
+
+    private DutyOutcome withSamplesOf(DutyOutcome other, double coolantByK, double oilByK) {
+        if (other.marginSpread.isEmpty() || other.oilSamples.isEmpty()) {
+            return this;
+        }
+        Distribution coolant = other.marginSpread.get().moved(coolantByK);
+        return sampled(
+                coolant,
+                coolant.probabilityBelow(0),
                 Double.NaN,
-                boilingMarginK + boilingK,
-                oilMarginK + oilK,
-                points,
-                Optional.of(brokenRun),
-                sides);
+                other.oilSamples.get().moved(oilByK));
     }
 
     /** @return sampling error of the probability that the coolant passes its limit, one standard deviation [-]; NaN without */
@@ -147,7 +153,7 @@ public record DutyOutcome(
     }
 
     /** @return the same with sampled figures */
-    public DutyOutcome sampled(Distribution margin, double tooHot, double boils, SampledMargin oil) {
+    public DutyOutcome sampled(Distribution margin, double tooHot, double boils, Distribution oil) {
         return new DutyOutcome(
                 duty,
                 decidingPointId,

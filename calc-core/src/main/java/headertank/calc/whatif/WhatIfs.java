@@ -45,6 +45,7 @@ public final class WhatIfs {
     private final Optional<Duty> stay;
     private final double setK;
     private final Driven asItIs;
+    private final DutyOutcome expected;
     private final List<DrivenAgain> rows = new ArrayList<>();
 
     /** The schedule and, where the duty idles, half an hour there. */
@@ -81,6 +82,7 @@ public final class WhatIfs {
         this.stay = duty.points().stream().anyMatch(OperatingPoint::idles) ? Optional.of(stay(duty)) : Optional.empty();
         this.setK = car.value(BuildField.CONTROL_SET);
         this.asItIs = driven(plant, RunFaults.NONE);
+        this.expected = DutyRater.outcome(plant, duty, Optional.of(asItIs.run()));
     }
 
     /**
@@ -157,7 +159,7 @@ public final class WhatIfs {
             Plant other = Plant.of(changed);
             Driven driven = driven(other, RunFaults.NONE);
             DutyOutcome outcome =
-                    DutyRater.outcome(other, duty, Optional.of(driven.run())).asSureAs(rated);
+                    DutyRater.outcome(other, duty, Optional.of(driven.run())).asSureAs(expected, rated);
             rows.add(new DrivenAgain(
                     kind,
                     false,
@@ -192,7 +194,6 @@ public final class WhatIfs {
         }
     }
 
-<<<<<<< HEAD
     private Driven driven(Plant with, RunFaults faults) {
         RunSettings settings = SETTINGS.with(faults);
         return new Driven(car, RunSolver.run(with, duty, settings), stay.map(s -> RunSolver.run(with, s, settings)));
@@ -205,26 +206,5 @@ public final class WhatIfs {
         Schedule held = new Schedule(
                 duty.schedule().orElseThrow().startCoolantK(), List.of(new Schedule.Phase(at.id(), STAY_S)));
         return new Duty(duty.id(), duty.label(), duty.points(), Optional.of(held), duty.source());
-=======
-    private Verdict verdict(RunResult run, double margin, double boiling, double oil) {
-        DutyOutcome changed = new DutyOutcome(
-                duty,
-                outcome.decidingPointId(),
-                true,
-                margin,
-                Optional.empty(),
-                Double.NaN,
-                Double.NaN,
-                boiling,
-                oil,
-                Optional.empty(),
-                outcome.points(),
-                Optional.of(run),
-                outcome.sides());
-        return judge.apply(changed).stream()
-                .filter(f -> MOVED.contains(f.code()))
-                .map(Finding::verdict)
-                .reduce(Verdict.GO, Verdict::worse);
->>>>>>> main
     }
 }
