@@ -162,8 +162,7 @@ public final class DutyRater {
                 nominal.sampled(margin, Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0), oil);
         return informed
                 ? outcome.expecting(
-                        more(margin.median(), nominal.coolantMarginK()),
-                        more(oil.median(), nominal.oilMarginK()))
+                        more(margin.median(), nominal.coolantMarginK()), more(oil.median(), nominal.oilMarginK()))
                 : outcome;
     }
 

@@ -53,7 +53,9 @@ public final class ImpossibleFanClaim implements RiskRule {
                 FanSpec.USUAL_HUB_SHARE * diameter);
         FanClaim claim = FanClaim.check(claimed, Fan.REFERENCE_V, si(car, BuildField.FAN_CURRENT), false);
         if (!isVouchedFor(car, BuildField.FAN_CURRENT) || !isVouchedFor(car, BuildField.FAN_DIAMETER)) {
-            return claim.verdict() == FanClaim.Verdict.IMPOSSIBLE ? Optional.of(unproven(car, claim)) : Optional.empty();
+            return claim.verdict() == FanClaim.Verdict.IMPOSSIBLE
+                    ? Optional.of(unproven(car, claim))
+                    : Optional.empty();
         }
         boolean measured = flow.from() == Provenance.MEASURED;
         return switch (claim.verdict()) {

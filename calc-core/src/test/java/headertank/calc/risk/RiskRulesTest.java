@@ -183,7 +183,7 @@ class RiskRulesTest {
         Build.Builder claimed = Builds.drift()
                 .change()
                 .set(BuildField.FAN_DIAMETER, Stated.measured(0.40))
-                .set(BuildField.FAN_FLOW, Stated.advertised(1.89));
+                .set(BuildField.FAN_FLOW, Stated.advertised(1.6));
         for (Build.Builder car : List.of(
                 claimed.build().change().unknown(BuildField.FAN_CURRENT),
                 claimed.build().change().set(BuildField.FAN_CURRENT, Stated.guessed(25)),
@@ -205,15 +205,11 @@ class RiskRulesTest {
             Build enough = car.build();
             double d = RATER.resolve(enough).value(BuildField.FAN_DIAMETER);
             Build.Builder vouched = enough.change().set(BuildField.FAN_DIAMETER, Stated.measured(d));
-            assertThat(find(
-                                    "impossible-fan-claim",
-                                    vouched.set(BuildField.FAN_CURRENT, Stated.measured(0.98 * least)))
+            assertThat(find("impossible-fan-claim", vouched.set(BuildField.FAN_CURRENT, Stated.measured(0.98 * least)))
                             .orElseThrow()
                             .weight())
                     .isEqualTo(Flag.Weight.CONDITION);
-            assertThat(find(
-                                    "impossible-fan-claim",
-                                    vouched.set(BuildField.FAN_CURRENT, Stated.measured(1.02 * least)))
+            assertThat(find("impossible-fan-claim", vouched.set(BuildField.FAN_CURRENT, Stated.measured(1.02 * least)))
                             .orElseThrow()
                             .weight())
                     .isEqualTo(Flag.Weight.REMARK);

@@ -17,11 +17,13 @@ import headertank.calc.population.CarPark;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Stated;
+import headertank.calc.result.Distribution;
 import headertank.calc.verdict.DrivenAgain;
 import headertank.calc.verdict.DrivenAgain.Kind;
 import headertank.calc.verdict.DutyOutcome;
 import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.StandardPolicy;
+import headertank.calc.verdict.Threshold;
 import headertank.calc.verdict.Verdict;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -136,7 +138,16 @@ class WhatIfVerdictTest {
     }
 
     private static boolean nearATurn(DutyOutcome outcome) {
+        Distribution oil = outcome.oilSamples().orElseThrow();
+        double damagedK = -Threshold.OIL_OVER_CAUTION_K.standard();
         return new StandardPolicy()
-                .turns().stream().anyMatch(t -> Math.abs(outcome.probabilityTooHot() - t) < 3 * outcome.errorTooHot());
+                .turns().stream()
+                        .anyMatch(t -> Math.abs(outcome.probabilityTooHot() - t) < 3 * outcome.errorTooHot()
+                                || isNear(oil.probabilityBelow(0), t)
+                                || isNear(oil.probabilityBelow(damagedK), t));
+    }
+
+    private static boolean isNear(double probability, double turn) {
+        return Math.abs(probability - turn) < 3 * Distribution.standardError(probability, SAMPLES);
     }
 }
