@@ -78,7 +78,8 @@ class DemoDriftCarIT {
                 drift.whatIfs().stream().filter(WhatIf::asIs).findFirst().orElseThrow();
         assertThat(page.substring(page.indexOf("<tr data-kind=\"" + asItIs.kind() + "\">")))
                 .as("the row of the car as it is has the verdict of its duty")
-                .containsPattern("(?s)^.*?<strong>" + Pattern.quote(VERDICTS.get(drift.verdict())) + "</strong>.*?</tr>");
+                .containsPattern(
+                        "(?s)^.*?<strong>" + Pattern.quote(VERDICTS.get(drift.verdict())) + "</strong>.*?</tr>");
         assertThat(page)
                 .contains("data-limit=\"coolant-limit\"", "data-curve=\"voltage\"", "data-curve=\"head\"")
                 .contains("Margin at the run’s peak", "This duty is judged by the peak of its run")
