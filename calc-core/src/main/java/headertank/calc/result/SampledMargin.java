@@ -34,4 +34,19 @@ public final class SampledMargin {
     public double probabilityBelow(double boundK) {
         return Distribution.shareBelow(sorted, boundK);
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SampledMargin m && Arrays.equals(sorted, m.sorted);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(sorted);
+    }
+
+    @Override
+    public String toString() {
+        return "SampledMargin" + Arrays.toString(sorted);
+    }
 }
