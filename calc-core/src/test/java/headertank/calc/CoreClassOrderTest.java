@@ -98,7 +98,9 @@ class CoreClassOrderTest {
                 .set(BuildField.FIN_PITCH, Stated.measured(0.0012))
                 .build();
         assertThat(unlike(usual)).isEmpty();
-        assertThat(unlike(car().build())).as("what nobody stated comes from the class").isEmpty();
+        assertThat(unlike(car().build()))
+                .as("what nobody stated comes from the class")
+                .isEmpty();
     }
 
     private static List<String> unlike(Build build) {
@@ -120,8 +122,8 @@ class CoreClassOrderTest {
                 .build();
         Plant plant = Plant.of(RATER.resolve(build));
         double kgPerS = faceMPerS * 0.65 * 0.42 * Air.densityKgPerM3(Physics.STANDARD_PRESSURE_PA, 308.15, 0);
-        RadiatorPoint p = plant.radiator()
-                .heat(kgPerS, 308.15, Physics.STANDARD_PRESSURE_PA, 0.003, plant.coolant(), 368.15);
+        RadiatorPoint p =
+                plant.radiator().heat(kgPerS, 308.15, Physics.STANDARD_PRESSURE_PA, 0.003, plant.coolant(), 368.15);
         return p.heatW();
     }
 
@@ -137,7 +139,7 @@ class CoreClassOrderTest {
     }
 
     private static Balance.Steady steady(Build.Builder car, String id, OperatingPoint point) {
-        return (Balance.Steady) RATER.at(car.seen(BuildField.CORE_CLASS, id).build(), point)
-                .balance();
+        return (Balance.Steady)
+                RATER.at(car.seen(BuildField.CORE_CLASS, id).build(), point).balance();
     }
 }

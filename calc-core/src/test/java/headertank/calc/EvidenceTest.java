@@ -23,8 +23,7 @@ class EvidenceTest {
     void notHavingRunHotMakesItLessLikelyThatItWillAndEachSummerMoreSo() {
         double unknown = tooHot(car());
         double oneSummer = tooHot(never(car(), 36));
-        double eightSummers =
-                tooHot(never(car(), 36).set(BuildField.NOT_HOT_SUMMERS, Stated.measured(8)));
+        double eightSummers = tooHot(never(car(), 36).set(BuildField.NOT_HOT_SUMMERS, Stated.measured(8)));
         assertThat(unknown).as("a car of which it is not sure").isBetween(0.15, 0.85);
         assertThat(oneSummer).isLessThan(unknown - 0.05);
         assertThat(eightSummers).isLessThan(oneSummer);
@@ -47,7 +46,9 @@ class EvidenceTest {
     @Test
     void theExpectedMarginsFollowAndTheValuesStay() {
         Build plain = car().build();
-        Build told = never(car(), 36).set(BuildField.NOT_HOT_SUMMERS, Stated.measured(8)).build();
+        Build told = never(car(), 36)
+                .set(BuildField.NOT_HOT_SUMMERS, Stated.measured(8))
+                .build();
         DutyOutcome before = outcome(plain);
         DutyOutcome after = outcome(told);
         assertThat(after.coolantMarginK()).isGreaterThan(before.coolantMarginK() + 0.5);

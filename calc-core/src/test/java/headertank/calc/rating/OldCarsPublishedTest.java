@@ -33,7 +33,8 @@ public class OldCarsPublishedTest extends PublishedTestBase {
     private static final String CAR =
             "six cylinders of 4257 cm3, core 473 sq. in. and 58 mm; 93 kW at 4500 1/min from memory, louvred copper-brass, fan and inlet of"
                     + " the class, water";
-    private static final String TWELVE = "twelve cylinders of 7.3 litres, no oil cooler; 123 kW at 3000 1/min from memory";
+    private static final String TWELVE =
+            "twelve cylinders of 7.3 litres, no oil cooler; 123 kW at 3000 1/min from memory";
     private static final double HILL_M_PER_S = 13.4;
     private static final double HILL_SHARE = 0.32;
 
@@ -73,7 +74,8 @@ public class OldCarsPublishedTest extends PublishedTestBase {
                         .withinAbsolute(10, "2 to 3 K below that at full speed")
                         .source(PAPERS + "28 September 1936"),
                 check("what a vent in the hood takes off, full throttle at 30 miles an hour", CAR, "K")
-                        .ours(() -> coolantC(plain, HILL_M_PER_S, HILL_SHARE) - coolantC(vented, HILL_M_PER_S, HILL_SHARE))
+                        .ours(() ->
+                                coolantC(plain, HILL_M_PER_S, HILL_SHARE) - coolantC(vented, HILL_M_PER_S, HILL_SHARE))
                         .published(4)
                         .withinAbsolute(2, "about 4 C, another car of the make")
                         .source(PAPERS + "8 October 1930"),
@@ -85,12 +87,15 @@ public class OldCarsPublishedTest extends PublishedTestBase {
                 check("what the fan takes off at 60 miles an hour", CAR, "K")
                         .ours(() -> coolantC(withoutFan(), 26.8, 0.64) - coolantC(vented, 26.8, 0.64))
                         .published(1)
-                        .withinAbsolute(3, "it only took one degree off, and nothing at full speed; whole degrees, another car")
+                        .withinAbsolute(
+                                3, "it only took one degree off, and nothing at full speed; whole degrees, another car")
                         .source(PAPERS + "29 June 1932"),
                 check("what the water loses in the core, full throttle at 30 miles an hour", CAR, "K")
                         .ours(this::dropK)
                         .published(7.8)
-                        .withinAbsolute(2, "7.3, 8.0 and 8.2 with three cores in another car; the class's pump was chosen with it in view")
+                        .withinAbsolute(
+                                2,
+                                "7.3, 8.0 and 8.2 with three cores in another car; the class's pump was chosen with it in view")
                         .source(PAPERS + "2 July 1932"),
                 check("oil at 60 miles an hour on the road", TWELVE + "; water at 95 C at most, air 23 C", "C")
                         .ours(() -> oilC(0.5, 0.35, 26.8, 92, 23))
@@ -105,7 +110,8 @@ public class OldCarsPublishedTest extends PublishedTestBase {
                 check("oil at full speed, direct gear", TWELVE + "; water 95 to 100 C", "C")
                         .ours(() -> oilC(1, 1, 40, 97.5, 18))
                         .published(138)
-                        .withinAbsolute(18, "ours is cooler: one standard deviation of its way to the coolant is 7 K here")
+                        .withinAbsolute(
+                                18, "ours is cooler: one standard deviation of its way to the coolant is 7 K here")
                         .source(PAPERS + "25 May 1938"));
     }
 
