@@ -1,8 +1,8 @@
 package headertank.app.field;
 
+import headertank.app.language.FigureWords;
 import headertank.app.language.ModelWords;
 import headertank.app.unit.DecimalSign;
-import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
 import headertank.calc.Rater;
@@ -12,11 +12,17 @@ import headertank.calc.carspec.FieldGroup;
 import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
+import headertank.calc.quantity.FigureKind;
+import headertank.calc.quantity.InputException;
+import headertank.calc.quantity.InputProblem;
 import headertank.calc.quantity.Message;
+import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Provenance;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.quantity.Stated;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
@@ -149,11 +155,9 @@ public final class FieldText {
         if (!Double.isFinite(kelvins)) {
             return message("spec.no-figure", "-");
         }
-        String shown = Units.show(tenths(kelvins), Dimension.TEMPERATURE_DIFFERENCE, system());
-        return kelvins > 0 && !shown.matches("0([.,]0*)? .*") ? "+" + shown : shown.replace('-', '−');
+        return modelWords.figures().signed(kelvins);
     }
 
-    /** More digits than this would promise what no model keeps. */
     private static double tenths(double kelvins) {
         return !Double.isFinite(kelvins) ? kelvins : Math.round(kelvins * 10) / 10.0;
     }
@@ -164,9 +168,39 @@ public final class FieldText {
         if (!Double.isFinite(kelvins)) {
             return degrees(kelvins);
         }
-        String size = Units.show(tenths(Math.abs(kelvins)), Dimension.TEMPERATURE_DIFFERENCE, system());
+        String size = modelWords.figures().of(SiFigure.difference(Math.abs(kelvins)));
         String key = Math.abs(kelvins) < 0.05 ? "compare.level" : kelvins < 0 ? "compare.lost" : "compare.gained";
         return message(key, size, size);
+    }
+
+    /**
+     * Why a car cannot be rated, each fault with its field, value and what would do.
+     *
+     * @param refused an {@link InputException} or an {@link OutOfRangeException}
+     */
+    public String why(IllegalArgumentException refused) {
+        if (refused instanceof InputException input) {
+            return input.problems().stream().map(this::fault).collect(Collectors.joining(" "));
+        }
+        OutOfRangeException outside = (OutOfRangeException) refused;
+        FigureKind kind = ModelParameter.kind(outside.field(), outside.allowed());
+        FigureWords figures = modelWords.figures();
+        return message(
+                "spec.fault.beyond-models",
+                "",
+                ModelParameter.field(outside.field())
+                        .map(this::label)
+                        .orElseGet(() -> message("model.parameter." + outside.field(), outside.field())),
+                figures.plain(outside.value(), kind),
+                figures.plain(outside.allowed().min(), kind),
+                figures.plain(outside.allowed().max(), kind));
+    }
+
+    private String fault(InputProblem problem) {
+        String label = message("field." + problem.field(), problem.field());
+        String key =
+                problem.code() == InputProblem.Code.CONTRADICTION ? "spec.fault.contradicts" : "spec.fault.allowed";
+        return message(key, "", label, modelWords.of(problem.value()), said(problem.allowed()));
     }
 
     /** Symbol of the unit that a bare number is taken in, empty for a number of things. */

@@ -46,8 +46,14 @@ public final class FigureWords {
         };
     }
 
+    /** A difference of temperatures with its sign, bounded as the rest. */
+    public String signed(double kelvin) {
+        String shown = difference(kelvin);
+        return kelvin > 0 && kelvin <= LARGEST_DIFFERENCE_K && Math.rint(10 * kelvin) > 0 ? "+" + shown : shown;
+    }
+
     /** A figure as it is, whatever its size: one that somebody stated, or the bound of a range. */
-    String plain(double si, FigureKind kind) {
+    public String plain(double si, FigureKind kind) {
         return show(FigureUnit.toEdge(si, kind), FigureUnit.of(kind));
     }
 

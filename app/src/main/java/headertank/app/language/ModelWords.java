@@ -79,6 +79,11 @@ public final class ModelWords {
         return ((MessageArgument.Text) argument).text();
     }
 
+    /** Figures for whoever asks. */
+    public FigureWords figures() {
+        return new FigureWords(messages, units.get(), LocaleContextHolder.getLocale());
+    }
+
     /** Name of a duty: the reader's word for those that come with calc-core, else what its author calls it. */
     public String duty(String id, String label, Locale locale) {
         return text(PREFIX + "duty." + id, label, locale);

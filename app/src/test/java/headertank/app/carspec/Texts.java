@@ -14,6 +14,7 @@ public final class Texts {
 
     public static FieldText metric(Rater rater) {
         StaticMessageSource messages = new StaticMessageSource();
+        messages.setParentMessageSource(MessageSources.all());
         messages.addMessage("compare.by-run", Locale.ENGLISH, "runs");
         messages.addMessage("compare.too-many", Locale.ENGLISH, "too many");
         messages.addMessage("spec.reason.missing", Locale.ENGLISH, "why?");

@@ -141,7 +141,7 @@ public final class DutyRater {
         long seed = sampling.seed();
         boolean informed = false;
         do {
-            Sampling cars = Evidence.sampling(car, sampling.atOnce(), seed++);
+            Sampling cars = Censored.sampling(car, sampling.atOnce(), seed++);
             informed |= cars.informed();
             margins.addAll(cars.each(
                     sampled -> margins(id -> sampled.at(spreads.get(id)), nominal.decidingPointId(), nominal.duty()),

@@ -62,11 +62,11 @@ public final class ImpossibleFanClaim implements RiskRule {
     private Flag impossible(RiskContext car, FanClaim claim) {
         List<Flag.Consequence> consequences = powers(claim);
         consequences.add(new Flag.Consequence(
-                RuleText.IMPOSSIBLE_FAN_CLAIM_FLOW_THIS_CURRENT_CAN.with(),
+                RuleText.IMPOSSIBLE_FAN_CLAIM_POSSIBLE_FLOW.with(),
                 "",
                 new SiFigure(claim.correctedFreeFlowM3PerS(), FigureKind.AIR_FLOW)));
         consequences.addAll(car.gainedBy(
-                RuleText.IMPOSSIBLE_FAN_CLAIM_GAIN.with(), withFlow(car, claim.correctedFreeFlowM3PerS())));
+                RuleText.IMPOSSIBLE_FAN_CLAIM_GAIN_AT_POSSIBLE.with(), withFlow(car, claim.correctedFreeFlowM3PerS())));
         return flag(
                 RuleText.IMPOSSIBLE_FAN_CLAIM_TITLE.with(),
                 Flag.Weight.CONDITION,
@@ -79,8 +79,8 @@ public final class ImpossibleFanClaim implements RiskRule {
         double usual = FanFit.freeFlowM3PerS(claim.electricW(), annulusM2);
         List<Flag.Consequence> consequences = powers(claim);
         consequences.add(new Flag.Consequence(
-                RuleText.IMPOSSIBLE_FAN_CLAIM_FLOW_IS_USUAL_FOR.with(), "", new SiFigure(usual, FigureKind.AIR_FLOW)));
-        consequences.addAll(car.gainedBy(RuleText.IMPOSSIBLE_FAN_CLAIM_GAIN_2.with(), withFlow(car, usual)));
+                RuleText.IMPOSSIBLE_FAN_CLAIM_USUAL_FLOW.with(), "", new SiFigure(usual, FigureKind.AIR_FLOW)));
+        consequences.addAll(car.gainedBy(RuleText.IMPOSSIBLE_FAN_CLAIM_GAIN_AT_USUAL.with(), withFlow(car, usual)));
         return flag(
                 RuleText.IMPOSSIBLE_FAN_CLAIM_DOUBTFUL_TITLE.with(),
                 Flag.Weight.REMARK,
@@ -92,11 +92,9 @@ public final class ImpossibleFanClaim implements RiskRule {
     private static List<Flag.Consequence> powers(FanClaim claim) {
         List<Flag.Consequence> powers = new ArrayList<>();
         powers.add(new Flag.Consequence(
-                RuleText.IMPOSSIBLE_FAN_CLAIM_POWER_JET_STATED_FLOW.with(), "", SiFigure.power(claim.kineticW())));
+                RuleText.IMPOSSIBLE_FAN_CLAIM_JET_POWER.with(), "", SiFigure.power(claim.kineticW())));
         powers.add(new Flag.Consequence(
-                RuleText.IMPOSSIBLE_FAN_CLAIM_ELECTRIC_POWER_STATED_CURRENT.with(),
-                "",
-                SiFigure.power(claim.electricW())));
+                RuleText.IMPOSSIBLE_FAN_CLAIM_ELECTRIC_POWER.with(), "", SiFigure.power(claim.electricW())));
         return powers;
     }
 

@@ -32,6 +32,7 @@ public final class FigureText {
     private final ModelWords words;
     private final Function<Instant, String> when;
     private final Locale locale;
+    private final FigureWords figures;
 
     FigureText(
             UnitSystem system,
@@ -44,11 +45,12 @@ public final class FigureText {
         this.words = words;
         this.when = when;
         this.locale = locale;
+        this.figures = new FigureWords(messages, system, locale);
     }
 
     /** A temperature; a dash when there is none. */
     public String temperature(double kelvin) {
-        return new FigureWords(messages, system, locale).of(SiFigure.temperature(kelvin));
+        return figures.of(SiFigure.temperature(kelvin));
     }
 
     /** A limiting ambient temperature; infinite when no day reaches it. */
@@ -101,11 +103,7 @@ public final class FigureText {
         if (Double.isInfinite(kelvin)) {
             return text(kelvin < 0 ? "check.below-any" : "check.above-any");
         }
-        if (Math.abs(kelvin) > FigureWords.LARGEST_DIFFERENCE_K) {
-            return new FigureWords(messages, system, locale).of(SiFigure.difference(kelvin));
-        }
-        double tenths = Math.rint(kelvin * 10) / 10;
-        return signed(Units.show(tenths, Dimension.TEMPERATURE_DIFFERENCE, system), tenths > 0 ? "+" : "");
+        return figures.signed(kelvin);
     }
 
     /** The coolant margin of a whole duty: without a balance there is none. */
@@ -142,7 +140,7 @@ public final class FigureText {
     }
 
     public String current(double ampere) {
-        return Double.isFinite(ampere) ? signed(Units.show(ampere, Dimension.CURRENT, system), "") : text("check.none");
+        return figures.of(SiFigure.current(ampere));
     }
 
     /** A length of time in minutes and seconds. */
@@ -192,9 +190,7 @@ public final class FigureText {
 
     /** A figure of calc-core; a difference of temperatures has its sign. */
     public String figure(SiFigure figure) {
-        return figure.kind() == FigureKind.TEMPERATURE_DIFFERENCE
-                ? difference(figure.si())
-                : new FigureWords(messages, system, locale).of(figure);
+        return figure.kind() == FigureKind.TEMPERATURE_DIFFERENCE ? difference(figure.si()) : figures.of(figure);
     }
 
     /** Name of a duty. */
@@ -233,23 +229,21 @@ public final class FigureText {
     }
 
     public String voltage(double volt) {
-        return Double.isFinite(volt) ? signed(Units.show(volt, Dimension.VOLTAGE, system), "") : text("check.none");
+        return figures.of(volt, FigureKind.VOLTAGE);
     }
 
     /** Coolant through a radiator. */
     public String liquidFlow(double m3PerS) {
-        return Units.show(m3PerS, Dimension.LIQUID_FLOW, system);
+        return figures.of(SiFigure.liquidFlow(m3PerS));
     }
 
     public String power(double watt) {
-        return Units.show(watt, Dimension.POWER, system);
+        return figures.of(SiFigure.power(watt));
     }
 
     /** A difference of temperatures that has no sign, as a swing. */
     public String span(double kelvin) {
-        return Double.isFinite(kelvin)
-                ? signed(Units.show(Math.rint(kelvin * 10) / 10, Dimension.TEMPERATURE_DIFFERENCE, system), "")
-                : text("check.none");
+        return figures.of(SiFigure.difference(kelvin));
     }
 
     /** Text of these pages. */
