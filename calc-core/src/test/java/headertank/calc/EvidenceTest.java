@@ -54,7 +54,7 @@ class EvidenceTest {
         assertThat(after.coolantMarginK()).isGreaterThan(before.coolantMarginK() + 0.5);
         assertThat(after.points()).isEqualTo(before.points());
         assertThat(after.oilMarginK()).isGreaterThanOrEqualTo(before.oilMarginK());
-        assertThat(after.oilSamples().orElseThrow().spread().samples()).isPositive();
+        assertThat(after.oilSamples().orElseThrow().samples()).isPositive();
     }
 
     /** Nobody drove a car with a core that is shut through a summer: the build and the story contradict each other. */
