@@ -60,7 +60,7 @@ class SignOffRulesTest {
                         new SignOffForm(decision, remark, List.of(accepted)),
                         FigureTextTest.in(UnitSystem.METRIC))
                 .stream()
-                .map(SignOffRules.Fault::key)
+                .map(SignOffFault::key)
                 .toList();
     }
 
@@ -81,7 +81,8 @@ class SignOffRulesTest {
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
-                List.of());
+                List.of(),
+                Optional.empty());
         List<Condition> conditions = condition
                 ? List.of(new Condition("a", "drift", Condition.subject("ALTERNATOR"), StoredMessage.plain("do")))
                 : List.of();
@@ -100,6 +101,7 @@ class SignOffRulesTest {
                 List.of(),
                 List.of(),
                 conditions,
+                Optional.empty(),
                 Optional.empty());
         CheckLine line = new CheckLine(
                 1, 1, 1, 1, Instant.EPOCH, "P", List.of(), "0.1.0", newer, false, false, Optional.empty());

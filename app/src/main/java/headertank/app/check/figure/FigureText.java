@@ -97,6 +97,13 @@ public final class FigureText {
                 : percent(p) + " \u00b1 " + percent(Distribution.standardError(p, samples));
     }
 
+    /** A probability estimated from so many samples, without its sampling error. */
+    public String chance(double p, int samples) {
+        return Double.isNaN(p) || samples == 0 || p * samples < 1 || p * samples > samples - 1
+                ? probability(p, samples)
+                : percent(p);
+    }
+
     private String percent(double share) {
         String digits = share < 0.01 ? "%.1f %%" : "%.0f %%";
         return signed(String.format(Locale.ROOT, digits, 100 * share), "");
@@ -174,6 +181,16 @@ public final class FigureText {
     /** Name of a duty. */
     public String duty(DutyResult duty) {
         return words.duty(duty.id(), said(duty.label()), locale);
+    }
+
+    /** What a duty is called for short. */
+    public String shortDuty(DutyResult duty) {
+        return inShort(duty(duty));
+    }
+
+    /** What stands before the colon of a duty's name. */
+    public static String inShort(String name) {
+        return name.split(":", 2)[0].strip();
     }
 
     /** Name of the duty with this id; the id when there is none. */
