@@ -54,6 +54,14 @@ public final class FigureText {
         return new FigureWords(messages, system, locale).of(SiFigure.temperature(kelvin));
     }
 
+    /** A temperature that somebody has set: without decimals where it has none. */
+    public String setTemperature(double kelvin) {
+        double shown = Units.value(kelvin, Dimension.TEMPERATURE, system);
+        return Math.abs(shown - Math.rint(shown)) < 0.05
+                ? wholeDegrees(kelvin) + "\u00a0" + degree()
+                : temperature(kelvin);
+    }
+
     /** A limiting ambient temperature; infinite when no day reaches it. */
     public String day(double kelvin) {
         return kelvin == Double.POSITIVE_INFINITY ? text("check.no-day") : temperature(kelvin);

@@ -22,7 +22,7 @@ import java.util.Optional;
  */
 record AssumedLine(String key, String id, String label, String value, String why, double costK, String cost, String duty) {
 
-    boolean isCostly() {
+    public boolean isCostly() {
         return costK > 0;
     }
 

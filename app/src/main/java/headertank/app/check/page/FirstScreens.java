@@ -93,8 +93,8 @@ class FirstScreens {
 
     private static String chance(DutyResult duty, CheckResult result, FigureText shown) {
         String name = shown.shortDuty(duty);
-        String day = shown.temperature(result.designAmbientK());
-        String limit = shown.temperature(result.coolantLimitK());
+        String day = shown.setTemperature(result.designAmbientK());
+        String limit = shown.setTemperature(result.coolantLimitK());
         if (!Double.isFinite(duty.coolantMarginK())) {
             return shown.words("check.first.no-balance", name, day);
         }
@@ -182,13 +182,13 @@ class FirstScreens {
         return List.copyOf(first);
     }
 
+    /** What can be measured on the car; the day that it is to hold on is what the whole screen is about. */
     private Stream<Action> unknowns(DutyResult duty, FigureText shown) {
         return duty.unknowns().orElse(List.of()).stream()
+                .filter(u -> !u.field().equals(BuildField.AMBIENT.key()))
                 .map(u -> new Action(
                         Kind.MEASURE,
-                        shown.words(
-                                u.guessed() ? "check.first.measure.guessed" : "check.first.measure.assumed",
-                                figures.label(u.field())),
+                        shown.words("check.first.measure", figures.label(u.field())),
                         "\u00b1\u00a0" + shown.span(u.marginK()),
                         "",
                         u.field(),
