@@ -59,7 +59,7 @@ class WholePathIT {
         try (Browser browser = Browser.at(port)) {
             browser.signIn(technician, People.PASSWORD);
             String check = rate(browser, car, 1);
-            assertThat(browser.text()).contains("Drift", "Coolant margin", "Assumptions", "What buys the most margin");
+            assertThat(browser.text()).contains("Drift", "chance to pass the", "Why", "Assumed (");
             pictures(browser, check, "check");
             signOff(browser);
             assertThat(browser.text()).contains("Signed");
