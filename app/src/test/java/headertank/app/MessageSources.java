@@ -1,6 +1,5 @@
 package headertank.app;
 
-import headertank.app.language.CalcWords;
 import headertank.app.language.ModelWords;
 import headertank.app.unit.UnitSystem;
 import java.io.IOException;
@@ -18,11 +17,6 @@ public final class MessageSources {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    /** What calc-core says, in each language. */
-    public static CalcWords calcWords() {
-        return new CalcWords(all());
     }
 
     /** What calc-core says, for a metric shop. */

@@ -55,9 +55,7 @@ class UnusedCodeTest {
             "PerformanceSheet$Point",
             "ModelFactors.withRadiator",
             // A figure inside the coolant factor that has a published counterpart.
-            "Fuel.latentHeatJPerKg",
-            // Not called yet.
-            "FigureKind.siUnit");
+            "Fuel.latentHeatJPerKg");
 
     private static final Path TEMPLATES = Path.of("src", "main", "resources", "templates");
     private static final Pattern WORD = Pattern.compile("\\w+");

@@ -13,6 +13,7 @@ import headertank.calc.coreclass.CoreClassSource;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.DutySource;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.judged.DayThatHolds;
 import headertank.calc.judged.DutyRater;
 import headertank.calc.judged.Samples;
 import headertank.calc.quantity.Note;
@@ -27,6 +28,7 @@ import headertank.calc.rating.SlowCoolantTable;
 import headertank.calc.result.Attribution;
 import headertank.calc.result.Balance;
 import headertank.calc.result.CoolingCurves;
+import headertank.calc.result.HottestDay;
 import headertank.calc.result.IdleExpectation;
 import headertank.calc.result.Improvement;
 import headertank.calc.result.Plan;
@@ -430,6 +432,16 @@ public final class Rater {
      */
     public Optional<RunResult> traced(Rating rating, DutyOutcome outcome) {
         return outcome.run().map(r -> RunSolver.run(Plant.of(rating.resolved()), outcome.duty(), TRACED));
+    }
+
+    /**
+     * @param rating a rating of this rater
+     * @param outcome one of its duties
+     * @return the hottest day on which the car is expected to hold the duty, judged as the duty is; its sign against the day that
+     *     was rated is that of the margin
+     */
+    public HottestDay hottestDay(Rating rating, DutyOutcome outcome) {
+        return DayThatHolds.of(rating.resolved(), outcome);
     }
 
     /**

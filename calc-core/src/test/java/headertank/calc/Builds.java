@@ -146,7 +146,7 @@ public final class Builds {
         double min = f.allowed().min();
         double max = f.allowed().max();
         double v = min > 0 && max / min > 20 ? min * Math.pow(max / min, share) : min + share * (max - min);
-        return f.unit() == headertank.calc.quantity.SiUnit.COUNT ? Math.rint(v) : v;
+        return f.kind() == headertank.calc.quantity.FigureKind.COUNT ? Math.rint(v) : v;
     }
 
     /** Takes back what contradicts: such builds are refused, which other tests show. */

@@ -8,8 +8,8 @@ import headertank.calc.carspec.CarClass;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.StandardDuties;
+import headertank.calc.quantity.FigureKind;
 import headertank.calc.quantity.InputException;
-import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Stated;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -99,7 +99,7 @@ class MarginSweepTest {
 
     private static List<BuildField> numbers() {
         return Arrays.stream(BuildField.values())
-                .filter(f -> !f.isChoice() && f.unit() != SiUnit.COUNT)
+                .filter(f -> !f.isChoice() && f.kind() != FigureKind.COUNT)
                 .toList();
     }
 

@@ -10,6 +10,8 @@ import headertank.calc.duty.Duty;
 import headertank.calc.duty.ScheduleCsv;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.InputProblem;
+import headertank.calc.quantity.MessageArgument;
+import headertank.calc.quantity.MessageCode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,6 +41,22 @@ public class Duties {
         this.user = user;
         this.audit = audit;
         this.forms = forms;
+    }
+
+    /** Which ids a duty of the shop may have. */
+    enum FreeId implements MessageCode {
+        OF_NO_INSTALLED_DUTY,
+        OF_NO_OTHER_DUTY;
+
+        @Override
+        public String code() {
+            return MessageCode.of("duty-id", this);
+        }
+
+        @Override
+        public int arguments() {
+            return 0;
+        }
     }
 
     /**
@@ -108,12 +126,12 @@ public class Duties {
 
     private int save(Duty duty, String text, String editedId, int editedNumber) {
         if (installed.duties().containsKey(duty.id())) {
-            throw taken(duty.id(), "an id that no installed duty has");
+            throw taken(duty.id(), FreeId.OF_NO_INSTALLED_DUTY);
         }
         Optional<DutyVersion> newest = store.newest(user.shopId(), duty.id());
         boolean edited = duty.id().equals(editedId);
         if (newest.isPresent() && !edited) {
-            throw taken(duty.id(), "an id that no other duty of the shop has; to change that one, open it");
+            throw taken(duty.id(), FreeId.OF_NO_OTHER_DUTY);
         }
         if (newest.isPresent() && newest.get().number() != editedNumber) {
             throw new ConflictException("duties.overtaken", duty.id());
@@ -147,8 +165,8 @@ public class Duties {
         rater.forget();
     }
 
-    private static InputException taken(String id, String allowed) {
-        return new InputException(
-                List.of(new InputProblem("line 1, # id", id, allowed, InputProblem.Code.CONTRADICTION)));
+    private static InputException taken(String id, FreeId allowed) {
+        return new InputException(List.of(new InputProblem(
+                1, "# id", new MessageArgument.Text(id), allowed.with(), InputProblem.Code.CONTRADICTION)));
     }
 }

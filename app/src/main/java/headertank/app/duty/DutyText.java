@@ -1,15 +1,14 @@
 package headertank.app.duty;
 
-import headertank.app.language.CalcWords;
+import headertank.app.language.ModelWords;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.quantity.MessageArgument;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
@@ -18,34 +17,31 @@ import org.springframework.stereotype.Component;
 @Component
 public class DutyText {
 
-    private static final Pattern RANGE = Pattern.compile("(-?[\\d.]+) to (-?[\\d.]+)");
-
     private final MessageSource messages;
-    private final CalcWords calcWords;
+    private final ModelWords words;
 
-    public DutyText(MessageSource messages, CalcWords calcWords) {
+    public DutyText(MessageSource messages, ModelWords words) {
         this.messages = messages;
-        this.calcWords = calcWords;
+        this.words = words;
     }
 
     /** Name of a duty, as on the car's form. */
     String label(Duty duty) {
-        return text("duty." + duty.id(), calcWords.of(duty.label()));
+        return words.duty(duty.id(), duty.label(), LocaleContextHolder.getLocale());
     }
 
     String label(Duty duty, OperatingPoint point) {
-        return calcWords.of(point.label());
+        return words.point(duty.id(), point.id(), point.label(), LocaleContextHolder.getLocale());
     }
 
     /** What a duty rests on. */
     String source(Duty duty) {
-        return calcWords.of(duty.source());
+        return words.basis(duty.id(), duty.source(), LocaleContextHolder.getLocale());
     }
 
-    /** What a column accepts; numbers stay as a file writes them. */
-    String allowed(String english) {
-        Matcher range = RANGE.matcher(english);
-        return range.matches() ? say("duties.allowed.range", range.group(1), range.group(2)) : calcWords.of(english);
+    /** What calc-core says of a text; numbers stay as a file writes them. */
+    String said(MessageArgument said) {
+        return words.of(said);
     }
 
     /** What a point asks of the engine. */
@@ -95,10 +91,5 @@ public class DutyText {
 
     private static String power(double watts, UnitSystem system) {
         return Units.show(watts, Dimension.POWER, system);
-    }
-
-    private String text(String key, String otherwise) {
-        String found = messages.getMessage(key, null, null, LocaleContextHolder.getLocale());
-        return found == null ? otherwise : found;
     }
 }

@@ -7,9 +7,9 @@ import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
+import headertank.calc.quantity.FigureKind;
 import headertank.calc.quantity.InputProblem;
 import headertank.calc.quantity.Provenance;
-import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Stated;
 import java.util.EnumMap;
 import java.util.Map;
@@ -50,8 +50,7 @@ public class FieldReader {
         }
         for (InputProblem problem : Build.problems(entries)) {
             BuildField field = BuildField.ofKey(problem.field()).orElseThrow();
-            faults.putIfAbsent(
-                    field, sentence(field, problem, entries, sent.get(field).text()));
+            faults.putIfAbsent(field, sentence(field, problem, sent.get(field).text()));
         }
         entries.keySet().removeAll(faults.keySet());
         return new Reading(new FieldValues(entries, typed), faults, meant(faults.keySet(), sent));
@@ -114,7 +113,7 @@ public class FieldReader {
     private Map<BuildField, String> meant(Set<BuildField> faulty, Map<BuildField, TypedField> sent) {
         Map<BuildField, String> meant = new EnumMap<>(BuildField.class);
         for (BuildField field : faulty) {
-            if (field.isChoice() || field.unit() == SiUnit.COUNT) {
+            if (field.isChoice() || field.kind() == FigureKind.COUNT) {
                 continue;
             }
             Units.inOtherUnits(sent.get(field).text(), FieldUnit.of(field), text.system()).stream()
@@ -137,11 +136,10 @@ public class FieldReader {
         return before.from() == from ? before : new Stated(before.si(), from, null);
     }
 
-    private String sentence(BuildField field, InputProblem problem, Map<BuildField, Entry> entries, String typed) {
+    private String sentence(BuildField field, InputProblem problem, String typed) {
         return switch (problem.code()) {
             case OUT_OF_RANGE -> range(field, typed);
-            case CONTRADICTION ->
-                text.message("contradiction." + field.key(), problem.message(), other(field, entries));
+            case CONTRADICTION -> text.said(problem.allowed());
             case NOT_UNDERSTOOD, MISSING -> text.message("spec.fault.option", "", typed);
         };
     }
@@ -149,24 +147,9 @@ public class FieldReader {
     private String range(BuildField field, String typed) {
         String low = text.show(field, field.allowed().min());
         String high = text.show(field, field.allowed().max());
-        return field.unit() == SiUnit.COUNT
+        return field.kind() == FigureKind.COUNT
                 ? text.message("spec.fault.count", "", typed, low, high)
                 : text.message("spec.fault.range", "", typed, low, high);
-    }
-
-    /** The other field's value that a contradiction is about. */
-    private String other(BuildField field, Map<BuildField, Entry> entries) {
-        return switch (field) {
-            case ENGINE_IDLE ->
-                text.show(field, BuildField.IDLE_BELOW_SHARE * number(entries, BuildField.ENGINE_SPEED));
-            case FAN_START_CURRENT -> text.show(field, number(entries, BuildField.FAN_CURRENT));
-            case LOWEST_AMBIENT -> text.show(field, number(entries, BuildField.AMBIENT));
-            default -> "";
-        };
-    }
-
-    private static double number(Map<BuildField, Entry> entries, BuildField field) {
-        return ((Stated) entries.get(field)).si();
     }
 
     /** Whether a text can be kept: the database keeps no zero character, and half a character has no canonical form. */

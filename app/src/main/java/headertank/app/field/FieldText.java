@@ -1,9 +1,8 @@
 package headertank.app.field;
 
-import headertank.app.language.CalcWords;
+import headertank.app.language.FigureWords;
 import headertank.app.language.ModelWords;
 import headertank.app.unit.DecimalSign;
-import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
 import headertank.calc.Rater;
@@ -13,11 +12,17 @@ import headertank.calc.carspec.FieldGroup;
 import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
+import headertank.calc.quantity.FigureKind;
+import headertank.calc.quantity.InputException;
+import headertank.calc.quantity.InputProblem;
 import headertank.calc.quantity.Message;
+import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Provenance;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.quantity.Stated;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
@@ -27,26 +32,19 @@ import org.springframework.stereotype.Component;
 public final class FieldText {
 
     private final MessageSource messages;
-    private final CalcWords calcWords;
     private final ModelWords modelWords;
     private final Supplier<UnitSystem> units;
     private final Supplier<Rater> rater;
 
-    public FieldText(
-            MessageSource messages,
-            CalcWords calcWords,
-            ModelWords modelWords,
-            Supplier<UnitSystem> units,
-            Supplier<Rater> rater) {
+    public FieldText(MessageSource messages, ModelWords modelWords, Supplier<UnitSystem> units, Supplier<Rater> rater) {
         this.messages = messages;
-        this.calcWords = calcWords;
         this.modelWords = modelWords;
         this.units = units;
         this.rater = rater;
     }
 
     public String label(BuildField field) {
-        return message("field." + field.key(), field.label());
+        return message("field." + field.key(), field.key());
     }
 
     /** A sentence that helps with the field, empty when it needs none. */
@@ -55,27 +53,22 @@ public final class FieldText {
     }
 
     public String group(FieldGroup group) {
-        return message("group." + group.name(), group.label());
+        return message("group." + group.name(), group.name());
     }
 
     public String carClass(CarClass carClass) {
-        return message("carClass." + carClass.name(), carClass.label());
+        return message("carClass." + carClass.name(), carClass.name());
     }
 
     /** Name of a duty; its id when no such duty is installed any more. */
     public String duty(String dutyId) {
         Duty duty = rater.get().duties().get(dutyId);
-        return message("duty." + dutyId, duty == null ? dutyId : said(duty.label()));
+        return modelWords.duty(dutyId, duty == null ? dutyId : duty.label(), LocaleContextHolder.getLocale());
     }
 
     /** What calc-core says, in the language and units of the reader. */
     public String said(Message message) {
         return modelWords.of(message);
-    }
-
-    /** Name of something of calc-core, in the language of the page. */
-    public String said(String english) {
-        return calcWords.of(english);
     }
 
     /** Names of duties in one piece. */
@@ -98,7 +91,7 @@ public final class FieldText {
                         .map(p -> p.label())
                         .findFirst()
                         .orElse(pointId);
-        return said(known);
+        return modelWords.point(dutyId, pointId, known, LocaleContextHolder.getLocale());
     }
 
     /** A stated value in the shop's units, or the option's words. */
@@ -150,7 +143,7 @@ public final class FieldText {
     public String option(BuildField field, String token) {
         String core =
                 field == BuildField.CORE_CLASS ? rater.get().coreClassLabels().get(token) : null;
-        return message("option." + field.key() + "." + token, core == null ? token : said(core));
+        return message("option." + field.key() + "." + token, core == null ? token : core);
     }
 
     public String provenance(Provenance from) {
@@ -162,11 +155,9 @@ public final class FieldText {
         if (!Double.isFinite(kelvins)) {
             return message("spec.no-figure", "-");
         }
-        String shown = Units.show(tenths(kelvins), Dimension.TEMPERATURE_DIFFERENCE, system());
-        return kelvins > 0 && !shown.matches("0([.,]0*)? .*") ? "+" + shown : shown.replace('-', '−');
+        return modelWords.figures().signed(kelvins);
     }
 
-    /** More digits than this would promise what no model keeps. */
     private static double tenths(double kelvins) {
         return !Double.isFinite(kelvins) ? kelvins : Math.round(kelvins * 10) / 10.0;
     }
@@ -177,9 +168,39 @@ public final class FieldText {
         if (!Double.isFinite(kelvins)) {
             return degrees(kelvins);
         }
-        String size = Units.show(tenths(Math.abs(kelvins)), Dimension.TEMPERATURE_DIFFERENCE, system());
+        String size = modelWords.figures().of(SiFigure.difference(Math.abs(kelvins)));
         String key = Math.abs(kelvins) < 0.05 ? "compare.level" : kelvins < 0 ? "compare.lost" : "compare.gained";
         return message(key, size, size);
+    }
+
+    /**
+     * Why a car cannot be rated, each fault with its field, value and what would do.
+     *
+     * @param refused an {@link InputException} or an {@link OutOfRangeException}
+     */
+    public String why(IllegalArgumentException refused) {
+        if (refused instanceof InputException input) {
+            return input.problems().stream().map(this::fault).collect(Collectors.joining(" "));
+        }
+        OutOfRangeException outside = (OutOfRangeException) refused;
+        FigureKind kind = ModelParameter.kind(outside.field(), outside.allowed());
+        FigureWords figures = modelWords.figures();
+        return message(
+                "spec.fault.beyond-models",
+                "",
+                ModelParameter.field(outside.field())
+                        .map(this::label)
+                        .orElseGet(() -> message("model.parameter." + outside.field(), outside.field())),
+                figures.plain(outside.value(), kind),
+                figures.plain(outside.allowed().min(), kind),
+                figures.plain(outside.allowed().max(), kind));
+    }
+
+    private String fault(InputProblem problem) {
+        String label = message("field." + problem.field(), problem.field());
+        String key =
+                problem.code() == InputProblem.Code.CONTRADICTION ? "spec.fault.contradicts" : "spec.fault.allowed";
+        return message(key, "", label, modelWords.of(problem.value()), said(problem.allowed()));
     }
 
     /** Symbol of the unit that a bare number is taken in, empty for a number of things. */

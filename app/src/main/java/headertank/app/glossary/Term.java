@@ -20,6 +20,7 @@ enum Term {
     BOILING_MARGIN(Dimension.TEMPERATURE_DIFFERENCE),
     CHANCE(Dimension.FRACTION),
     RANGE(null),
+    HOTTEST_DAY(Dimension.TEMPERATURE),
     LAT(Dimension.TEMPERATURE),
     ATB(Dimension.TEMPERATURE),
     LINEAR(null),

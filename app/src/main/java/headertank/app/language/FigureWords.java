@@ -42,23 +42,19 @@ public final class FigureWords {
             case TEMPERATURE -> temperature(si);
             case TEMPERATURE_DIFFERENCE -> difference(si);
             case PROBABILITY -> probability(si);
-            case PRESSURE_ABSOLUTE -> show(si, Dimension.PRESSURE_ABSOLUTE);
-            case PRESSURE_GAUGE -> show(si, Dimension.PRESSURE_GAUGE);
-            case PRESSURE_DIFFERENCE -> show(si, Dimension.PRESSURE_DIFFERENCE);
-            case AIR_FLOW -> show(si, Dimension.AIR_FLOW);
-            case LIQUID_FLOW -> show(si, Dimension.LIQUID_FLOW);
-            case POWER -> show(si, Dimension.POWER);
-            case CURRENT -> show(si, Dimension.CURRENT);
-            case VOLTAGE -> show(si, Dimension.VOLTAGE);
-            case CHARGE -> show(si, Dimension.CHARGE);
-            case LENGTH -> show(si, Dimension.LENGTH);
-            case SPEED -> show(si, Dimension.SPEED);
-            case TIME -> show(si, Dimension.DURATION);
-            case ROTATION -> show(2 * Math.PI * si, Dimension.ROTATION);
-            case SHARE -> show(si, Dimension.FRACTION);
-            case RATIO -> show(si, Dimension.RATIO);
-            case COUNT -> show(si, Dimension.COUNT);
+            default -> plain(si, kind);
         };
+    }
+
+    /** A difference of temperatures with its sign, bounded as the rest. */
+    public String signed(double kelvin) {
+        String shown = difference(kelvin);
+        return kelvin > 0 && kelvin <= LARGEST_DIFFERENCE_K && Math.rint(10 * kelvin) > 0 ? "+" + shown : shown;
+    }
+
+    /** A figure as it is, whatever its size: one that somebody stated, or the bound of a range. */
+    public String plain(double si, FigureKind kind) {
+        return show(FigureUnit.toEdge(si, kind), FigureUnit.of(kind));
     }
 
     private String temperature(double kelvin) {

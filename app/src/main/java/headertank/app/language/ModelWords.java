@@ -38,9 +38,8 @@ public final class ModelWords {
         if (message.isEmpty()) {
             return "";
         }
-        Object[] words = message.arguments().stream()
-                .map(a -> argument(a, system, locale))
-                .toArray();
+        Object[] words =
+                message.arguments().stream().map(a -> of(a, system, locale)).toArray();
         if (message.code().equals(Message.PLAIN)) {
             return (String) words[0];
         }
@@ -48,7 +47,12 @@ public final class ModelWords {
         return sentence == null ? message.toString() : sentence;
     }
 
-    private String argument(MessageArgument argument, UnitSystem system, Locale locale) {
+    /** @return what stands in a sentence, for whoever asks */
+    public String of(MessageArgument argument) {
+        return of(argument, units.get(), LocaleContextHolder.getLocale());
+    }
+
+    private String of(MessageArgument argument, UnitSystem system, Locale locale) {
         if (argument instanceof SiFigure f) {
             return new FigureWords(messages, system, locale).of(f);
         }
@@ -56,8 +60,12 @@ public final class ModelWords {
             return of(m, system, locale);
         }
         if (argument instanceof MessageArgument.FieldName f) {
-            String label = BuildField.ofKey(f.field()).map(BuildField::label).orElse(f.field());
-            return text("field." + f.field(), label, locale);
+            return text("field." + f.field(), f.field(), locale);
+        }
+        if (argument instanceof MessageArgument.FieldValue v) {
+            return BuildField.ofKey(v.field())
+                    .map(f -> new FigureWords(messages, system, locale).plain(v.si(), f.kind()))
+                    .orElseGet(v::toString);
         }
         if (argument instanceof MessageArgument.OptionName o) {
             return text("option." + o.field() + "." + o.token(), o.token(), locale);
@@ -71,6 +79,11 @@ public final class ModelWords {
         return ((MessageArgument.Text) argument).text();
     }
 
+    /** Figures for whoever asks. */
+    public FigureWords figures() {
+        return new FigureWords(messages, units.get(), LocaleContextHolder.getLocale());
+    }
+
     /** Name of a duty: the reader's word for those that come with calc-core, else what its author calls it. */
     public String duty(String id, String label, Locale locale) {
         return text(PREFIX + "duty." + id, label, locale);
@@ -79,6 +92,11 @@ public final class ModelWords {
     /** Name of an operating point, likewise. */
     public String point(String duty, String id, String label, Locale locale) {
         return text(PREFIX + "duty." + duty + "." + id, label, locale);
+    }
+
+    /** What a duty's figures rest on, likewise. */
+    public String basis(String duty, String source, Locale locale) {
+        return text(PREFIX + "duty-basis." + duty, source, locale);
     }
 
     private String text(String key, String otherwise, Locale locale) {

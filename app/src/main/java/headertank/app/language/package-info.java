@@ -1,2 +1,2 @@
-/** In which language pages are read, and words in that language for what calc-core says in English. */
+/** In which language pages are read, and words in that language, with figures in the shop's units, for what calc-core says. */
 package headertank.app.language;

@@ -1,5 +1,6 @@
 package headertank.app.settings;
 
+import headertank.app.language.FigureUnit;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
@@ -11,26 +12,33 @@ import java.util.Optional;
 
 /** A number among the settings: a field of a car for which the shop has its own figure, or a threshold of the verdict. */
 enum SettingField {
-    COOLANT_LIMIT("coolantLimit", BuildField.COOLANT_LIMIT, null, Dimension.TEMPERATURE),
-    OIL_LIMIT("oilLimit", BuildField.OIL_LIMIT, null, Dimension.TEMPERATURE),
-    GO_PROBABILITY("goProbability", null, Threshold.GO_PROBABILITY, Dimension.FRACTION),
-    CONDITIONS_PROBABILITY("conditionsProbability", null, Threshold.CONDITIONS_PROBABILITY, Dimension.FRACTION),
-    GO_MARGIN("goMargin", null, Threshold.GO_MARGIN_K, Dimension.TEMPERATURE_DIFFERENCE),
-    GO_BOILING("goBoiling", null, Threshold.GO_BOILING_K, Dimension.TEMPERATURE_DIFFERENCE),
-    LEAST_BOILING("leastBoiling", null, Threshold.LEAST_BOILING_K, Dimension.TEMPERATURE_DIFFERENCE),
-    OIL_OVER_CAUTION("oilOverCaution", null, Threshold.OIL_OVER_CAUTION_K, Dimension.TEMPERATURE_DIFFERENCE),
-    GO_DEFICIT("goDeficit", null, Threshold.GO_DEFICIT_A, Dimension.CURRENT);
+    COOLANT_LIMIT("coolantLimit", BuildField.COOLANT_LIMIT),
+    OIL_LIMIT("oilLimit", BuildField.OIL_LIMIT),
+    GO_PROBABILITY("goProbability", Threshold.GO_PROBABILITY),
+    CONDITIONS_PROBABILITY("conditionsProbability", Threshold.CONDITIONS_PROBABILITY),
+    GO_MARGIN("goMargin", Threshold.GO_MARGIN_K),
+    GO_BOILING("goBoiling", Threshold.GO_BOILING_K),
+    LEAST_BOILING("leastBoiling", Threshold.LEAST_BOILING_K),
+    OIL_OVER_CAUTION("oilOverCaution", Threshold.OIL_OVER_CAUTION_K),
+    GO_DEFICIT("goDeficit", Threshold.GO_DEFICIT_A);
 
     private final String key;
     private final BuildField figure;
     private final Threshold threshold;
     private final Dimension dimension;
 
-    SettingField(String key, BuildField figure, Threshold threshold, Dimension dimension) {
+    SettingField(String key, BuildField figure) {
         this.key = key;
         this.figure = figure;
+        this.threshold = null;
+        this.dimension = FigureUnit.of(figure.kind());
+    }
+
+    SettingField(String key, Threshold threshold) {
+        this.key = key;
+        this.figure = null;
         this.threshold = threshold;
-        this.dimension = dimension;
+        this.dimension = FigureUnit.of(threshold.kind());
     }
 
     static SettingField of(BuildField field) {

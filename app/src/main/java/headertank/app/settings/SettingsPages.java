@@ -1,6 +1,6 @@
 package headertank.app.settings;
 
-import headertank.app.language.CalcWords;
+import headertank.app.language.ModelWords;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.Paper;
 import headertank.app.shop.Shop;
@@ -33,13 +33,13 @@ class SettingsPages {
     private final ShopSettings settings;
     private final Shops shops;
     private final MessageSource messages;
-    private final CalcWords calcWords;
+    private final ModelWords words;
 
-    SettingsPages(ShopSettings settings, Shops shops, MessageSource messages, CalcWords calcWords) {
+    SettingsPages(ShopSettings settings, Shops shops, MessageSource messages, ModelWords words) {
         this.settings = settings;
         this.shops = shops;
         this.messages = messages;
-        this.calcWords = calcWords;
+        this.words = words;
     }
 
     @GetMapping("/settings")
@@ -104,7 +104,7 @@ class SettingsPages {
                             ? say(
                                     "settings.hint.threshold",
                                     f.show(threshold.get().standard(), system),
-                                    calcWords.of(threshold.get().source()),
+                                    words.of(threshold.get().basis().with()),
                                     least,
                                     most)
                             : say("settings.hint.figure", least, most));

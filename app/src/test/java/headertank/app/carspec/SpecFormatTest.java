@@ -9,8 +9,8 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
+import headertank.calc.quantity.FigureKind;
 import headertank.calc.quantity.Provenance;
-import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Spread;
 import headertank.calc.quantity.Stated;
 import java.io.IOException;
@@ -117,7 +117,7 @@ class SpecFormatTest {
             } else {
                 double span = f.allowed().max() - f.allowed().min();
                 double si = f.allowed().clamp(f.allowed().min() + span * random.nextDouble());
-                boolean whole = f.unit() == SiUnit.COUNT;
+                boolean whole = f.kind() == FigureKind.COUNT;
                 entries.put(f, new Stated(whole ? Math.rint(si) : si, from, null));
                 typed.put(f, "\"as\" typed \\ 5,3 m³ 🚗\t");
             }

@@ -229,7 +229,7 @@ class SpecIT {
                 .andExpect(content()
                         .string(allOf(
                                 containsString("150.0 mm to 1200.0 mm"),
-                                containsString("at least the running current, here 25.0 A"),
+                                containsString("at least the running current, here 25.0\u00a0A"),
                                 containsString("does not start with a number"),
                                 containsString("Write in a few words why it changes"),
                                 containsString("value=\"6500 mm\""),

@@ -14,17 +14,13 @@ public final class Texts {
 
     public static FieldText metric(Rater rater) {
         StaticMessageSource messages = new StaticMessageSource();
+        messages.setParentMessageSource(MessageSources.all());
         messages.addMessage("compare.by-run", Locale.ENGLISH, "runs");
         messages.addMessage("compare.too-many", Locale.ENGLISH, "too many");
         messages.addMessage("spec.reason.missing", Locale.ENGLISH, "why?");
         messages.addMessage("spec.fault.range", Locale.ENGLISH, "{1} to {2}");
         messages.addMessage("spec.fault.count", Locale.ENGLISH, "whole {1} to {2}");
         messages.addMessage("spec.fault.option", Locale.ENGLISH, "no option {0}");
-        return new FieldText(
-                messages,
-                MessageSources.calcWords(),
-                MessageSources.modelWords(),
-                () -> UnitSystem.METRIC,
-                () -> rater);
+        return new FieldText(messages, MessageSources.modelWords(), () -> UnitSystem.METRIC, () -> rater);
     }
 }

@@ -15,10 +15,12 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import headertank.app.account.People;
 import headertank.app.carspec.Revisions;
+import headertank.app.check.figure.ShopFigures;
 import headertank.app.check.snapshot.Snapshot;
 import headertank.app.check.stored.CheckLine;
 import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.Decision;
+import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.SignOff;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.check.stored.StoredVerdict;
@@ -63,6 +65,9 @@ class ChecksIT {
 
     @Autowired
     Checks checks;
+
+    @Autowired
+    ShopFigures figures;
 
     @Autowired
     Revisions revisions;
@@ -254,6 +259,17 @@ class ChecksIT {
                 .andExpect(status().isNotFound());
         people.actAs(people.aShop(), Role.TECHNICIAN);
         assertThatThrownBy(() -> checks.input(id)).isInstanceOf(NotFoundException.class);
+    }
+
+    @Test
+    void thePageShowsTheHottestDayThatBelongsToItsVerdict() throws Exception {
+        long id = checks.run(car, 1);
+        DutyResult street = checks.byId(id).result().duty("street").orElseThrow();
+        String day = figures.current().hottestDay(street);
+        assertThat(day).matches("[\\d.]+\\s°C|above .*");
+        mvc.perform(get("/checks/" + id + "/reasons").with(people.in(shop, Role.TECHNICIAN)))
+                .andExpect(content().string(containsString("Hottest day it holds")))
+                .andExpect(content().string(containsString(day)));
     }
 
     @Test

@@ -82,6 +82,7 @@ class SignOffRulesTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
         List<Condition> conditions = condition
                 ? List.of(new Condition("a", "drift", Condition.subject("ALTERNATOR"), StoredMessage.plain("do")))

@@ -13,8 +13,8 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
+import headertank.calc.quantity.FigureKind;
 import headertank.calc.quantity.Provenance;
-import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Stated;
 import java.util.EnumMap;
 import java.util.List;
@@ -71,7 +71,7 @@ final class Drawn {
             } else {
                 double si = f.allowed().min()
                         + share * (f.allowed().max() - f.allowed().min());
-                entries.put(f, new Stated(f.unit() == SiUnit.COUNT ? Math.rint(si) : si, from, null));
+                entries.put(f, new Stated(f.kind() == FigureKind.COUNT ? Math.rint(si) : si, from, null));
             }
         }
         return new Build(carClass, RandomEntries.fitting(entries));

@@ -156,7 +156,7 @@ class DutiesIT {
                 .andExpect(content().string(containsString("2 places are")))
                 .andExpect(content().string(containsString("road_speed_km_per_h</td>")))
                 .andExpect(content().string(containsString("0 to 324")))
-                .andExpect(content().string(containsString("idle, road, mix or engine_off")))
+                .andExpect(content().string(containsString("one of idle, road, mix, engine_off")))
                 .andExpect(content().string(containsString("# source: three runs in June, from memory")));
         MockMultipartFile file =
                 new MockMultipartFile("file", "mine.csv", "text/csv", bad.getBytes(StandardCharsets.UTF_8));

@@ -8,11 +8,16 @@ import headertank.app.shop.Role;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -26,6 +31,9 @@ import org.springframework.test.context.TestPropertySource;
 @ServedTest
 @TestPropertySource(properties = "headertank.demo=true")
 class EveryPageIT {
+
+    /** That look at once: one for each core of the machine that the build is meant for. */
+    private static final int BROWSERS = 2;
 
     private static final int[] WIDTHS = {390, 820, 1440};
 
@@ -85,27 +93,49 @@ class EveryPageIT {
     @Autowired
     DemoData demo;
 
-    private final List<String> faults = new ArrayList<>();
-    private final List<String> times = new ArrayList<>();
+    private final Queue<String> faults = new ConcurrentLinkedQueue<>();
+    private final Queue<String> times = new ConcurrentLinkedQueue<>();
 
     @Test
-    void everyPageIsAccessibleAndFitsEachWidth() throws IOException {
+    void everyPageIsAccessibleAndFitsEachWidth() throws Exception {
         try (Browser browser = Browser.at(port)) {
             browser.still("light");
             lookAt(browser, "first-owner", "/first-owner");
-            Map<String, Long> ids = demo.ensure();
-            for (var person : PageExamples.byPerson().entrySet()) {
-                signIn(browser, person.getKey());
-                for (PageExamples.Example page : person.getValue()) {
-                    lookAt(browser, page.name(), page.path(ids));
-                }
+        }
+        Map<String, Long> ids = demo.ensure();
+        var eyes = Executors.newFixedThreadPool(BROWSERS);
+        try {
+            List<Callable<Void>> shares = IntStream.range(0, BROWSERS)
+                    .<Callable<Void>>mapToObj(share -> () -> lookAtShare(share, ids))
+                    .toList();
+            for (Future<Void> looked : eyes.invokeAll(shares)) {
+                looked.get();
             }
-            signIn(browser, Optional.of(Role.TECHNICIAN));
-            browser.width(1100).open("/checks/" + ids.get("check"));
-            browser.picture("check-first-screen", false);
+        } finally {
+            eyes.shutdownNow();
         }
         report();
         assertThat(faults).as(String.join("\n", faults)).isEmpty();
+    }
+
+    /** Every so many of each person's pages, so that two browsers share the work and not a sign-in. */
+    private Void lookAtShare(int share, Map<String, Long> ids) throws IOException {
+        try (Browser browser = Browser.at(port)) {
+            browser.still("light");
+            for (var person : PageExamples.byPerson().entrySet()) {
+                signIn(browser, person.getKey());
+                for (int i = share; i < person.getValue().size(); i += BROWSERS) {
+                    PageExamples.Example page = person.getValue().get(i);
+                    lookAt(browser, page.name(), page.path(ids));
+                }
+            }
+            if (share == 0) {
+                signIn(browser, Optional.of(Role.TECHNICIAN));
+                browser.width(1100).open("/checks/" + ids.get("check"));
+                browser.picture("check-first-screen", false);
+            }
+        }
+        return null;
     }
 
     private static void signIn(Browser browser, Optional<Role> role) {

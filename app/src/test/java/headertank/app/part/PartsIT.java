@@ -131,7 +131,7 @@ class PartsIT {
                                 containsString("Please fill in the name"),
                                 containsString("“a lot” is not a price"),
                                 containsString("120.0 mm to 600.0 mm"),
-                                containsString("at least the running current, here 25.0 A"),
+                                containsString("at least the running current, here 25.0\u00a0A"),
                                 containsString("value=\"3 m\""),
                                 containsString("value=\"none left\""))));
         mvc.perform(send("/parts", "kind", "SOMETHING", "name", "x")).andExpect(status().isUnprocessableContent());

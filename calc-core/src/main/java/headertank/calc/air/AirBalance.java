@@ -12,7 +12,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class AirBalance {
 
-    private static final double RELATIVE_WIDTH = 1e-14;
+    private static final double RELATIVE_WIDTH = 1e-11;
     private static final double FLOW_MAX_M3_PER_S = 1e4;
     private static final double FIRST_STEP = 1e-3;
     private static final double PRESSURE_MAX_PA = 1e6;
@@ -28,6 +28,7 @@ public final class AirBalance {
 
     private AirConditions at;
     private double ram;
+    private double recirculating;
     private double fanSpeed;
     private double cold;
     private double hot;
@@ -55,6 +56,7 @@ public final class AirBalance {
     public void around(AirConditions conditions) {
         at = conditions;
         ram = path.ram(conditions);
+        recirculating = Recirculation.shareWithoutBackflow(path.spec().recirculationAtRest(), at.speedMPerS());
     }
 
     /**
@@ -75,7 +77,7 @@ public final class AirBalance {
         q2 = bare(across);
         forward = cold * (Math.max(0, q1) + Math.max(0, q2));
         back = -cold * (Math.min(0, q1) + Math.min(0, q2));
-        share = Recirculation.share(path.spec().recirculationAtRest(), at.speedMPerS(), forward, back);
+        share = Recirculation.share(recirculating, forward, back);
     }
 
     /** @return air that passes the core forwards [kg/s] */

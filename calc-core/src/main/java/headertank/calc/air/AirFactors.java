@@ -1,7 +1,6 @@
 package headertank.calc.air;
 
 import headertank.calc.quantity.OutOfRangeException;
-import headertank.calc.quantity.Range;
 
 /**
  * Factors on what is uncertain in the air path, for sampling. One means as specified.
@@ -17,8 +16,8 @@ public record AirFactors(double lossCoefficients, double ramPressure, double sid
     public static final AirFactors NOMINAL = new AirFactors(1, 1, 1);
 
     public AirFactors {
-        OutOfRangeException.require("lossCoefficients", lossCoefficients, Range.of(0.05, 20));
-        OutOfRangeException.require("ramPressure", ramPressure, Range.of(0, 2));
-        OutOfRangeException.require("sideslip", sideslip, Range.of(0, 2));
+        OutOfRangeException.require("lossCoefficients", lossCoefficients, 0.05, 20);
+        OutOfRangeException.require("ramPressure", ramPressure, 0, 2);
+        OutOfRangeException.require("sideslip", sideslip, 0, 2);
     }
 }

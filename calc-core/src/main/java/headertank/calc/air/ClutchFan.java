@@ -50,13 +50,13 @@ public record ClutchFan(
     public static final Range PULLEY_RATIO = Range.of(0.3, 3);
 
     public ClutchFan {
-        OutOfRangeException.require("referenceSpeedPerS", referenceSpeedPerS, Range.of(1, 200));
+        OutOfRangeException.require("referenceSpeedPerS", referenceSpeedPerS, 1, 200);
         OutOfRangeException.require("pulleyRatio", pulleyRatio, PULLEY_RATIO);
-        OutOfRangeException.require("slipHot", slipHot, Range.of(0, 1));
-        OutOfRangeException.require("slipCold", slipCold, Range.of(0, slipHot));
-        OutOfRangeException.require("engageK", engageK, Range.of(273, 420));
-        OutOfRangeException.require("fullK", fullK, Range.of(engageK, 450));
-        OutOfRangeException.require("speedMaxPerS", speedMaxPerS, Range.of(1, 300));
+        OutOfRangeException.require("slipHot", slipHot, 0, 1);
+        OutOfRangeException.require("slipCold", slipCold, 0, slipHot);
+        OutOfRangeException.require("engageK", engageK, 273, 420);
+        OutOfRangeException.require("fullK", fullK, engageK, 450);
+        OutOfRangeException.require("speedMaxPerS", speedMaxPerS, 1, 300);
     }
 
     /**

@@ -15,8 +15,8 @@ import headertank.calc.quantity.Range;
 public record CoreDropCurve(double a, double b) {
 
     public CoreDropCurve {
-        OutOfRangeException.require("a", a, Range.of(0, 10_000));
-        OutOfRangeException.require("b", b, Range.of(0, 1000));
+        OutOfRangeException.require("a", a, 0, 10_000);
+        OutOfRangeException.require("b", b, 0, 1000);
         if (a == 0 && b == 0) {
             throw new OutOfRangeException("b", b, Range.of(Double.MIN_VALUE, 1000));
         }

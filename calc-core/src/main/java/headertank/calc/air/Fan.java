@@ -1,7 +1,6 @@
 package headertank.calc.air;
 
 import headertank.calc.quantity.OutOfRangeException;
-import headertank.calc.quantity.Range;
 
 /**
  * All the fans of a radiator, alike and side by side, as one pressure rise against mass flow. Pulling fans see the air behind
@@ -34,8 +33,8 @@ public final class Fan {
      * @param voltageV at the fan's terminals [V], 0 to 60
      */
     public static double speedFactor(double duty, double voltageV) {
-        OutOfRangeException.require("duty", duty, Range.of(0, 1));
-        OutOfRangeException.require("voltageV", voltageV, Range.of(0, 60));
+        OutOfRangeException.require("duty", duty, 0, 1);
+        OutOfRangeException.require("voltageV", voltageV, 0, 60);
         return duty * voltageV / REFERENCE_V;
     }
 

@@ -1,7 +1,6 @@
 package headertank.calc.air;
 
 import headertank.calc.quantity.OutOfRangeException;
-import headertank.calc.quantity.Range;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -22,14 +21,21 @@ public final class Recirculation {
     /**
      * @param atRest r_0 [-]
      * @param speedMPerS car speed V [m/s]
+     * @return r where no air flows back through the core [-]
+     */
+    public static double shareWithoutBackflow(double atRest, double speedMPerS) {
+        return atRest * FastMath.exp(-speedMPerS / FADING_SPEED_M_PER_S);
+    }
+
+    /**
+     * @param withoutBackflow {@link #shareWithoutBackflow} [-]
      * @param forwardKgPerS air through the core forwards [kg/s]
      * @param backKgPerS air through the core backwards [kg/s]
      * @return r, 0 to {@link #SHARE_MAX} [-]; without forward flow any backward flow counts in full
      */
-    public static double share(double atRest, double speedMPerS, double forwardKgPerS, double backKgPerS) {
-        double still = atRest * FastMath.exp(-speedMPerS / FADING_SPEED_M_PER_S);
+    public static double share(double withoutBackflow, double forwardKgPerS, double backKgPerS) {
         double back = backKgPerS <= 0 ? 0 : backKgPerS / Math.max(forwardKgPerS, 1e-9 * backKgPerS);
-        return Math.min(SHARE_MAX, still + back);
+        return Math.min(SHARE_MAX, withoutBackflow + back);
     }
 
     /**
@@ -42,8 +48,8 @@ public final class Recirculation {
      */
     public static double inletK(
             double ambientK, double upstreamW, double share, double coreHeatW, double capacityRateWPerK) {
-        OutOfRangeException.require("share", share, Range.of(0, SHARE_MAX));
-        OutOfRangeException.require("capacityRateWPerK", capacityRateWPerK, Range.of(Double.MIN_NORMAL, 1e9));
+        OutOfRangeException.require("share", share, 0, SHARE_MAX);
+        OutOfRangeException.require("capacityRateWPerK", capacityRateWPerK, Double.MIN_NORMAL, 1e9);
         return ambientK + (upstreamW + share / (1 - share) * coreHeatW) / capacityRateWPerK;
     }
 

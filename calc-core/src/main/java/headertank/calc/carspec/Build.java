@@ -1,19 +1,25 @@
 package headertank.calc.carspec;
 
+import static headertank.calc.quantity.InputProblem.Code.NOT_UNDERSTOOD;
+import static headertank.calc.quantity.InputProblem.Code.OUT_OF_RANGE;
+
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
+import headertank.calc.quantity.FigureKind;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.InputProblem;
+import headertank.calc.quantity.InputText;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.MessageArgument;
 import headertank.calc.quantity.Provenance;
-import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Stated;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What is known of a car's cooling: the class of car and, for each field that somebody stated, its value and provenance.
@@ -34,8 +40,8 @@ public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
      */
     public Build {
         if (carClass == null) {
-            throw new InputException(List.of(new InputProblem(
-                    "carClass", "", List.of(CarClass.values()).toString(), InputProblem.Code.MISSING)));
+            throw new InputException(List.of(InputProblem.of(
+                    "carClass", Message.NONE, oneOf(List.of(CarClass.values())), InputProblem.Code.MISSING)));
         }
         Map<BuildField, Entry> copy = new EnumMap<>(BuildField.class);
         copy.putAll(entries);
@@ -96,36 +102,44 @@ public record Build(CarClass carClass, Map<BuildField, Entry> entries) {
         entries.forEach((field, entry) -> {
             if (field.isChoice()) {
                 if (!(entry instanceof Chosen chosen)) {
-                    found.add(problem(
-                            field,
-                            String.valueOf(entry),
-                            field.options().toString(),
-                            InputProblem.Code.NOT_UNDERSTOOD));
+                    found.add(problem(field, value(field, entry), oneOf(field.options()), NOT_UNDERSTOOD));
                 } else if (!field.options().isEmpty() && !field.options().contains(chosen.token())) {
-                    found.add(problem(
-                            field, chosen.token(), field.options().toString(), InputProblem.Code.NOT_UNDERSTOOD));
+                    found.add(problem(field, value(field, entry), oneOf(field.options()), NOT_UNDERSTOOD));
                 }
             } else if (!(entry instanceof Stated stated)) {
-                found.add(problem(field, String.valueOf(entry), "a number", InputProblem.Code.NOT_UNDERSTOOD));
+                found.add(problem(field, value(field, entry), InputText.NUMBER.with(), NOT_UNDERSTOOD));
             } else if (!field.allowed().contains(stated.si())
-                    || field.unit() == SiUnit.COUNT && stated.si() != Math.rint(stated.si())) {
-                found.add(problem(field, number(stated.si()), allowed(field), InputProblem.Code.OUT_OF_RANGE));
+                    || field.kind() == FigureKind.COUNT && stated.si() != Math.rint(stated.si())) {
+                found.add(problem(field, value(field, entry), allowed(field), OUT_OF_RANGE));
             }
         });
     }
 
-    static InputProblem problem(BuildField field, String value, String allowed, InputProblem.Code code) {
-        return new InputProblem(field.key(), value, allowed, code);
+    private static InputProblem problem(
+            BuildField field, MessageArgument value, Message allowed, InputProblem.Code code) {
+        return InputProblem.of(field.key(), value, allowed, code);
     }
 
-    private static String allowed(BuildField field) {
-        String whole =
-                field.unit() == SiUnit.COUNT ? " whole" : " " + field.unit().symbol();
-        return number(field.allowed().min()) + " to " + number(field.allowed().max()) + whole;
+    /** @return what is stated, as a fault names it */
+    static MessageArgument value(BuildField field, Entry entry) {
+        if (entry == null) {
+            return Message.NONE;
+        }
+        return entry instanceof Stated stated
+                ? new MessageArgument.FieldValue(field.key(), stated.si())
+                : new MessageArgument.OptionName(field.key(), ((Chosen) entry).token());
     }
 
-    static String number(double value) {
-        return String.format(Locale.ROOT, "%.6g", value);
+    private static Message allowed(BuildField field) {
+        InputText range = field.kind() == FigureKind.COUNT ? InputText.WHOLE_RANGE : InputText.RANGE;
+        return range.with(
+                new MessageArgument.FieldValue(field.key(), field.allowed().min()),
+                new MessageArgument.FieldValue(field.key(), field.allowed().max()));
+    }
+
+    private static Message oneOf(List<?> options) {
+        return InputText.ONE_OF.with(
+                new MessageArgument.Text(options.stream().map(String::valueOf).collect(Collectors.joining(", "))));
     }
 
     /**

@@ -34,16 +34,16 @@ import headertank.calc.choice.YesNo;
 import headertank.calc.engine.EngineClass;
 import headertank.calc.fluid.Fuel;
 import headertank.calc.hood.HoodMaterial;
+import headertank.calc.quantity.FigureKind;
 import headertank.calc.quantity.Provenance;
 import headertank.calc.quantity.Range;
-import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Spread;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * Every field of a car's cooling specification, once: key, part, unit, allowed range or options, and how far a value of
+ * Every field of a car's cooling specification, once: key, part, kind of figure, allowed range or options, and how far a value of
  * each provenance may be off. Forms, file formats, comparisons, sampling and attribution all walk this list, so a new
  * field is added here and given its default in {@link ClassDefaults}.
  *
@@ -52,332 +52,138 @@ import java.util.Optional;
  * one 0.02, 0.04, 0.08 and 0.10. Advertised fan flow is taken at 0.85 and advertised power at 0.95 of the claim.
  */
 public enum BuildField {
-    ENGINE_CLASS("engine.class", ENGINE, "Kind of engine", EngineClass.class, true),
-    ENGINE_DISPLACEMENT(
-            "engine.displacementM3", ENGINE, "Displacement", SiUnit.CUBIC_METRE, 3e-4, 1.2e-2, Off.EXACT, true),
-    ENGINE_CYLINDERS("engine.cylinders", ENGINE, "Cylinders or rotors", SiUnit.COUNT, 1, 16, Off.EXACT, false),
-    ENGINE_POWER("engine.ratedPowerW", ENGINE, "Rated power", SiUnit.WATT, 1.5e4, 1.2e6, Off.POWER, true),
-    ENGINE_SPEED("engine.ratedSpeedPerS", ENGINE, "Speed at rated power", SiUnit.PER_SECOND, 25, 220, Off.EXACT, true),
-    ENGINE_IDLE("engine.idleSpeedPerS", ENGINE, "Idle speed", SiUnit.PER_SECOND, 7, 40, Off.EXACT, false),
-    ENGINE_EFFICIENCY(
-            "engine.fullLoadEfficiency",
-            ENGINE,
-            "Brake efficiency at full load, if known",
-            SiUnit.ONE,
-            0.10,
-            0.50,
-            Off.RELATIVE,
-            false),
-    CAR_MASS(
-            "engine.carMassKg", ENGINE, "Mass of the car with driver", SiUnit.KILOGRAM, 400, 4500, Off.RELATIVE, false),
+    ENGINE_CLASS("engine.class", ENGINE, EngineClass.class, true),
+    ENGINE_DISPLACEMENT("engine.displacementM3", ENGINE, FigureKind.VOLUME, 3e-4, 1.2e-2, Off.EXACT, true),
+    ENGINE_CYLINDERS("engine.cylinders", ENGINE, FigureKind.COUNT, 1, 16, Off.EXACT, false),
+    ENGINE_POWER("engine.ratedPowerW", ENGINE, FigureKind.POWER, 1.5e4, 1.2e6, Off.POWER, true),
+    ENGINE_SPEED("engine.ratedSpeedPerS", ENGINE, FigureKind.ROTATION, 25, 220, Off.EXACT, true),
+    ENGINE_IDLE("engine.idleSpeedPerS", ENGINE, FigureKind.ROTATION, 7, 40, Off.EXACT, false),
+    ENGINE_EFFICIENCY("engine.fullLoadEfficiency", ENGINE, FigureKind.SHARE, 0.10, 0.50, Off.RELATIVE, false),
+    CAR_MASS("engine.carMassKg", ENGINE, FigureKind.MASS, 400, 4500, Off.RELATIVE, false),
 
-    FUEL("fuel.burnt", FieldGroup.FUEL, "Fuel burnt", Fuel.class, true),
-    FUEL_OF_DONOR(
-            "fuel.setupTakenFrom",
-            FieldGroup.FUEL,
-            "Cooling set-up taken over from a car that burnt",
-            Fuel.class,
-            false),
+    FUEL("fuel.burnt", FieldGroup.FUEL, Fuel.class, true),
+    FUEL_OF_DONOR("fuel.setupTakenFrom", FieldGroup.FUEL, Fuel.class, false),
 
-    AMBIENT("use.ambientK", USE, "Hottest day to design for", SiUnit.KELVIN, 253.15, 328.15, Off.TEMPERATURE, true),
-    LOWEST_AMBIENT(
-            "use.lowestAmbientK",
-            USE,
-            "Coldest day the car stands outside",
-            SiUnit.KELVIN,
-            223.15,
-            303.15,
-            Off.TEMPERATURE,
-            false),
-    ALTITUDE("use.altitudeM", USE, "Altitude", SiUnit.METRE, 0, 4500, Off.EXACT, false),
-    AS_BUILT("use.coolingAsBuilt", USE, "Cooling as its maker built it", YesNo.class, false),
-    NOT_HOT_DAY(
-            "use.notHotUpToK",
-            USE,
-            "Hottest day on which it did not run hot",
-            SiUnit.KELVIN,
-            283.15,
-            323.15,
-            Off.TEMPERATURE,
-            false),
-    NOT_HOT_SUMMERS(
-            "use.summersNotHot", USE, "For how many summers it has not run hot", SiUnit.COUNT, 1, 40, Off.EXACT, false),
-    HUMIDITY("use.relativeHumidity", USE, "Relative humidity", SiUnit.ONE, 0, 1, Off.SHARE, false),
+    AMBIENT("use.ambientK", USE, FigureKind.TEMPERATURE, 253.15, 328.15, Off.TEMPERATURE, true),
+    LOWEST_AMBIENT("use.lowestAmbientK", USE, FigureKind.TEMPERATURE, 223.15, 303.15, Off.TEMPERATURE, false),
+    ALTITUDE("use.altitudeM", USE, FigureKind.ALTITUDE, 0, 4500, Off.EXACT, false),
+    AS_BUILT("use.coolingAsBuilt", USE, YesNo.class, false),
+    NOT_HOT_DAY("use.notHotUpToK", USE, FigureKind.TEMPERATURE, 283.15, 323.15, Off.TEMPERATURE, false),
+    NOT_HOT_SUMMERS("use.summersNotHot", USE, FigureKind.COUNT, 1, 40, Off.EXACT, false),
+    HUMIDITY("use.relativeHumidity", USE, FigureKind.SHARE, 0, 1, Off.SHARE, false),
 
-    CORE_CLASS("radiator.coreClass", RADIATOR, "Class of core", null, true),
-    CORE_WIDTH("radiator.coreWidthM", RADIATOR, "Core width", SiUnit.METRE, 0.15, 1.2, Off.SIZE, true),
-    CORE_HEIGHT("radiator.coreHeightM", RADIATOR, "Core height", SiUnit.METRE, 0.10, 0.9, Off.SIZE, true),
-    CORE_DEPTH("radiator.coreDepthM", RADIATOR, "Core depth", SiUnit.METRE, 0.012, 0.100, Off.SIZE, true),
-    CORE_TANKS("radiator.tanks", RADIATOR, "Tanks", TankPlacement.class, false),
-    CORE_PASSES("radiator.passes", RADIATOR, "Passes", SiUnit.COUNT, 1, 3, Off.EXACT, false),
-    CORE_TILT("radiator.tiltRad", RADIATOR, "Tilt from upright", SiUnit.RADIAN, 0, 1.05, Off.EXACT, false),
-    CORE_MATERIAL("radiator.material", RADIATOR, "Material", CoreMaterial.class, false),
-    FIN_KIND("radiator.finKind", RADIATOR, "Fins", FinKind.class, false),
-    FIN_PITCH("radiator.finPitchM", RADIATOR, "Fin pitch", SiUnit.METRE, 5.5e-4, 3.9e-3, Off.RELATIVE, false),
-    FIN_HEIGHT(
-            "radiator.finHeightM", RADIATOR, "Fin height between tubes", SiUnit.METRE, 5e-3, 2e-2, Off.RELATIVE, false),
-    TUBE_ROWS("radiator.rows", RADIATOR, "Rows of tubes in depth", SiUnit.COUNT, 1, 5, Off.EXACT, false),
-    TUBE_HEIGHT(
-            "radiator.tubeHeightM",
-            RADIATOR,
-            "Tube thickness outside",
-            SiUnit.METRE,
-            1.2e-3,
-            5e-3,
-            Off.RELATIVE,
-            false),
-    CORE_BLOCKED(
-            "radiator.blockedFaceShare",
-            RADIATOR,
-            "Share of the face blocked or bent",
-            SiUnit.ONE,
-            0,
-            0.9,
-            Off.SHARE,
-            false),
-    CORE_FOULING(
-            "radiator.coolantFoulingM2KPerW",
-            RADIATOR,
-            "Deposits inside the tubes",
-            SiUnit.SQUARE_METRE_KELVIN_PER_WATT,
-            0,
-            1e-3,
-            Off.RELATIVE,
-            false),
+    CORE_CLASS("radiator.coreClass", RADIATOR, null, true),
+    CORE_WIDTH("radiator.coreWidthM", RADIATOR, FigureKind.LENGTH, 0.15, 1.2, Off.SIZE, true),
+    CORE_HEIGHT("radiator.coreHeightM", RADIATOR, FigureKind.LENGTH, 0.10, 0.9, Off.SIZE, true),
+    CORE_DEPTH("radiator.coreDepthM", RADIATOR, FigureKind.LENGTH, 0.012, 0.100, Off.SIZE, true),
+    CORE_TANKS("radiator.tanks", RADIATOR, TankPlacement.class, false),
+    CORE_PASSES("radiator.passes", RADIATOR, FigureKind.COUNT, 1, 3, Off.EXACT, false),
+    CORE_TILT("radiator.tiltRad", RADIATOR, FigureKind.ANGLE, 0, 1.05, Off.EXACT, false),
+    CORE_MATERIAL("radiator.material", RADIATOR, CoreMaterial.class, false),
+    FIN_KIND("radiator.finKind", RADIATOR, FinKind.class, false),
+    FIN_PITCH("radiator.finPitchM", RADIATOR, FigureKind.LENGTH, 5.5e-4, 3.9e-3, Off.RELATIVE, false),
+    FIN_HEIGHT("radiator.finHeightM", RADIATOR, FigureKind.LENGTH, 5e-3, 2e-2, Off.RELATIVE, false),
+    TUBE_ROWS("radiator.rows", RADIATOR, FigureKind.COUNT, 1, 5, Off.EXACT, false),
+    TUBE_HEIGHT("radiator.tubeHeightM", RADIATOR, FigureKind.LENGTH, 1.2e-3, 5e-3, Off.RELATIVE, false),
+    CORE_BLOCKED("radiator.blockedFaceShare", RADIATOR, FigureKind.SHARE, 0, 0.9, Off.SHARE, false),
+    CORE_FOULING("radiator.coolantFoulingM2KPerW", RADIATOR, FigureKind.FOULING, 0, 1e-3, Off.RELATIVE, false),
 
-    FAN_DRIVE("fan.drive", FAN, "Drive", FanDrive.class, true),
-    FAN_COUNT("fan.count", FAN, "Number of fans", SiUnit.COUNT, 1, 4, Off.EXACT, true),
-    FAN_DIAMETER("fan.diameterM", FAN, "Diameter", SiUnit.METRE, 0.12, 0.60, Off.SIZE, true),
-    FAN_MOUNTING("fan.mounting", FAN, "Mounting", FanMounting.class, false),
-    FAN_FLOW(
-            "fan.freeFlowM3PerS",
-            FAN,
-            "Free flow of each fan",
-            SiUnit.CUBIC_METRE_PER_SECOND,
-            0.03,
-            3.5,
-            Off.FAN_FLOW,
-            true),
-    FAN_SHUT_OFF("fan.shutOffPa", FAN, "Shut-off pressure", SiUnit.PASCAL, 20, 1500, Off.RELATIVE, false),
-    FAN_CURRENT("fan.currentA", FAN, "Running current of each fan", SiUnit.AMPERE, 1, 80, Off.RELATIVE, true),
-    FAN_START_CURRENT(
-            "fan.startCurrentA", FAN, "Starting current of each fan", SiUnit.AMPERE, 1, 200, Off.RELATIVE, false),
-    FAN_COVER("fan.shroudCoverage", FAN, "Share of the core under the shroud", SiUnit.ONE, 0.05, 1, Off.SHARE, true),
-    FAN_FLAPS("fan.shroudFlaps", FAN, "Flaps in the shroud", YesNo.class, false),
-    FAN_RATIO(
-            "fan.clutchSpeedRatio",
-            FAN,
-            "Fan speed to engine speed, clutch engaged",
-            SiUnit.ONE,
-            0.3,
-            1.6,
-            Off.RELATIVE,
-            false),
+    FAN_DRIVE("fan.drive", FAN, FanDrive.class, true),
+    FAN_COUNT("fan.count", FAN, FigureKind.COUNT, 1, 4, Off.EXACT, true),
+    FAN_DIAMETER("fan.diameterM", FAN, FigureKind.LENGTH, 0.12, 0.60, Off.SIZE, true),
+    FAN_MOUNTING("fan.mounting", FAN, FanMounting.class, false),
+    FAN_FLOW("fan.freeFlowM3PerS", FAN, FigureKind.AIR_FLOW, 0.03, 3.5, Off.FAN_FLOW, true),
+    FAN_SHUT_OFF("fan.shutOffPa", FAN, FigureKind.PRESSURE_DIFFERENCE, 20, 1500, Off.RELATIVE, false),
+    FAN_CURRENT("fan.currentA", FAN, FigureKind.CURRENT, 1, 80, Off.RELATIVE, true),
+    FAN_START_CURRENT("fan.startCurrentA", FAN, FigureKind.CURRENT, 1, 200, Off.RELATIVE, false),
+    FAN_COVER("fan.shroudCoverage", FAN, FigureKind.SHARE, 0.05, 1, Off.SHARE, true),
+    FAN_FLAPS("fan.shroudFlaps", FAN, YesNo.class, false),
+    FAN_RATIO("fan.clutchSpeedRatio", FAN, FigureKind.RATIO, 0.3, 1.6, Off.RELATIVE, false),
 
-    CONTROL_KIND("fanControl.kind", FAN_CONTROL, "How the fans are switched", FanControlKind.class, false),
-    CONTROL_SET(
-            "fanControl.setK",
-            FAN_CONTROL,
-            "Set point (ramp, two steps: full speed)",
-            SiUnit.KELVIN,
-            313.15,
-            393.15,
-            Off.TEMPERATURE,
-            false),
-    CONTROL_BAND(
-            "fanControl.bandK",
-            FAN_CONTROL,
-            "Band (ramp) or hysteresis (switch, two steps)",
-            SiUnit.KELVIN_DIFFERENCE,
-            1,
-            40,
-            Off.EXACT,
-            false),
-    CONTROL_MIN_DUTY(
-            "fanControl.minimumDuty", FAN_CONTROL, "Lowest duty of a ramp", SiUnit.ONE, 0, 1, Off.EXACT, false),
-    CONTROL_LOW_SET(
-            "fanControl.lowSetK",
-            FAN_CONTROL,
-            "Set point of the low step",
-            SiUnit.KELVIN,
-            313.15,
-            393.15,
-            Off.TEMPERATURE,
-            false),
-    CONTROL_LOW_DUTY("fanControl.lowDuty", FAN_CONTROL, "Duty of the low step", SiUnit.ONE, 0.05, 1, Off.EXACT, false),
-    CONTROL_SOFT_START(
-            "fanControl.softStartS",
-            FAN_CONTROL,
-            "Time to wind the fans up (ramp, table)",
-            SiUnit.SECOND,
-            0,
-            30,
-            Off.EXACT,
-            false),
-    CONTROL_ROW_1_K(
-            "fanControl.row1K", FAN_CONTROL, "Fan table, row 1: at", SiUnit.KELVIN, 273.15, 403.15, Off.EXACT, false),
-    CONTROL_ROW_1_DUTY(
-            "fanControl.row1Duty", FAN_CONTROL, "Fan table, row 1: duty", SiUnit.ONE, 0, 1, Off.EXACT, false),
-    CONTROL_ROW_2_K(
-            "fanControl.row2K", FAN_CONTROL, "Fan table, row 2: at", SiUnit.KELVIN, 273.15, 403.15, Off.EXACT, false),
-    CONTROL_ROW_2_DUTY(
-            "fanControl.row2Duty", FAN_CONTROL, "Fan table, row 2: duty", SiUnit.ONE, 0, 1, Off.EXACT, false),
-    CONTROL_ROW_3_K(
-            "fanControl.row3K", FAN_CONTROL, "Fan table, row 3: at", SiUnit.KELVIN, 273.15, 403.15, Off.EXACT, false),
-    CONTROL_ROW_3_DUTY(
-            "fanControl.row3Duty", FAN_CONTROL, "Fan table, row 3: duty", SiUnit.ONE, 0, 1, Off.EXACT, false),
-    CONTROL_ROW_4_K(
-            "fanControl.row4K", FAN_CONTROL, "Fan table, row 4: at", SiUnit.KELVIN, 273.15, 403.15, Off.EXACT, false),
-    CONTROL_ROW_4_DUTY(
-            "fanControl.row4Duty", FAN_CONTROL, "Fan table, row 4: duty", SiUnit.ONE, 0, 1, Off.EXACT, false),
-    CONTROL_ROW_5_K(
-            "fanControl.row5K", FAN_CONTROL, "Fan table, row 5: at", SiUnit.KELVIN, 273.15, 403.15, Off.EXACT, false),
-    CONTROL_ROW_5_DUTY(
-            "fanControl.row5Duty", FAN_CONTROL, "Fan table, row 5: duty", SiUnit.ONE, 0, 1, Off.EXACT, false),
+    CONTROL_KIND("fanControl.kind", FAN_CONTROL, FanControlKind.class, false),
+    CONTROL_SET("fanControl.setK", FAN_CONTROL, FigureKind.TEMPERATURE, 313.15, 393.15, Off.TEMPERATURE, false),
+    CONTROL_BAND("fanControl.bandK", FAN_CONTROL, FigureKind.TEMPERATURE_DIFFERENCE, 1, 40, Off.EXACT, false),
+    CONTROL_MIN_DUTY("fanControl.minimumDuty", FAN_CONTROL, FigureKind.SHARE, 0, 1, Off.EXACT, false),
+    CONTROL_LOW_SET("fanControl.lowSetK", FAN_CONTROL, FigureKind.TEMPERATURE, 313.15, 393.15, Off.TEMPERATURE, false),
+    CONTROL_LOW_DUTY("fanControl.lowDuty", FAN_CONTROL, FigureKind.SHARE, 0.05, 1, Off.EXACT, false),
+    CONTROL_SOFT_START("fanControl.softStartS", FAN_CONTROL, FigureKind.TIME, 0, 30, Off.EXACT, false),
+    CONTROL_ROW_1_K("fanControl.row1K", FAN_CONTROL, FigureKind.TEMPERATURE, 273.15, 403.15, Off.EXACT, false),
+    CONTROL_ROW_1_DUTY("fanControl.row1Duty", FAN_CONTROL, FigureKind.SHARE, 0, 1, Off.EXACT, false),
+    CONTROL_ROW_2_K("fanControl.row2K", FAN_CONTROL, FigureKind.TEMPERATURE, 273.15, 403.15, Off.EXACT, false),
+    CONTROL_ROW_2_DUTY("fanControl.row2Duty", FAN_CONTROL, FigureKind.SHARE, 0, 1, Off.EXACT, false),
+    CONTROL_ROW_3_K("fanControl.row3K", FAN_CONTROL, FigureKind.TEMPERATURE, 273.15, 403.15, Off.EXACT, false),
+    CONTROL_ROW_3_DUTY("fanControl.row3Duty", FAN_CONTROL, FigureKind.SHARE, 0, 1, Off.EXACT, false),
+    CONTROL_ROW_4_K("fanControl.row4K", FAN_CONTROL, FigureKind.TEMPERATURE, 273.15, 403.15, Off.EXACT, false),
+    CONTROL_ROW_4_DUTY("fanControl.row4Duty", FAN_CONTROL, FigureKind.SHARE, 0, 1, Off.EXACT, false),
+    CONTROL_ROW_5_K("fanControl.row5K", FAN_CONTROL, FigureKind.TEMPERATURE, 273.15, 403.15, Off.EXACT, false),
+    CONTROL_ROW_5_DUTY("fanControl.row5Duty", FAN_CONTROL, FigureKind.SHARE, 0, 1, Off.EXACT, false),
 
-    COOLANT_BASE("coolant.base", COOLANT, "Coolant", CoolantBase.class, true),
-    COOLANT_GLYCOL(
-            "coolant.glycolVolumeShare", COOLANT, "Share of glycol by volume", SiUnit.ONE, 0, 0.65, Off.SHARE, true),
-    COOLANT_VOLUME(
-            "coolant.volumeM3", COOLANT, "Coolant in the system", SiUnit.CUBIC_METRE, 2e-3, 4e-2, Off.RELATIVE, false),
-    CAP_PRESSURE("coolant.capGaugePa", COOLANT, "Cap pressure", SiUnit.PASCAL, 0, 3e5, Off.RELATIVE, true),
-    CAP_HELD(
-            "coolant.capHeldShare",
-            COOLANT,
-            "Share of its pressure that the cap still holds",
-            SiUnit.ONE,
-            0,
-            1,
-            Off.SHARE,
-            false),
+    COOLANT_BASE("coolant.base", COOLANT, CoolantBase.class, true),
+    COOLANT_GLYCOL("coolant.glycolVolumeShare", COOLANT, FigureKind.SHARE, 0, 0.65, Off.SHARE, true),
+    COOLANT_VOLUME("coolant.volumeM3", COOLANT, FigureKind.VOLUME, 2e-3, 4e-2, Off.RELATIVE, false),
+    CAP_PRESSURE("coolant.capGaugePa", COOLANT, FigureKind.PRESSURE_GAUGE, 0, 3e5, Off.RELATIVE, true),
+    CAP_HELD("coolant.capHeldShare", COOLANT, FigureKind.SHARE, 0, 1, Off.SHARE, false),
 
-    THERMOSTAT("thermostat.state", FieldGroup.THERMOSTAT, "Thermostat", ThermostatFitting.class, true),
+    THERMOSTAT("thermostat.state", FieldGroup.THERMOSTAT, ThermostatFitting.class, true),
     THERMOSTAT_OPENING(
             "thermostat.openingK",
             FieldGroup.THERMOSTAT,
-            "Starts to open at",
-            SiUnit.KELVIN,
+            FigureKind.TEMPERATURE,
             323.15,
             383.15,
             Off.TEMPERATURE,
             false),
-    THERMOSTAT_BYPASS("thermostat.bypass", FieldGroup.THERMOSTAT, "Bypass", BypassState.class, false),
+    THERMOSTAT_BYPASS("thermostat.bypass", FieldGroup.THERMOSTAT, BypassState.class, false),
 
-    PUMP_DRIVE("pump.drive", PUMP, "Pump drive", PumpDrive.class, false),
-    PUMP_FLOW(
-            "pump.maxFlowM3PerS",
-            PUMP,
-            "Pump flow at rated speed, no resistance",
-            SiUnit.CUBIC_METRE_PER_SECOND,
-            2e-4,
-            2.5e-2,
-            Off.RELATIVE,
-            false),
-    PUMP_HEAD(
-            "pump.headPa", PUMP, "Pump pressure at rated speed, no flow", SiUnit.PASCAL, 1e4, 4e5, Off.RELATIVE, false),
-    PUMP_RUN_ON(
-            "pump.runOnS",
-            PUMP,
-            "Electric pump runs on after the engine stops",
-            SiUnit.SECOND,
-            0,
-            1800,
-            Off.EXACT,
-            false),
-    HOSE_DIAMETER("hose.innerDiameterM", PUMP, "Hose inner diameter", SiUnit.METRE, 0.012, 0.06, Off.SIZE, false),
+    PUMP_DRIVE("pump.drive", PUMP, PumpDrive.class, false),
+    PUMP_FLOW("pump.maxFlowM3PerS", PUMP, FigureKind.LIQUID_FLOW, 2e-4, 2.5e-2, Off.RELATIVE, false),
+    PUMP_HEAD("pump.headPa", PUMP, FigureKind.PRESSURE_GAUGE, 1e4, 4e5, Off.RELATIVE, false),
+    PUMP_RUN_ON("pump.runOnS", PUMP, FigureKind.TIME, 0, 1800, Off.EXACT, false),
+    HOSE_DIAMETER("hose.innerDiameterM", PUMP, FigureKind.LENGTH, 0.012, 0.06, Off.SIZE, false),
 
-    GAUGE_SENSOR("sensor.gaugePlace", SENSOR, "Gauge sensor sits in", SensorPlacement.class, false),
-    FAN_SENSOR("sensor.fanPlace", SENSOR, "Fan sensor sits in", SensorPlacement.class, false),
+    GAUGE_SENSOR("sensor.gaugePlace", SENSOR, SensorPlacement.class, false),
+    FAN_SENSOR("sensor.fanPlace", SENSOR, SensorPlacement.class, false),
 
-    OIL_COOLER("oil.cooler", OIL, "Oil cooler", OilCooling.class, false),
-    OIL_COOLER_CONDUCTANCE(
-            "oil.airCoolerWPerK",
-            OIL,
-            "Oil-air cooler conductance at 30 m/s",
-            SiUnit.WATT_PER_KELVIN,
-            20,
-            1500,
-            Off.RELATIVE,
-            false),
-    OIL_COOLER_PLACE("oil.airCoolerPlace", OIL, "Oil-air cooler sits", OilCoolerPlace.class, false),
-    OIL_THERMOSTAT("oil.thermostat", OIL, "Thermostat of the oil-air cooler", OilThermostatFitting.class, false),
+    OIL_COOLER("oil.cooler", OIL, OilCooling.class, false),
+    OIL_COOLER_CONDUCTANCE("oil.airCoolerWPerK", OIL, FigureKind.CONDUCTANCE, 20, 1500, Off.RELATIVE, false),
+    OIL_COOLER_PLACE("oil.airCoolerPlace", OIL, OilCoolerPlace.class, false),
+    OIL_THERMOSTAT("oil.thermostat", OIL, OilThermostatFitting.class, false),
     OIL_THERMOSTAT_OPENING(
-            "oil.thermostatOpeningK",
-            OIL,
-            "Oil thermostat starts to open at",
-            SiUnit.KELVIN,
-            323.15,
-            393.15,
-            Off.TEMPERATURE,
-            false),
-    OIL_THERMOSTAT_OPEN(
-            "oil.thermostatFullOpenK",
-            OIL,
-            "Oil thermostat fully open at",
-            SiUnit.KELVIN,
-            328.15,
-            403.15,
-            Off.TEMPERATURE,
-            false),
+            "oil.thermostatOpeningK", OIL, FigureKind.TEMPERATURE, 323.15, 393.15, Off.TEMPERATURE, false),
+    OIL_THERMOSTAT_OPEN("oil.thermostatFullOpenK", OIL, FigureKind.TEMPERATURE, 328.15, 403.15, Off.TEMPERATURE, false),
 
-    AIR_INLET("air.inletAreaM2", AIR, "Free inlet area", SiUnit.SQUARE_METRE, 0.005, 0.8, Off.RELATIVE, false),
-    AIR_DUCT("air.duct", AIR, "Ducting to the core", Ducting.class, false),
-    AIR_EXIT("air.exit", AIR, "Hot air leaves", AirExit.class, false),
-    AIR_EXIT_AREA("air.exitAreaM2", AIR, "Free exit area", SiUnit.SQUARE_METRE, 0.002, 0.8, Off.RELATIVE, false),
-    CHARGE_COOLER("air.chargeCoolerInFront", AIR, "Charge cooler in front of the core", YesNo.class, false),
-    CONDENSER("air.condenserInFront", AIR, "Air-conditioning condenser in front of the core", YesNo.class, false),
+    AIR_INLET("air.inletAreaM2", AIR, FigureKind.AREA, 0.005, 0.8, Off.RELATIVE, false),
+    AIR_DUCT("air.duct", AIR, Ducting.class, false),
+    AIR_EXIT("air.exit", AIR, AirExit.class, false),
+    AIR_EXIT_AREA("air.exitAreaM2", AIR, FigureKind.AREA, 0.002, 0.8, Off.RELATIVE, false),
+    CHARGE_COOLER("air.chargeCoolerInFront", AIR, YesNo.class, false),
+    CONDENSER("air.condenserInFront", AIR, YesNo.class, false),
 
-    HOOD_MATERIAL("hood.material", HOOD, "Hood material", HoodMaterial.class, false),
-    HOOD_THICKNESS("hood.thicknessM", HOOD, "Hood thickness", SiUnit.METRE, 3e-4, 1.5e-2, Off.RELATIVE, false),
+    HOOD_MATERIAL("hood.material", HOOD, HoodMaterial.class, false),
+    HOOD_THICKNESS("hood.thicknessM", HOOD, FigureKind.LENGTH, 3e-4, 1.5e-2, Off.RELATIVE, false),
 
-    ALTERNATOR("electric.alternatorA", ELECTRIC, "Alternator rating", SiUnit.AMPERE, 20, 400, Off.RELATIVE, true),
-    BASE_LOAD(
-            "electric.baseLoadA",
-            ELECTRIC,
-            "Other loads with the engine running",
-            SiUnit.AMPERE,
-            3,
-            150,
-            Off.RELATIVE,
-            false),
+    ALTERNATOR("electric.alternatorA", ELECTRIC, FigureKind.CURRENT, 20, 400, Off.RELATIVE, true),
+    BASE_LOAD("electric.baseLoadA", ELECTRIC, FigureKind.CURRENT, 3, 150, Off.RELATIVE, false),
 
-    COOLANT_LIMIT(
-            "limit.coolantK",
-            LIMIT,
-            "Hottest coolant allowed, engine out",
-            SiUnit.KELVIN,
-            353.15,
-            403.15,
-            Off.EXACT,
-            false),
-    OIL_LIMIT("limit.oilK", LIMIT, "Hottest oil allowed", SiUnit.KELVIN, 373.15, 443.15, Off.EXACT, false);
+    COOLANT_LIMIT("limit.coolantK", LIMIT, FigureKind.TEMPERATURE, 353.15, 403.15, Off.EXACT, false),
+    OIL_LIMIT("limit.oilK", LIMIT, FigureKind.TEMPERATURE, 373.15, 443.15, Off.EXACT, false);
 
     /** An engine idles below this share of its speed at rated power; modelling choice [-]. */
     public static final double IDLE_BELOW_SHARE = 0.6;
 
     private final String key;
     private final FieldGroup group;
-    private final String label;
-    private final SiUnit unit;
+    private final FigureKind kind;
     private final Range allowed;
     private final Class<? extends Enum<?>> type;
     private final List<String> options;
     private final Off off;
     private final boolean essential;
 
-    BuildField(
-            String key,
-            FieldGroup group,
-            String label,
-            SiUnit unit,
-            double min,
-            double max,
-            Off off,
-            boolean essential) {
+    BuildField(String key, FieldGroup group, FigureKind kind, double min, double max, Off off, boolean essential) {
         this.key = key;
         this.group = group;
-        this.label = label;
-        this.unit = unit;
+        this.kind = kind;
         this.allowed = Range.of(min, max);
         this.type = null;
         this.options = List.of();
@@ -385,11 +191,10 @@ public enum BuildField {
         this.essential = essential;
     }
 
-    BuildField(String key, FieldGroup group, String label, Class<? extends Enum<?>> type, boolean essential) {
+    BuildField(String key, FieldGroup group, Class<? extends Enum<?>> type, boolean essential) {
         this.key = key;
         this.group = group;
-        this.label = label;
-        this.unit = null;
+        this.kind = null;
         this.allowed = null;
         this.type = type;
         this.options = type == null
@@ -413,19 +218,14 @@ public enum BuildField {
         return group;
     }
 
-    /** @return plain English name, without a unit */
-    public String label() {
-        return label;
-    }
-
     /** @return whether the field is a choice rather than a number */
     public boolean isChoice() {
-        return unit == null;
+        return kind == null;
     }
 
-    /** @return the SI unit of a number, {@code null} for a choice */
-    public SiUnit unit() {
-        return unit;
+    /** @return what a number of this field is a figure of, {@code null} for a choice */
+    public FigureKind kind() {
+        return kind;
     }
 
     /** @return allowed values of a number [SI], {@code null} for a choice */

@@ -1,8 +1,5 @@
 package headertank.calc.carspec;
 
-import static headertank.calc.carspec.Build.number;
-import static headertank.calc.carspec.Build.problem;
-
 import headertank.calc.choice.FanControlKind;
 import headertank.calc.choice.PumpDrive;
 import headertank.calc.engine.EngineClass;
@@ -10,6 +7,10 @@ import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.InputProblem;
+import headertank.calc.quantity.InputText;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.MessageArgument;
+import headertank.calc.quantity.SiFigure;
 import headertank.calc.quantity.Stated;
 import java.util.List;
 import java.util.Map;
@@ -29,67 +30,64 @@ final class Contradictions {
         if (entries.get(BuildField.ENGINE_SPEED) instanceof Stated rated
                 && entries.get(BuildField.ENGINE_IDLE) instanceof Stated idle
                 && idle.si() >= BuildField.IDLE_BELOW_SHARE * rated.si()) {
-            String limit = number(BuildField.IDLE_BELOW_SHARE * rated.si());
-            found.add(problem(
+            found.add(contradiction(
                     BuildField.ENGINE_IDLE,
-                    number(idle.si()),
-                    "less than " + BuildField.IDLE_BELOW_SHARE + " of the speed at rated power, here " + limit + " 1/s",
-                    InputProblem.Code.CONTRADICTION));
+                    idle,
+                    ContradictionText.IDLES_TOO_FAST.with(
+                            SiFigure.share(BuildField.IDLE_BELOW_SHARE),
+                            value(BuildField.ENGINE_IDLE, BuildField.IDLE_BELOW_SHARE * rated.si()))));
         }
         if (entries.get(BuildField.FAN_CURRENT) instanceof Stated running
                 && entries.get(BuildField.FAN_START_CURRENT) instanceof Stated start
                 && start.si() < running.si()) {
-            found.add(problem(
+            found.add(contradiction(
                     BuildField.FAN_START_CURRENT,
-                    number(start.si()),
-                    "at least the running current, here " + number(running.si()) + " A",
-                    InputProblem.Code.CONTRADICTION));
+                    start,
+                    ContradictionText.STARTS_WITH_LESS_THAN_IT_RUNS.with(value(BuildField.FAN_CURRENT, running.si()))));
         }
         if (entries.get(BuildField.CORE_DEPTH) instanceof Stated depth
                 && entries.get(BuildField.TUBE_ROWS) instanceof Stated rows
                 && rows.si() > 1
                 && depth.si() / rows.si() < Build.THINNEST_ROW_M) {
-            found.add(problem(
+            double most = Math.max(1, Math.floor(depth.si() / Build.THINNEST_ROW_M));
+            found.add(contradiction(
                     BuildField.TUBE_ROWS,
-                    number(rows.si()),
-                    "at most " + number(Math.max(1, Math.floor(depth.si() / Build.THINNEST_ROW_M)))
-                            + " in a core this deep",
-                    InputProblem.Code.CONTRADICTION));
+                    rows,
+                    ContradictionText.TOO_MANY_ROWS.with(value(BuildField.TUBE_ROWS, most))));
         }
         if (entries.get(BuildField.FUEL) instanceof Chosen fuel
                 && entries.get(BuildField.ENGINE_CLASS) instanceof Chosen engine
                 && fuel.is(Fuel.DIESEL) != engine.is(EngineClass.DIESEL_TURBO)) {
-            found.add(problem(
+            found.add(contradiction(
                     BuildField.FUEL,
-                    fuel.token(),
+                    fuel,
                     engine.is(EngineClass.DIESEL_TURBO)
-                            ? "DIESEL, for this kind of engine"
-                            : "any but DIESEL, for this kind of engine",
-                    InputProblem.Code.CONTRADICTION));
+                            ? InputText.DIESEL_NEEDED.with()
+                            : InputText.DIESEL_REFUSED.with()));
         }
         if (entries.get(BuildField.AMBIENT) instanceof Stated hot
                 && entries.get(BuildField.LOWEST_AMBIENT) instanceof Stated cold
                 && cold.si() > hot.si()) {
-            found.add(problem(
+            found.add(contradiction(
                     BuildField.LOWEST_AMBIENT,
-                    number(cold.si()),
-                    "at most the hottest day, here " + number(hot.si()) + " K",
-                    InputProblem.Code.CONTRADICTION));
+                    cold,
+                    ContradictionText.COLDEST_DAY_IS_HOTTER.with(value(BuildField.AMBIENT, hot.si()))));
         }
         if (entries.get(BuildField.PUMP_RUN_ON) instanceof Stated runOn
                 && runOn.si() > 0
                 && entries.get(BuildField.PUMP_DRIVE) instanceof Chosen drive
                 && drive.is(PumpDrive.ENGINE)) {
-            found.add(contradiction(
-                    BuildField.PUMP_RUN_ON, number(runOn.si()), "0 or empty: a pump on the engine stands with it"));
+            found.add(
+                    contradiction(BuildField.PUMP_RUN_ON, runOn, ContradictionText.PUMP_STANDS_WITH_THE_ENGINE.with()));
         }
         if (entries.get(BuildField.OIL_THERMOSTAT_OPENING) instanceof Stated opening
                 && entries.get(BuildField.OIL_THERMOSTAT_OPEN) instanceof Stated open
                 && open.si() < opening.si() + 1) {
             found.add(contradiction(
                     BuildField.OIL_THERMOSTAT_OPEN,
-                    number(open.si()),
-                    "at least 1 K above its opening, here " + number(opening.si()) + " K"));
+                    open,
+                    ContradictionText.OIL_THERMOSTAT_OPENS_BACKWARDS.with(
+                            value(BuildField.OIL_THERMOSTAT_OPEN, opening.si() + 1))));
         }
         if (isOrMayBe(entries, FanControlKind.TWO_STEP)
                 && entries.get(BuildField.CONTROL_LOW_SET) instanceof Stated low
@@ -97,8 +95,8 @@ final class Contradictions {
                 && low.si() > full.si()) {
             found.add(contradiction(
                     BuildField.CONTROL_LOW_SET,
-                    number(low.si()),
-                    "at most the set point of full speed, here " + number(full.si()) + " K"));
+                    low,
+                    ContradictionText.LOW_STEP_ABOVE_FULL.with(value(BuildField.CONTROL_SET, full.si()))));
         }
         if (isOrMayBe(entries, FanControlKind.TABLE) && ControlTable.touched(entries)) {
             table(entries, found);
@@ -114,14 +112,19 @@ final class Contradictions {
             }
             if (!row.complete(entries)) {
                 boolean noDuty = entries.containsKey(row.temperature());
-                found.add(contradiction(
-                        noDuty ? row.duty() : row.temperature(), "", "both a temperature and a duty in a row"));
+                found.add(missing(noDuty ? row.duty() : row.temperature(), ContradictionText.TABLE_ROW_IS_HALF.with()));
                 continue;
             }
             complete++;
             if (before != null) {
-                rising(entries, before.temperature(), row.temperature(), LEAST_ROW_STEP_K, " K", found);
-                rising(entries, before.duty(), row.duty(), 0, "", found);
+                rising(
+                        entries,
+                        before.temperature(),
+                        row.temperature(),
+                        LEAST_ROW_STEP_K,
+                        ContradictionText.TABLE_TEMPERATURE_FALLS,
+                        found);
+                rising(entries, before.duty(), row.duty(), 0, ContradictionText.TABLE_DUTY_FALLS, found);
             }
             before = row;
         }
@@ -131,7 +134,7 @@ final class Contradictions {
                     .findFirst()
                     .orElseThrow()
                     .temperature();
-            found.add(contradiction(next, "", "a temperature: a table has at least two rows"));
+            found.add(missing(next, ContradictionText.TABLE_OF_ONE_ROW.with()));
         }
     }
 
@@ -140,13 +143,13 @@ final class Contradictions {
             BuildField before,
             BuildField after,
             double least,
-            String unit,
+            ContradictionText falls,
             List<InputProblem> found) {
         double was = ((Stated) entries.get(before)).si();
-        double is = ((Stated) entries.get(after)).si();
-        if (is < was + least) {
+        Entry is = entries.get(after);
+        if (((Stated) is).si() < was + least) {
             found.add(contradiction(
-                    after, number(is), "at least " + number(was + least) + unit + ", after " + before.key()));
+                    after, is, falls.with(value(after, was + least), new MessageArgument.FieldName(before.key()))));
         }
     }
 
@@ -155,7 +158,15 @@ final class Contradictions {
         return !(entries.get(BuildField.CONTROL_KIND) instanceof Chosen c) || c.is(kind);
     }
 
-    private static InputProblem contradiction(BuildField field, String value, String allowed) {
-        return problem(field, value, allowed, InputProblem.Code.CONTRADICTION);
+    private static MessageArgument value(BuildField field, double si) {
+        return new MessageArgument.FieldValue(field.key(), si);
+    }
+
+    private static InputProblem missing(BuildField field, Message why) {
+        return InputProblem.of(field.key(), Message.NONE, why, InputProblem.Code.CONTRADICTION);
+    }
+
+    private static InputProblem contradiction(BuildField field, Entry stated, Message why) {
+        return InputProblem.of(field.key(), Build.value(field, stated), why, InputProblem.Code.CONTRADICTION);
     }
 }

@@ -3,9 +3,12 @@ package headertank.calc.carspec;
 import headertank.calc.coreclass.CoreClass;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.InputProblem;
+import headertank.calc.quantity.InputText;
+import headertank.calc.quantity.MessageArgument;
 import headertank.calc.quantity.Stated;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** What is known of a car while its gaps are being filled: what was stated, and what was assumed before. */
 final class Known {
@@ -35,10 +38,11 @@ final class Known {
         String id = tokens[BuildField.CORE_CLASS.ordinal()];
         CoreClass found = coreClasses.get(id);
         if (found == null) {
-            throw new InputException(List.of(new InputProblem(
+            String known = coreClasses.keySet().stream().sorted().collect(Collectors.joining(", "));
+            throw new InputException(List.of(InputProblem.of(
                     BuildField.CORE_CLASS.key(),
-                    id,
-                    coreClasses.keySet().stream().sorted().toList().toString(),
+                    new MessageArgument.Text(id),
+                    InputText.ONE_OF.with(new MessageArgument.Text(known)),
                     InputProblem.Code.NOT_UNDERSTOOD)));
         }
         return found;

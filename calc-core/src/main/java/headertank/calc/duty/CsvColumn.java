@@ -1,38 +1,45 @@
 package headertank.calc.duty;
 
+import headertank.calc.quantity.Message;
 import headertank.calc.quantity.Range;
 
 /** The columns of a duty as comma-separated text; the unit stands in the name. */
 enum CsvColumn {
-    POINT("point", null, "a short name of letters, digits, - and _"),
-    LABEL("label", null, "text"),
-    DURATION("duration_s", Range.of(0.01, 86400), null),
-    ROAD_SPEED("road_speed_km_per_h", Range.of(0, 324), null),
-    SIDESLIP("sideslip_deg", Range.of(-90, 90), null),
-    AMBIENT_OFFSET("ambient_offset_K", Range.of(-40, 40), null),
-    DEMAND("demand", null, "idle, road, mix or engine_off"),
-    ENGINE_SPEED("engine_speed_share", Range.of(0, 1.2), null),
-    ACCESSORIES("accessories_W", Range.of(0, 50e3), null),
-    AIR_CONDITIONING("air_conditioning_W", Range.of(0, 20e3), null),
-    SLOPE("slope", Range.of(-0.5, 0.5), null),
-    MODES("modes", null, "time_share:power_share:speed_share, several parted by spaces, time shares sum to 1"),
-    PUMP_RUN_ON("pump_run_on_share", Range.of(0, 1), null),
-    FANS_RUN_ON("fans_run_on", null, "yes or no"),
-    LOAD_SIGMA("load_sigma_share", Range.of(0, 1), null);
+    POINT("point", DutyInputText.A_NAME.with(CsvText.word(CsvDutyReader.LONGEST_NAME))),
+    LABEL("label", DutyInputText.TEXT.with()),
+    DURATION("duration_s", Range.of(0.01, 86400)),
+    ROAD_SPEED("road_speed_km_per_h", Range.of(0, 324)),
+    SIDESLIP("sideslip_deg", Range.of(-90, 90)),
+    AMBIENT_OFFSET("ambient_offset_K", Range.of(-40, 40)),
+    DEMAND("demand", DutyInputText.ONE_OF.with(CsvText.word("idle, road, mix, engine_off"))),
+    ENGINE_SPEED("engine_speed_share", Range.of(0, 1.2)),
+    ACCESSORIES("accessories_W", Range.of(0, 50e3)),
+    AIR_CONDITIONING("air_conditioning_W", Range.of(0, 20e3)),
+    SLOPE("slope", Range.of(-0.5, 0.5)),
+    MODES("modes", DutyInputText.MODES.with()),
+    PUMP_RUN_ON("pump_run_on_share", Range.of(0, 1)),
+    FANS_RUN_ON("fans_run_on", DutyInputText.ONE_OF.with(CsvText.word("yes, no"))),
+    LOAD_SIGMA("load_sigma_share", Range.of(0, 1));
 
     final String key;
     final Range range;
-    private final String words;
+    /** What is accepted. */
+    final Message allowed;
 
-    CsvColumn(String key, Range range, String words) {
+    CsvColumn(String key, Range range) {
         this.key = key;
         this.range = range;
-        this.words = words;
+        this.allowed = allowed(range);
     }
 
-    /** @return what is accepted, in words */
-    String allowed() {
-        return range == null ? words : plain(range.min()) + " to " + plain(range.max());
+    CsvColumn(String key, Message allowed) {
+        this.key = key;
+        this.range = null;
+        this.allowed = allowed;
+    }
+
+    static Message allowed(Range range) {
+        return DutyInputText.RANGE.with(CsvText.word(plain(range.min())), CsvText.word(plain(range.max())));
     }
 
     static CsvColumn of(String key) {

@@ -2,9 +2,12 @@ package headertank.calc.duty;
 
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.InputProblem;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.MessageArgument;
 import headertank.calc.quantity.Physics;
 import headertank.calc.quantity.Range;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -13,12 +16,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Reads one duty and collects every fault on the way. */
 final class CsvDutyReader {
 
     private static final Range START_C = Range.of(-40, 130);
     private static final int MOST_FAULTS = 200;
+
+    /** Longest name of a duty or a point. */
+    static final int LONGEST_NAME = 60;
+
+    private static final Pattern NAME = Pattern.compile("[A-Za-z0-9_-]{1," + LONGEST_NAME + "}");
 
     /** Longest schedule that is read: one day [s]. */
     private static final double LONGEST_S = 86400;
@@ -41,12 +51,7 @@ final class CsvDutyReader {
             if (line.comment()) {
                 remark(line);
             } else if (line.broken()) {
-                fault(
-                        line.number(),
-                        "-",
-                        "",
-                        "quotes that end where the cell ends, inner ones doubled",
-                        InputProblem.Code.NOT_UNDERSTOOD);
+                fault(line.number(), "-", "", DutyInputText.QUOTES.with(), InputProblem.Code.NOT_UNDERSTOOD);
                 header = true;
             } else if (!header) {
                 header(line);
@@ -56,7 +61,7 @@ final class CsvDutyReader {
                         line.number(),
                         "-",
                         "",
-                        "at most " + ScheduleCsv.MOST_LINES + " lines",
+                        DutyInputText.AT_MOST_LINES.with(CsvText.word(ScheduleCsv.MOST_LINES)),
                         InputProblem.Code.OUT_OF_RANGE);
                 break;
             } else if (!columns.isEmpty()) {
@@ -64,27 +69,37 @@ final class CsvDutyReader {
             }
         }
         if (!header) {
-            fault(1, "header", "", "a line with the names of the columns", InputProblem.Code.MISSING);
+            fault(1, "header", "", DutyInputText.A_HEADER.with(), InputProblem.Code.MISSING);
         } else if (points.isEmpty() && problems.isEmpty()) {
-            fault(lines.size() + 1, "point", "", "at least one line below the header", InputProblem.Code.MISSING);
+            fault(
+                    lines.size() + 1,
+                    "point",
+                    "",
+                    DutyInputText.A_LINE_BELOW_THE_HEADER.with(),
+                    InputProblem.Code.MISSING);
         }
         return duty();
     }
 
     private Duty duty() {
         String id = about("id", "");
-        if (!id.matches("[A-Za-z0-9_-]{1,60}")) {
+        if (!NAME.matcher(id).matches()) {
             fault(
                     aboutLine.getOrDefault("id", 1),
                     "# id",
                     id,
-                    "1 to 60 letters, digits, - and _",
+                    CsvColumn.POINT.allowed,
                     id.isEmpty() ? InputProblem.Code.MISSING : InputProblem.Code.NOT_UNDERSTOOD);
         }
         Optional<Schedule> schedule = schedule();
         Duty.Judged judged = judged(!phases.isEmpty());
         if (points.values().stream().allMatch(OperatingPoint::engineOff) && !points.isEmpty()) {
-            fault(1, "demand", "engine_off", "at least one point with the engine on", InputProblem.Code.CONTRADICTION);
+            fault(
+                    1,
+                    "demand",
+                    "engine_off",
+                    DutyInputText.A_POINT_WITH_THE_ENGINE_ON.with(),
+                    InputProblem.Code.CONTRADICTION);
         }
         if (!problems.isEmpty()) {
             throw new InputException(problems);
@@ -108,7 +123,7 @@ final class CsvDutyReader {
                             aboutLine.get("judged"),
                             "# judged",
                             word,
-                            "STEADY when no line has a duration_s",
+                            DutyInputText.STEADY_WITHOUT_DURATIONS.with(),
                             InputProblem.Code.CONTRADICTION);
                 }
                 return run ? j : Duty.Judged.STEADY;
@@ -118,7 +133,7 @@ final class CsvDutyReader {
                 aboutLine.get("judged"),
                 "# judged",
                 word,
-                "STEADY, RUN_AND_IDLE or BOTH",
+                DutyInputText.ONE_OF.with(CsvText.word("STEADY, RUN_AND_IDLE, BOTH")),
                 InputProblem.Code.NOT_UNDERSTOOD);
         return Duty.Judged.STEADY;
     }
@@ -143,17 +158,29 @@ final class CsvDutyReader {
             String name = line.cells().get(i);
             CsvColumn column = CsvColumn.of(name);
             if (column == null) {
-                StringBuilder all = new StringBuilder();
-                for (CsvColumn c : CsvColumn.values()) {
-                    all.append(all.isEmpty() ? "" : ", ").append(c.key);
-                }
-                fault(line.number(), "header", name, all.toString(), InputProblem.Code.NOT_UNDERSTOOD);
+                String all = Arrays.stream(CsvColumn.values()).map(c -> c.key).collect(Collectors.joining(", "));
+                fault(
+                        line.number(),
+                        "header",
+                        name,
+                        DutyInputText.COLUMNS.with(CsvText.word(all)),
+                        InputProblem.Code.NOT_UNDERSTOOD);
             } else if (columns.putIfAbsent(column, i) != null) {
-                fault(line.number(), "header", name, "each column once", InputProblem.Code.CONTRADICTION);
+                fault(
+                        line.number(),
+                        "header",
+                        name,
+                        DutyInputText.EACH_COLUMN_ONCE.with(),
+                        InputProblem.Code.CONTRADICTION);
             }
         }
         if (!columns.containsKey(CsvColumn.DEMAND)) {
-            fault(line.number(), "header", "", "a column demand", InputProblem.Code.MISSING);
+            fault(
+                    line.number(),
+                    "header",
+                    "",
+                    DutyInputText.A_COLUMN.with(CsvText.word(CsvColumn.DEMAND.key)),
+                    InputProblem.Code.MISSING);
         }
     }
 
@@ -163,14 +190,14 @@ final class CsvDutyReader {
             fault(
                     line.number(),
                     "-",
-                    line.cells().size() + " cells",
-                    "at most " + (1 + lastColumn()) + " cells, as in the header",
+                    DutyInputText.CELLS.with(CsvText.word(line.cells().size())),
+                    DutyInputText.AT_MOST_CELLS.with(CsvText.word(1 + lastColumn())),
                     InputProblem.Code.NOT_UNDERSTOOD);
             return;
         }
         CsvRow row = new CsvRow(this, line, columns);
         String name = row.text(CsvColumn.POINT);
-        if (!name.isEmpty() && !name.matches("[A-Za-z0-9_-]{1,60}")) {
+        if (!name.isEmpty() && !NAME.matcher(name).matches()) {
             row.fault(CsvColumn.POINT, InputProblem.Code.NOT_UNDERSTOOD);
         }
         double seconds = row.number(CsvColumn.DURATION, Double.NaN);
@@ -189,8 +216,8 @@ final class CsvDutyReader {
             if (known != null && !said.equals(known) && !said.equals(relabelled(said, known))) {
                 row.fault(
                         CsvColumn.POINT,
-                        name,
-                        "the same content as where " + name + " first stands",
+                        CsvText.word(name),
+                        DutyInputText.SAME_AS_BEFORE.with(CsvText.word(name)),
                         InputProblem.Code.CONTRADICTION);
                 return;
             }
@@ -202,8 +229,8 @@ final class CsvDutyReader {
             if (lengthS > LONGEST_S && lengthS - seconds <= LONGEST_S) {
                 row.fault(
                         CsvColumn.DURATION,
-                        CsvColumn.plain(lengthS) + " in all",
-                        "at most " + CsvColumn.plain(LONGEST_S) + " in all",
+                        DutyInputText.IN_ALL.with(CsvText.word(lengthS)),
+                        DutyInputText.AT_MOST_IN_ALL.with(CsvText.word(LONGEST_S)),
                         InputProblem.Code.OUT_OF_RANGE);
             }
         }
@@ -241,7 +268,7 @@ final class CsvDutyReader {
         if (text.isEmpty()) {
             return otherwise;
         }
-        String allowed = CsvColumn.plain(range.min()) + " to " + CsvColumn.plain(range.max());
+        Message allowed = CsvColumn.allowed(range);
         if (!text.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?")) {
             fault(line, column, text, allowed, InputProblem.Code.NOT_UNDERSTOOD);
             return otherwise;
@@ -254,9 +281,13 @@ final class CsvDutyReader {
         return value;
     }
 
-    void fault(int line, String column, String value, String allowed, InputProblem.Code code) {
+    private void fault(int line, String column, String value, Message allowed, InputProblem.Code code) {
+        fault(line, column, CsvText.word(value), allowed, code);
+    }
+
+    void fault(int line, String column, MessageArgument value, Message allowed, InputProblem.Code code) {
         if (problems.size() < MOST_FAULTS) {
-            problems.add(new InputProblem("line " + line + ", " + column, value, allowed, code));
+            problems.add(new InputProblem(line, column, value, allowed, code));
         }
     }
 }

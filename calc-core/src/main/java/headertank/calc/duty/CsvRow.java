@@ -1,6 +1,8 @@
 package headertank.calc.duty;
 
 import headertank.calc.quantity.InputProblem;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.MessageArgument;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -30,10 +32,10 @@ final class CsvRow {
     }
 
     void fault(CsvColumn column, InputProblem.Code code) {
-        fault(column, text(column), column.allowed(), code);
+        fault(column, CsvText.word(text(column)), column.allowed, code);
     }
 
-    void fault(CsvColumn column, String value, String allowed, InputProblem.Code code) {
+    void fault(CsvColumn column, MessageArgument value, Message allowed, InputProblem.Code code) {
         reader.fault(line.number(), column.key, value, allowed, code);
     }
 
@@ -88,7 +90,11 @@ final class CsvRow {
 
     private void speedNeeded(double engineSpeed) {
         if (engineSpeed == 0) {
-            fault(CsvColumn.ENGINE_SPEED, text(CsvColumn.ENGINE_SPEED), "above 0 to 1.2", InputProblem.Code.MISSING);
+            fault(
+                    CsvColumn.ENGINE_SPEED,
+                    CsvText.word(text(CsvColumn.ENGINE_SPEED)),
+                    DutyInputText.ABOVE_TO.with(CsvText.word(0), CsvText.word(CsvColumn.ENGINE_SPEED.range.max())),
+                    InputProblem.Code.MISSING);
         }
     }
 
@@ -117,14 +123,14 @@ final class CsvRow {
                 v[i] = good ? Double.parseDouble(shares[i]) : 0;
             }
             if (!good) {
-                fault(CsvColumn.MODES, mode, CsvColumn.MODES.allowed(), InputProblem.Code.NOT_UNDERSTOOD);
+                fault(CsvColumn.MODES, CsvText.word(mode), CsvColumn.MODES.allowed, InputProblem.Code.NOT_UNDERSTOOD);
                 return null;
             }
             if (v[0] > 1 || v[1] > 1 || !(v[2] > 0) || v[2] > 1.2) {
                 fault(
                         CsvColumn.MODES,
-                        mode,
-                        "time and power 0 to 1, speed above 0 to 1.2",
+                        CsvText.word(mode),
+                        DutyInputText.SHARES_OF_A_MODE.with(),
                         InputProblem.Code.OUT_OF_RANGE);
                 return null;
             }
@@ -132,7 +138,11 @@ final class CsvRow {
             modes.add(new Demand.Mode(v[0], v[1], v[2]));
         }
         if (Math.abs(sum - 1) > 1e-9) {
-            fault(CsvColumn.MODES, text, "time shares that sum to 1", InputProblem.Code.CONTRADICTION);
+            fault(
+                    CsvColumn.MODES,
+                    CsvText.word(text),
+                    DutyInputText.TIME_SHARES_SUM_TO_ONE.with(),
+                    InputProblem.Code.CONTRADICTION);
             return null;
         }
         return modes;

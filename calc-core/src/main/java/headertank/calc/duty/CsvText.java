@@ -4,6 +4,8 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import headertank.calc.quantity.Message;
+import headertank.calc.quantity.MessageArgument;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -32,6 +34,16 @@ final class CsvText {
     }
 
     private CsvText() {}
+
+    /** @return a word of a file as an argument; nothing for an empty one */
+    static MessageArgument word(String text) {
+        return text.isEmpty() ? Message.NONE : new MessageArgument.Text(text);
+    }
+
+    /** @return a number as a file writes it */
+    static MessageArgument word(double number) {
+        return word(Double.isFinite(number) ? CsvColumn.plain(number) : String.valueOf(number));
+    }
 
     /** @return the lines that are not blank */
     static List<Line> lines(String text) {

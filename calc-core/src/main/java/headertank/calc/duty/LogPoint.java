@@ -19,23 +19,18 @@ final class LogPoint {
 
     private LogPoint() {}
 
-    static OperatingPoint of(LogStretch.Kind kind, List<LogStretch> stretches) {
+    static OperatingPoint of(LoggedLap.Doing doing, List<LogStretch> stretches, LoggedLap.PointNames names) {
         LogStretch all = new LogStretch();
         stretches.forEach(all::add);
-        String id = stretches.get(0).pointId();
-        double kmPerH = Math.rint(36 * all.meanSpeedMPerS()) / 10;
-        String about = ", about " + Math.round(kmPerH) + " km/h";
-        return switch (kind) {
-            case OFF -> point(id, "Engine off", 0, new Demand.EngineOff(0, false));
-            case IDLE ->
-                point(id, "Idle", kmPerH, new Demand.Idle(IDLE_ACCESSORIES_W, 0, round(all.meanEngineShare())));
-            case PULL -> point(id, "Pulling hard" + about, kmPerH, mix(all));
-            case ALONG -> point(id, "Going along" + about, kmPerH, mix(all));
-        };
-    }
-
-    private static OperatingPoint point(String id, String label, double kmPerH, Demand demand) {
-        return new OperatingPoint(id, label, kmPerH / 3.6, 0, 0, demand, LOAD_SIGMA);
+        double speedMPerS = doing == LoggedLap.Doing.OFF ? 0 : Math.rint(36 * all.meanSpeedMPerS()) / 10 / 3.6;
+        Demand demand =
+                switch (doing) {
+                    case OFF -> new Demand.EngineOff(0, false);
+                    case IDLE -> new Demand.Idle(IDLE_ACCESSORIES_W, 0, round(all.meanEngineShare()));
+                    case PULL, ALONG -> mix(all);
+                };
+        String name = names.name(doing, speedMPerS);
+        return new OperatingPoint(stretches.get(0).pointId(), name, speedMPerS, 0, 0, demand, LOAD_SIGMA);
     }
 
     private static Demand.Mix mix(LogStretch all) {

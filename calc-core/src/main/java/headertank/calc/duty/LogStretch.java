@@ -1,17 +1,10 @@
 package headertank.calc.duty;
 
+import headertank.calc.duty.LoggedLap.Doing;
 import java.util.Locale;
 
 /** A piece of a log under way: sums over time, and how much of it was spent how. */
 final class LogStretch {
-
-    /** What the car does. */
-    enum Kind {
-        OFF,
-        IDLE,
-        PULL,
-        ALONG
-    }
 
     /** Power from which a car pulls hard [-]. */
     private static final double HARD = 0.5;
@@ -35,7 +28,7 @@ final class LogStretch {
 
     static final int MODES = EDGES.length + 1;
 
-    private final double[] kindS = new double[Kind.values().length];
+    private final double[] kindS = new double[Doing.values().length];
     final double[] modeS = new double[MODES];
     final double[] modePowerS = new double[MODES];
     final double[] modeEngineS = new double[MODES];
@@ -44,14 +37,14 @@ final class LogStretch {
     private double powerS;
     private double engineS;
 
-    static Kind kind(LoggedLap.Sample s) {
+    static Doing kind(LoggedLap.Sample s) {
         if (s.engineSpeedShare() < STANDS && s.roadSpeedMPerS() < IDLE_SPEED_M_PER_S) {
-            return Kind.OFF;
+            return Doing.OFF;
         }
         if (s.roadSpeedMPerS() < IDLE_SPEED_M_PER_S && s.powerShare() < IDLE_POWER) {
-            return Kind.IDLE;
+            return Doing.IDLE;
         }
-        return s.powerShare() >= HARD ? Kind.PULL : Kind.ALONG;
+        return s.powerShare() >= HARD ? Doing.PULL : Doing.ALONG;
     }
 
     void add(LoggedLap.Sample s, double forS) {
@@ -97,21 +90,21 @@ final class LogStretch {
     }
 
     /** It idles, or the engine stands, only where that loses next to no work; else its mean power says what it is. */
-    Kind kind() {
-        double still = kindS[Kind.OFF.ordinal()] + kindS[Kind.IDLE.ordinal()];
+    Doing kind() {
+        double still = kindS[Doing.OFF.ordinal()] + kindS[Doing.IDLE.ordinal()];
         if (still > 0.5 * seconds && powerS < LoggedLap.POWER_TOLERANCE * seconds) {
-            return kindS[Kind.OFF.ordinal()] > 0.5 * still ? Kind.OFF : Kind.IDLE;
+            return kindS[Doing.OFF.ordinal()] > 0.5 * still ? Doing.OFF : Doing.IDLE;
         }
-        return powerS >= HARD * seconds ? Kind.PULL : Kind.ALONG;
+        return powerS >= HARD * seconds ? Doing.PULL : Doing.ALONG;
     }
 
     private int band() {
-        return kind() == Kind.OFF || kind() == Kind.IDLE ? 0 : (int) (meanSpeedMPerS() / BAND_M_PER_S + ROUNDING);
+        return kind() == Doing.OFF || kind() == Doing.IDLE ? 0 : (int) (meanSpeedMPerS() / BAND_M_PER_S + ROUNDING);
     }
 
     /** Name of the point that all stretches of this kind and band share. */
     String pointId() {
         String kind = kind().name().toLowerCase(Locale.ROOT);
-        return kind() == Kind.OFF || kind() == Kind.IDLE ? kind : kind + "-" + 60 * band();
+        return kind() == Doing.OFF || kind() == Doing.IDLE ? kind : kind + "-" + 60 * band();
     }
 }

@@ -2,6 +2,7 @@ package headertank.calc.duty;
 
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.InputProblem;
+import headertank.calc.quantity.MessageArgument;
 import headertank.calc.quantity.Range;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -39,6 +40,8 @@ public final class LoggedLap {
     /** A stretch is at least this long unless the log is shorter [s]. */
     private static final double SHORTEST_S = 4;
 
+    private static final String ENGINE_SPEED = "engineSpeedShare";
+
     private LoggedLap() {}
 
     /**
@@ -51,16 +54,37 @@ public final class LoggedLap {
      */
     public record Sample(double timeS, double roadSpeedMPerS, double engineSpeedShare, double powerShare) {}
 
+    /** What the car does at a point. */
+    public enum Doing {
+        OFF,
+        IDLE,
+        PULL,
+        ALONG
+    }
+
+    /** Names the points of a duty, in the language of whoever looks it over. */
+    @FunctionalInterface
+    public interface PointNames {
+        /**
+         * @param doing what the car does there
+         * @param meanSpeedMPerS its mean road speed [m/s]
+         * @return the name of the point
+         */
+        String name(Doing doing, double meanSpeedMPerS);
+    }
+
     /**
      * @param id id of the duty
      * @param label its name in plain words
+     * @param names makes the names of its points
      * @param source where the log comes from
      * @param startCoolantK coolant at the start of the log [K]
      * @param log at least {@link #FEWEST} samples in the order of time
      * @return a duty with a schedule, judged by its run and by where it idles
-     * @throws InputException with every fault, at most a hundred: line of the log, quantity, value and what is allowed
+     * @throws InputException with every fault, at most a hundred: sample, its quantity, value and what is allowed
      */
-    public static Duty reduce(String id, String label, String source, double startCoolantK, List<Sample> log) {
+    public static Duty reduce(
+            String id, String label, PointNames names, String source, double startCoolantK, List<Sample> log) {
         check(log);
         List<LogStretch> stretches = stretches(log);
         Map<String, List<LogStretch>> byPoint = new LinkedHashMap<>();
@@ -76,11 +100,14 @@ public final class LoggedLap {
             }
         }
         List<OperatingPoint> points = byPoint.values().stream()
-                .map(all -> LogPoint.of(all.get(0).kind(), all))
+                .map(all -> LogPoint.of(all.get(0).kind(), all, names))
                 .toList();
         if (points.stream().allMatch(OperatingPoint::engineOff)) {
-            throw new InputException(List.of(new InputProblem(
-                    "engine speed", "0", "an engine that runs in some of the log", InputProblem.Code.CONTRADICTION)));
+            throw new InputException(List.of(InputProblem.of(
+                    ENGINE_SPEED,
+                    CsvText.word(0),
+                    DutyInputText.AN_ENGINE_THAT_RUNS.with(),
+                    InputProblem.Code.CONTRADICTION)));
         }
         return new Duty(id, label, points, Optional.of(new Schedule(startCoolantK, phases)), source);
     }
@@ -108,27 +135,34 @@ public final class LoggedLap {
     private static void check(List<Sample> log) {
         List<InputProblem> problems = new ArrayList<>();
         if (log.size() < FEWEST || log.size() > MOST) {
-            problems.add(new InputProblem(
-                    "samples", String.valueOf(log.size()), FEWEST + " to " + MOST, InputProblem.Code.OUT_OF_RANGE));
+            problems.add(InputProblem.of(
+                    "samples",
+                    CsvText.word(log.size()),
+                    CsvColumn.allowed(Range.of(FEWEST, MOST)),
+                    InputProblem.Code.OUT_OF_RANGE));
             throw new InputException(problems);
         }
         for (int i = 0; i < log.size() && problems.size() < 100; i++) {
             Sample s = log.get(i);
-            inside(problems, i, "road speed m/s", s.roadSpeedMPerS(), SPEED);
-            inside(problems, i, "engine speed share", s.engineSpeedShare(), ENGINE);
-            inside(problems, i, "power share", s.powerShare(), POWER);
+            inside(problems, i, "roadSpeedMPerS", s.roadSpeedMPerS(), SPEED);
+            inside(problems, i, ENGINE_SPEED, s.engineSpeedShare(), ENGINE);
+            inside(problems, i, "powerShare", s.powerShare(), POWER);
             if (i > 0 && !(s.timeS() > log.get(i - 1).timeS())) {
                 problems.add(new InputProblem(
-                        "sample " + (i + 1) + ", time s",
-                        String.valueOf(s.timeS()),
-                        "above " + log.get(i - 1).timeS(),
+                        i + 1,
+                        "timeS",
+                        new MessageArgument.Text(String.valueOf(s.timeS())),
+                        DutyInputText.ABOVE.with(CsvText.word(log.get(i - 1).timeS())),
                         InputProblem.Code.CONTRADICTION));
             }
         }
         double length = log.get(log.size() - 1).timeS() - log.get(0).timeS();
         if (problems.isEmpty() && !(length <= LONGEST_S)) {
-            problems.add(new InputProblem(
-                    "length s", String.valueOf(length), "at most " + LONGEST_S, InputProblem.Code.OUT_OF_RANGE));
+            problems.add(InputProblem.of(
+                    "timeS",
+                    DutyInputText.IN_ALL.with(CsvText.word(length)),
+                    DutyInputText.AT_MOST_IN_ALL.with(CsvText.word(LONGEST_S)),
+                    InputProblem.Code.OUT_OF_RANGE));
         }
         if (!problems.isEmpty()) {
             throw new InputException(problems);
@@ -138,9 +172,10 @@ public final class LoggedLap {
     private static void inside(List<InputProblem> problems, int i, String what, double value, Range allowed) {
         if (!allowed.contains(value)) {
             problems.add(new InputProblem(
-                    "sample " + (i + 1) + ", " + what,
-                    String.valueOf(value),
-                    CsvColumn.plain(allowed.min()) + " to " + CsvColumn.plain(allowed.max()),
+                    i + 1,
+                    what,
+                    new MessageArgument.Text(String.valueOf(value)),
+                    CsvColumn.allowed(allowed),
                     InputProblem.Code.OUT_OF_RANGE));
         }
     }

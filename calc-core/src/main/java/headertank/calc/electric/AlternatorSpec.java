@@ -1,7 +1,6 @@
 package headertank.calc.electric;
 
 import headertank.calc.quantity.OutOfRangeException;
-import headertank.calc.quantity.Range;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -28,9 +27,9 @@ public record AlternatorSpec(double ratedA, double idleShare, double baseLoadA) 
     public static final double STREET_BASE_LOAD_A = 35;
 
     public AlternatorSpec {
-        OutOfRangeException.require("alternator.ratedA", ratedA, Range.of(1, 500));
-        OutOfRangeException.require("alternator.idleShare", idleShare, Range.of(0.05, 1));
-        OutOfRangeException.require("alternator.baseLoadA", baseLoadA, Range.of(0, 300));
+        OutOfRangeException.require("alternator.ratedA", ratedA, 1, 500);
+        OutOfRangeException.require("alternator.idleShare", idleShare, 0.05, 1);
+        OutOfRangeException.require("alternator.baseLoadA", baseLoadA, 0, 300);
     }
 
     /** @return an alternator with the default share at idle [A] */
@@ -43,7 +42,7 @@ public record AlternatorSpec(double ratedA, double idleShare, double baseLoadA) 
      * @return what it can deliver [A]
      */
     public double outputA(double engineSpeedOverIdle) {
-        OutOfRangeException.require("engineSpeedOverIdle", engineSpeedOverIdle, Range.of(0, 50));
+        OutOfRangeException.require("engineSpeedOverIdle", engineSpeedOverIdle, 0, 50);
         if (engineSpeedOverIdle < 1) {
             return ratedA * idleShare * Math.max(0, 2 * engineSpeedOverIdle - 1);
         }

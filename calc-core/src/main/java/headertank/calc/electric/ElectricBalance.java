@@ -1,7 +1,6 @@
 package headertank.calc.electric;
 
 import headertank.calc.quantity.OutOfRangeException;
-import headertank.calc.quantity.Range;
 import headertank.calc.quantity.WorkedQuantity;
 import headertank.calc.quantity.WorkingLine;
 import java.util.List;
@@ -72,8 +71,8 @@ public record ElectricBalance(
      * @return current [A]
      */
     public static double fanCurrentA(double fanRunningA, double fanDuty) {
-        OutOfRangeException.require("fanRunningA", fanRunningA, Range.of(0, 500));
-        OutOfRangeException.require("fanDuty", fanDuty, Range.of(0, 1));
+        OutOfRangeException.require("fanRunningA", fanRunningA, 0, 500);
+        OutOfRangeException.require("fanDuty", fanDuty, 0, 1);
         return fanRunningA * fanDuty * fanDuty;
     }
 

@@ -32,6 +32,6 @@ public record EngineFactors(double coolantShare, double friction, double fuelHea
         OutOfRangeException.require("coolantShare", coolantShare, ALLOWED);
         OutOfRangeException.require("friction", friction, ALLOWED);
         OutOfRangeException.require("fuelHeat", fuelHeat, ALLOWED);
-        OutOfRangeException.require("loadExponent", loadExponent, Range.of(-0.25, 0.25));
+        OutOfRangeException.require("loadExponent", loadExponent, -0.25, 0.25);
     }
 }

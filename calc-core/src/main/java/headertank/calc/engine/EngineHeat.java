@@ -150,11 +150,12 @@ public final class EngineHeat {
         OutOfRangeException.require(
                 "brakePowerW",
                 brakePowerW,
-                Range.of(POWER_SHARE.min() * spec.ratedPowerW(), POWER_SHARE.max() * spec.ratedPowerW()));
+                POWER_SHARE.min() * spec.ratedPowerW(),
+                POWER_SHARE.max() * spec.ratedPowerW());
         OutOfRangeException.require("coldFriction", coldFriction, COLD_FRICTION);
         double warm = frictionW(speedPerS);
         if (speedPerS == 0) {
-            OutOfRangeException.require("brakePowerW", brakePowerW, Range.of(0, 0));
+            OutOfRangeException.require("brakePowerW", brakePowerW, 0, 0);
             return new HeatSplit(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, specNotes);
         }
         double rubbing = coldFriction * rubbingW(speedPerS);
@@ -284,7 +285,7 @@ public final class EngineHeat {
      * @return heat [W]
      */
     public static double chargeCoolerW(HeatSplit split, double chargeDropK) {
-        OutOfRangeException.require("chargeDropK", chargeDropK, Range.of(0, 250));
+        OutOfRangeException.require("chargeDropK", chargeDropK, 0, 250);
         return split.airMassKgPerS() * 1006.0 * chargeDropK;
     }
 
@@ -346,8 +347,7 @@ public final class EngineHeat {
     }
 
     private double requireSpeed(double speedPerS) {
-        return OutOfRangeException.require(
-                "speedPerS", speedPerS, Range.of(0, SPEED_SHARE.max() * spec.ratedSpeedPerS()));
+        return OutOfRangeException.require("speedPerS", speedPerS, 0, SPEED_SHARE.max() * spec.ratedSpeedPerS());
     }
 
     private List<Note> notes(double load, double exhaustShare) {

@@ -3,6 +3,8 @@ package headertank.calc.engine;
 import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.InputProblem;
+import headertank.calc.quantity.InputText;
+import headertank.calc.quantity.MessageArgument;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
 import java.util.List;
@@ -44,10 +46,10 @@ public record EngineSpec(
                     "measuredBrakeEfficiency", measuredBrakeEfficiency.getAsDouble(), Range.of(0.10, 0.50));
         }
         if (engineClass.isDiesel() != fuel.isDiesel()) {
-            throw new InputException(List.of(new InputProblem(
-                    "engine.fuel",
-                    fuel.name(),
-                    engineClass.isDiesel() ? "DIESEL for a diesel engine" : "a spark-ignition fuel for this engine",
+            throw new InputException(List.of(InputProblem.of(
+                    "fuel.burnt",
+                    new MessageArgument.OptionName("fuel.burnt", fuel.name()),
+                    engineClass.isDiesel() ? InputText.DIESEL_NEEDED.with() : InputText.DIESEL_REFUSED.with(),
                     InputProblem.Code.CONTRADICTION)));
         }
     }

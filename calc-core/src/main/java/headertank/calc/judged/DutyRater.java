@@ -11,6 +11,7 @@ import headertank.calc.rating.SteadySolver;
 import headertank.calc.result.Distribution;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
+import headertank.calc.result.SampledMargin;
 import headertank.calc.transients.RunSettings;
 import headertank.calc.transients.RunSolver;
 import headertank.calc.uncertainty.ModelSpread;
@@ -30,7 +31,7 @@ import java.util.function.Function;
 public final class DutyRater {
 
     /** Outcome of a sample that could not be solved: it counts as beyond every limit. */
-    private static final double[] FAILED = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+    static final double[] FAILED = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
 
     private DutyRater() {}
 
@@ -86,12 +87,13 @@ public final class DutyRater {
                 Double.NaN,
                 boiling,
                 oil,
+                Optional.empty(),
                 points,
                 run,
                 sides);
     }
 
-    /** @return coolant and boiling margin that decide [K], without the rest of the figures */
+    /** @return coolant, boiling and oil margin that decide [K], without the rest of the figures */
     public static double[] margins(Plant plant, Duty duty) {
         return margins(pointId -> plant, "", duty);
     }
@@ -103,11 +105,13 @@ public final class DutyRater {
     private static double[] margins(Function<String, Plant> at, String ofRun, Duty duty) {
         double coolant = Double.POSITIVE_INFINITY;
         double boiling = Double.POSITIVE_INFINITY;
+        double oil = Double.POSITIVE_INFINITY;
         for (OperatingPoint p : duty.points()) {
             if (decidesSteadily(duty, p)) {
                 double[] m = PointRater.margins(at.apply(p.id()), p);
                 coolant = Math.min(coolant, m[0]);
                 boiling = Math.min(boiling, m[1]);
+                oil = Math.min(oil, m[2]);
             }
         }
         if (duty.judged() != Duty.Judged.STEADY) {
@@ -115,13 +119,14 @@ public final class DutyRater {
             RunResult run = RunSolver.run(plant, duty, RunSettings.PEAKS_ONLY);
             coolant = Math.min(coolant, Margin.coolantK(plant.resolved(), run.peakCoolantK()));
             boiling = Math.min(boiling, run.lowestBoilingMarginK());
+            oil = Math.min(oil, Margin.oilK(plant.resolved(), run.peakOilK()));
         }
-        return new double[] {coolant, boiling};
+        return new double[] {coolant, boiling, oil};
     }
 
     /**
-     * Samples an outcome: once as many cars as are asked for, and as many again until the sampling error of the probability
-     * that the coolant passes its limit is at most a quarter of the distance to each probability that a verdict turns at.
+     * Samples an outcome: once as many cars as are asked for, and as many again until the sampling errors of the probabilities
+     * that coolant and oil pass their limits are at most a quarter of the distance to each probability that a verdict turns at.
      *
      * @param car the car
      * @param nominal what it is expected to do
@@ -145,15 +150,29 @@ public final class DutyRater {
         double[] coolant = margins.stream().mapToDouble(m -> m[0]).toArray();
         double[] boiling = margins.stream().mapToDouble(m -> m[1]).toArray();
         Distribution margin = Distribution.of(coolant);
+        SampledMargin oil =
+                SampledMargin.of(margins.stream().mapToDouble(m -> m[2]).toArray());
         DutyOutcome outcome =
-                nominal.sampled(margin, Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0));
-        double more = margin.median() - nominal.coolantMarginK();
-        return informed && more > 0 && Double.isFinite(more) ? outcome.expecting(more) : outcome;
+                nominal.sampled(margin, Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0), oil);
+        return informed
+                ? outcome.expecting(
+                        more(margin.median(), nominal.coolantMarginK()),
+                        more(oil.spread().median(), nominal.oilMarginK()))
+                : outcome;
+    }
+
+    private static double more(double median, double expected) {
+        double more = median - expected;
+        return more > 0 && Double.isFinite(more) ? more : 0;
     }
 
     private static boolean isSure(List<double[]> margins, List<Double> turns) {
-        double p =
-                Distribution.shareBelow(margins.stream().mapToDouble(m -> m[0]).toArray(), 0);
+        return isSure(margins, 0, turns) && isSure(margins, 2, turns);
+    }
+
+    private static boolean isSure(List<double[]> margins, int which, List<Double> turns) {
+        double p = Distribution.shareBelow(
+                margins.stream().mapToDouble(m -> m[which]).toArray(), 0);
         double error = Distribution.standardError(p, margins.size());
         return turns.stream().allMatch(t -> error <= 0.25 * Math.abs(p - t));
     }

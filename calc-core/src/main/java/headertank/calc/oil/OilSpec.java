@@ -1,7 +1,6 @@
 package headertank.calc.oil;
 
 import headertank.calc.quantity.OutOfRangeException;
-import headertank.calc.quantity.Range;
 
 /**
  * The two ways by which heat leaves the oil, at one state of a car; {@link OilCoolers} says how they follow from it.
@@ -13,8 +12,8 @@ import headertank.calc.quantity.Range;
 public record OilSpec(double toCoolantWPerK, double toAirWPerK, OilThermostat thermostat) {
 
     public OilSpec {
-        OutOfRangeException.require("oil.toCoolantWPerK", toCoolantWPerK, Range.of(0.5, 1e5));
-        OutOfRangeException.require("oil.toAirWPerK", toAirWPerK, Range.of(0, 1e5));
+        OutOfRangeException.require("oil.toCoolantWPerK", toCoolantWPerK, 0.5, 1e5);
+        OutOfRangeException.require("oil.toAirWPerK", toAirWPerK, 0, 1e5);
         if (thermostat == null) {
             throw new IllegalArgumentException("an oil system without thermostat has OilThermostat.NONE");
         }

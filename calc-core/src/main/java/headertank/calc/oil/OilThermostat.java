@@ -1,7 +1,6 @@
 package headertank.calc.oil;
 
 import headertank.calc.quantity.OutOfRangeException;
-import headertank.calc.quantity.Range;
 
 /**
  * A thermostat in the oil's way to its air cooler: shut up to one temperature, open from another, straight between. Opening
@@ -24,9 +23,9 @@ public record OilThermostat(double openingK, double fullOpenK, double governedSh
     public static final OilThermostat NONE = usual(0);
 
     public OilThermostat {
-        OutOfRangeException.require("oilThermostat.openingK", openingK, Range.of(300, 420));
-        OutOfRangeException.require("oilThermostat.fullOpenK", fullOpenK, Range.of(openingK + 1, openingK + 40));
-        OutOfRangeException.require("oilThermostat.governedShare", governedShare, Range.of(0, 1));
+        OutOfRangeException.require("oilThermostat.openingK", openingK, 300, 420);
+        OutOfRangeException.require("oilThermostat.fullOpenK", fullOpenK, openingK + 1, openingK + 40);
+        OutOfRangeException.require("oilThermostat.governedShare", governedShare, 0, 1);
     }
 
     /** @return one of the usual temperatures that governs this share of the conductance to air [-] */

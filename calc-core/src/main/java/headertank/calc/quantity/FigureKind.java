@@ -23,6 +23,16 @@ public enum FigureKind {
     /** Electric charge, in coulomb. */
     CHARGE("C"),
     LENGTH("m"),
+    /** Above the sea. */
+    ALTITUDE("m"),
+    AREA("m2"),
+    VOLUME("m3"),
+    MASS("kg"),
+    /** Heat flow for each kelvin of difference. */
+    CONDUCTANCE("W/K"),
+    /** Resistance of deposits, for a square metre. */
+    FOULING("m2K/W"),
+    ANGLE("rad"),
     SPEED("m/s"),
     TIME("s"),
     /** Of a shaft. */

@@ -11,7 +11,7 @@ public final class InputException extends IllegalArgumentException {
     private final transient List<InputProblem> problems;
 
     public InputException(List<InputProblem> problems) {
-        super(problems.stream().map(InputProblem::message).collect(Collectors.joining("; ")));
+        super(problems.stream().map(InputProblem::toString).collect(Collectors.joining("; ")));
         this.problems = List.copyOf(problems);
     }
 

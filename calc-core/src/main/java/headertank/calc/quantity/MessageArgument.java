@@ -1,10 +1,13 @@
 package headertank.calc.quantity;
 
+import java.util.Locale;
+
 /** What can stand in the sentence of a {@link Message}; another message can, too. */
 public sealed interface MessageArgument
         permits SiFigure,
                 Message,
                 MessageArgument.FieldName,
+                MessageArgument.FieldValue,
                 MessageArgument.OptionName,
                 MessageArgument.DutyName,
                 MessageArgument.PointName,
@@ -18,12 +21,30 @@ public sealed interface MessageArgument
     record FieldName(String field) implements MessageArgument {}
 
     /**
+     * A number of a field of the car, shown as that field is, whatever its size.
+     *
+     * @param field key of the field
+     * @param si the number in the field's SI unit
+     */
+    record FieldValue(String field, double si) implements MessageArgument {
+        @Override
+        public String toString() {
+            return String.format(Locale.ROOT, "%.6g", si);
+        }
+    }
+
+    /**
      * Name of an option of a field that is a choice.
      *
      * @param field key of the field
      * @param token the option
      */
-    record OptionName(String field, String token) implements MessageArgument {}
+    record OptionName(String field, String token) implements MessageArgument {
+        @Override
+        public String toString() {
+            return token;
+        }
+    }
 
     /**
      * Name of a duty.
@@ -47,5 +68,10 @@ public sealed interface MessageArgument
      *
      * @param text the text
      */
-    record Text(String text) implements MessageArgument {}
+    record Text(String text) implements MessageArgument {
+        @Override
+        public String toString() {
+            return text;
+        }
+    }
 }

@@ -35,6 +35,14 @@ public final class OutOfRangeException extends IllegalArgumentException {
         return value;
     }
 
+    /** The same for a range that is not kept: makes no object unless the value lies outside. */
+    public static double require(String field, double value, double min, double max) {
+        if (!(value >= min && value <= max)) {
+            throw new OutOfRangeException(field, value, Range.of(min, max));
+        }
+        return value;
+    }
+
     public String field() {
         return field;
     }

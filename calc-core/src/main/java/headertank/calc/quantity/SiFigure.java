@@ -1,5 +1,7 @@
 package headertank.calc.quantity;
 
+import java.util.Locale;
+
 /**
  * A figure with what it is a figure of.
  *
@@ -11,6 +13,12 @@ public record SiFigure(double si, FigureKind kind) implements MessageArgument {
     /** A negative zero becomes a plain one: no text format tells the two apart. */
     public SiFigure {
         si += 0.0;
+    }
+
+    /** @return value and unit, for logs */
+    @Override
+    public String toString() {
+        return String.format(Locale.ROOT, "%.6g %s", si, kind.siUnit());
     }
 
     /** @return a temperature [K] */

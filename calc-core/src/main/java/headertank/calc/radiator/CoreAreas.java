@@ -56,23 +56,31 @@ public record CoreAreas(
      */
     public static CoreAreas of(CoreGeometry g, TankPlacement tanks, boolean wholeTubes) {
         boolean across = tanks == TankPlacement.SIDES;
-        double length = across ? g.widthM() : g.heightM();
-        double stack = across ? g.heightM() : g.widthM();
-        double tubePitch = g.finHeightM() + g.tubeHeightM();
+        double length = across ? g.face().widthM() : g.face().heightM();
+        double stack = across ? g.face().heightM() : g.face().widthM();
+        double tubePitch = g.fins().heightM() + g.tubes().heightM();
         double depth = g.depthM();
-        double room = (stack - g.finHeightM()) / tubePitch;
+        double room = (stack - g.fins().heightM()) / tubePitch;
         // The small addend keeps a core that fits exactly from losing a tube to rounding.
         double tubes = wholeTubes ? Math.floor(room + 1e-9) : room;
         OutOfRangeException.require("tubesPerRow", tubes, Range.of(2, 1000));
         double banks = tubes + 1;
-        double fins = length / g.finPitchM();
-        double finArea = 2 * g.finHeightM() * depth * fins * banks;
-        double prime = 2 * g.tubeWidthM() * g.rows() * length * (1 - g.finThicknessM() / g.finPitchM()) * tubes;
+        double fins = length / g.fins().pitchM();
+        double finArea = 2 * g.fins().heightM() * depth * fins * banks;
+        double prime = 2
+                * g.tubes().widthM()
+                * g.tubes().rows()
+                * length
+                * (1 - g.fins().thicknessM() / g.fins().pitchM())
+                * tubes;
         double area = finArea + prime;
-        double free = banks * fins * (g.finPitchM() - g.finThicknessM()) * (g.finHeightM() - g.finThicknessM());
-        double wi = g.tubeWidthM() - 2 * g.tubeWallM();
-        double hi = g.tubeHeightM() - 2 * g.tubeWallM();
-        double allTubes = tubes * g.rows();
+        double free = banks
+                * fins
+                * (g.fins().pitchM() - g.fins().thicknessM())
+                * (g.fins().heightM() - g.fins().thicknessM());
+        double wi = g.tubes().widthM() - 2 * g.tubes().wallM();
+        double hi = g.tubes().heightM() - 2 * g.tubes().wallM();
+        double allTubes = tubes * g.tubes().rows();
         return new CoreAreas(
                 length,
                 stack,
@@ -91,6 +99,11 @@ public record CoreAreas(
                 2 * wi * hi / (wi + hi),
                 2 * (wi + hi) * length * allTubes,
                 wi * hi * allTubes,
-                2 * allTubes * g.tubeWidthM() * length * g.finThicknessM() / g.finPitchM());
+                2
+                        * allTubes
+                        * g.tubes().widthM()
+                        * length
+                        * g.fins().thicknessM()
+                        / g.fins().pitchM());
     }
 }

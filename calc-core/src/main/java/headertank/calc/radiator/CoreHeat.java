@@ -35,13 +35,15 @@ final class CoreHeat {
         this.freeArea = areas.freeAreaM2() * open;
         this.airArea = areas.airAreaM2() * open;
         this.finShare = areas.finAreaM2() / areas.airAreaM2();
-        this.finM2 = 2 / (g.finConductivityWPerMK() * g.finThicknessM()) * (1 + g.finThicknessM() / areas.depthM());
-        this.finL = g.finHeightM() / 2 - g.finThicknessM();
-        this.airFouling = g.airFoulingM2KPerW() / airArea;
+        this.finM2 = 2
+                / (g.fins().conductivityWPerMK() * g.fins().thicknessM())
+                * (1 + g.fins().thicknessM() / areas.depthM());
+        this.finL = g.fins().heightM() / 2 - g.fins().thicknessM();
+        this.airFouling = g.resistances().airFoulingM2KPerW() / airArea;
         this.tubeArea = areas.tubeAreaM2() * open;
-        this.wallAndBond = g.bondResistanceM2KPerW() / (areas.finFootAreaM2() * open)
-                + g.tubeWallM() / (g.tubeConductivityWPerMK() * tubeArea);
-        this.tubeFouling = g.coolantFoulingM2KPerW() / tubeArea;
+        this.wallAndBond = g.resistances().bondM2KPerW() / (areas.finFootAreaM2() * open)
+                + g.tubes().wallM() / (g.tubes().conductivityWPerMK() * tubeArea);
+        this.tubeFouling = g.resistances().coolantFoulingM2KPerW() / tubeArea;
         this.passFlowArea = areas.tubeFlowAreaM2() / passes;
         this.diameter = areas.tubeHydraulicDiameterM();
     }

@@ -65,9 +65,11 @@ public final class Radiator {
         this.diameter = areas.tubeHydraulicDiameterM();
         this.lengthOverDiameter = areas.tubeLengthM() / diameter;
         this.tubes = new TubeFlow(
-                areas.tubeInnerHeightM() / areas.tubeInnerWidthM(), 1 / lengthOverDiameter, g.turbulatedTubes());
+                areas.tubeInnerHeightM() / areas.tubeInnerWidthM(),
+                1 / lengthOverDiameter,
+                g.tubes().turbulated());
         double open = 1 - spec.blockedFaceShare();
-        this.faceArea = g.faceAreaM2();
+        this.faceArea = g.face().areaM2();
         this.freeArea = areas.freeAreaM2() * open;
         double sigma = areas.freeShare();
         this.endLosses = 0.42 * (1 - sigma * sigma) + (1 - sigma) * (1 - sigma);
@@ -77,18 +79,18 @@ public final class Radiator {
     }
 
     private static AirSide fins(CoreGeometry g, CoreAreas a) {
-        if (g.finKind() == FinKind.PLAIN) {
-            return new PlainFins(g.finPitchM(), g.finThicknessM(), a.depthM());
+        if (g.fins().kind() == FinKind.PLAIN) {
+            return new PlainFins(g.fins().pitchM(), g.fins().thicknessM(), a.depthM());
         }
         return new LouveredFins(
-                g.finPitchM(),
-                g.finHeightM(),
+                g.fins().pitchM(),
+                g.fins().heightM(),
                 a.depthM(),
-                g.louverPitchM(),
-                g.louverAngleDeg(),
-                g.louverLengthM(),
-                g.finThicknessM(),
-                g.tubeHeightM(),
+                g.fins().louvers().pitchM(),
+                g.fins().louvers().angleDeg(),
+                g.fins().louvers().lengthM(),
+                g.fins().thicknessM(),
+                g.tubes().heightM(),
                 a.airHydraulicDiameterM());
     }
 

@@ -11,6 +11,7 @@ import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.ElectricBalance;
 import headertank.calc.fluid.Air;
 import headertank.calc.oil.OilBalance;
+import headertank.calc.oil.OilCoolers;
 import headertank.calc.oil.OilSpec;
 import headertank.calc.quantity.Range;
 import headertank.calc.radiator.RadiatorPoint;
@@ -39,7 +40,7 @@ final class AirLoop {
     private static final double OIL_COOLER_OVERLAP = 0.5;
 
     private static final int INNER_TURNS = 60;
-    private static final double INNER_K = 1e-8;
+    private static final double INNER_K = 1e-7;
     /** Largest share by which two turns are mixed [-]. */
     private static final double MOST_MIXING = 0.6;
 
@@ -48,7 +49,11 @@ final class AirLoop {
     private final PointLoad load;
     private final AirBalance air;
     private final double surfaceWPerK;
+    private final OilCoolers.Driven oilCoolers;
+    private final boolean oilFollowsCore;
 
+    private OilSpec oil;
+    private double oilFaceMPerS;
     private double airInK = Double.NaN;
     private double airOutK = Double.NaN;
     private double radiatorOutK;
@@ -68,6 +73,8 @@ final class AirLoop {
         this.load = load;
         this.surfaceWPerK = plant.surfaceWPerK(point.roadSpeedMPerS());
         this.air = plant.airPath().balance(plant.coreDrop(), plant.fan());
+        this.oilCoolers = plant.oil().driven(load.engineSpeedPerS(), effectiveSpeedMPerS());
+        this.oilFollowsCore = plant.oil().place() == OilCoolerPlace.BEFORE_CORE;
     }
 
     /** @return air entering the core [K] */
@@ -112,8 +119,12 @@ final class AirLoop {
 
     /** @return how the oil is cooled in the last state */
     OilSpec oil() {
-        double face = Double.isNaN(airInK) ? 0 : plant.coreFaceMPerS(capacityWPerK());
-        return plant.oil().at(load.engineSpeedPerS(), effectiveSpeedMPerS(), face);
+        double face = oilFollowsCore && !Double.isNaN(airInK) ? plant.coreFaceMPerS(capacityWPerK()) : 0;
+        if (oil == null || face != oilFaceMPerS) {
+            oil = oilCoolers.at(face);
+            oilFaceMPerS = face;
+        }
+        return oil;
     }
 
     /** @return road speed as coolers feel it: reduced by the sideslip as the radiator's ram is [m/s] */
@@ -123,12 +134,15 @@ final class AirLoop {
 
     /** What an oil cooler in front of the core gives to the radiator's air. */
     private double oilAheadW(double hotK, double ambientK) {
-        if (plant.oil().place() != OilCoolerPlace.BEFORE_CORE) {
+        if (!oilFollowsCore) {
             return 0;
         }
-        OilSpec oil = oil();
-        double oilK = OilBalance.temperatureK(oil, load.oilW(), hotK, ambientK);
-        return OIL_COOLER_OVERLAP * oil.toAirWPerK() * oil.thermostat().openShare(oilK) * Math.max(0, oilK - ambientK);
+        OilSpec cooled = oil();
+        double oilK = OilBalance.temperatureK(cooled, load.oilW(), hotK, ambientK);
+        return OIL_COOLER_OVERLAP
+                * cooled.toAirWPerK()
+                * cooled.thermostat().openShare(oilK)
+                * Math.max(0, oilK - ambientK);
     }
 
     /** @return the air flow */

@@ -13,7 +13,7 @@ import java.util.function.DoubleUnaryOperator;
 final class CoolingLoop {
 
     static final double DRIVE_TOLERANCE = 1e-12;
-    private static final double FLOW_FACTOR_TOLERANCE = 1e-11;
+    private static final double FLOW_FACTOR_TOLERANCE = 1e-9;
 
     private final Plant plant;
     private final PointLoad load;

@@ -18,7 +18,6 @@ import headertank.calc.choice.FanMounting;
 import headertank.calc.choice.FinKind;
 import headertank.calc.choice.TankPlacement;
 import headertank.calc.choice.YesNo;
-import headertank.calc.coreclass.CoreClass;
 import headertank.calc.coreclass.CoreFigure;
 import headertank.calc.quantity.FigureKind;
 import headertank.calc.quantity.Note;
@@ -28,7 +27,6 @@ import headertank.calc.quantity.SiFigure;
 import headertank.calc.radiator.CoreGeometry;
 import headertank.calc.radiator.LouveredFins;
 import headertank.calc.radiator.Radiator;
-import headertank.calc.radiator.RadiatorFactors;
 import headertank.calc.radiator.RadiatorPoint;
 import headertank.calc.radiator.RadiatorSpec;
 import java.util.ArrayList;
@@ -37,12 +35,6 @@ import org.hipparchus.util.FastMath;
 
 /** Turns the resolved values of core, fans and air path into their models. */
 final class CorePlan {
-
-    /**
-     * Narrowest row of tubes that a core is made up with where only its depth is stated [m]: two rows of a class find room in
-     * any depth that is accepted, so that the depth never takes a row away in one step; modelling choice.
-     */
-    private static final double NARROWEST_ROW_M = 0.006;
 
     private CorePlan() {}
 
@@ -55,48 +47,28 @@ final class CorePlan {
                         RadiatorSpec.BLOCKED.clamp(r.value(BuildField.CORE_BLOCKED)),
                         r.from(BuildField.FIN_HEIGHT).isPresent()
                                 && r.from(BuildField.TUBE_HEIGHT).isPresent()),
-                new RadiatorFactors(f.airSide(), f.airFriction(), f.tubeSide()));
+                f.radiator());
     }
 
     private static CoreGeometry geometry(Resolved r) {
-        CoreClass c = r.coreClass();
-        FinKind fins = r.option(BuildField.FIN_KIND, FinKind.class);
-        double depth = r.value(BuildField.CORE_DEPTH);
-        if (fins == FinKind.LOUVERED) {
-            depth = LouveredFins.RATED_DEPTH_M.clamp(depth);
-        }
-        int most = (int) Math.max(1, Math.floor(depth / NARROWEST_ROW_M));
-        int rows = Math.min(most, (int) Math.rint(r.value(BuildField.TUBE_ROWS)));
-        double gap = rows > 1 ? Math.min(Math.max(c.rowGapM(), 0.002), 0.1 * depth) : 0;
-        double tubeWidth = (depth - (rows - 1) * gap) / rows;
-        double pitch = r.value(BuildField.FIN_PITCH);
-        double finHeight = r.value(BuildField.FIN_HEIGHT);
-        CoreMaterial material = r.option(BuildField.CORE_MATERIAL, CoreMaterial.class);
-        boolean copper = material == CoreMaterial.COPPER_BRASS;
-        boolean ofClass = material == c.material();
-        double tubeHeight = Math.min(r.value(BuildField.TUBE_HEIGHT), 0.9 * tubeWidth);
-        double wall = ofClass ? c.typical(CoreFigure.TUBE_WALL_M) : copper ? 1.5e-4 : 3e-4;
-        return new CoreGeometry(
-                r.value(BuildField.CORE_WIDTH),
-                r.value(BuildField.CORE_HEIGHT),
-                tubeWidth,
-                rows,
-                gap,
-                tubeHeight,
-                Math.min(wall, 0.4 * tubeHeight),
-                finHeight,
-                pitch,
-                Math.min(ofClass ? c.typical(CoreFigure.FIN_THICKNESS_M) : copper ? 5e-5 : 8e-5, 0.35 * pitch),
-                fins,
-                c.typical(CoreFigure.LOUVER_PITCH_M),
-                c.typical(CoreFigure.LOUVER_ANGLE_DEG),
-                c.typical(CoreFigure.LOUVER_SHARE) * finHeight,
-                material.finConductivityWPerMK(),
-                material.tubeConductivityWPerMK(),
-                ofClass ? c.typical(CoreFigure.BOND_RESISTANCE_M2K_PER_W) : copper ? 5e-6 : 0,
-                r.value(BuildField.CORE_FOULING),
-                0,
-                false);
+        return r.coreClass()
+                .geometry(
+                        new CoreGeometry.Face(r.value(BuildField.CORE_WIDTH), r.value(BuildField.CORE_HEIGHT)),
+                        r.option(BuildField.CORE_MATERIAL, CoreMaterial.class),
+                        r.option(BuildField.FIN_KIND, FinKind.class),
+                        (int) Math.rint(r.value(BuildField.TUBE_ROWS)),
+                        figure -> known(r, figure));
+    }
+
+    private static double known(Resolved r, CoreFigure figure) {
+        return switch (figure) {
+            case DEPTH_M -> r.value(BuildField.CORE_DEPTH);
+            case TUBE_HEIGHT_M -> r.value(BuildField.TUBE_HEIGHT);
+            case FIN_HEIGHT_M -> r.value(BuildField.FIN_HEIGHT);
+            case FIN_PITCH_M -> r.value(BuildField.FIN_PITCH);
+            case COOLANT_FOULING_M2K_PER_W -> r.value(BuildField.CORE_FOULING);
+            default -> Double.NaN;
+        };
     }
 
     /** @return what the sources do not cover of this core at this operating point */
@@ -128,16 +100,18 @@ final class CorePlan {
                         faceAreaM2,
                         r.value(BuildField.AIR_INLET),
                         r.value(BuildField.AIR_EXIT_AREA),
-                        TypicalAirPath.INLET_PRESSURE.clamp(cpIn + f.inletPressureOffset()),
-                        TypicalAirPath.EXIT_PRESSURE.clamp(cpEx + f.exitPressureOffset()),
+                        TypicalAirPath.INLET_PRESSURE.clamp(cpIn + f.air().inletPressureOffset()),
+                        TypicalAirPath.EXIT_PRESSURE.clamp(cpEx + f.air().exitPressureOffset()),
                         TypicalAirPath.INLET_LOSS,
                         TypicalAirPath.EXIT_LOSS,
-                        TypicalAirPath.SEALING.clamp(TypicalAirPath.sealing(duct) * f.sealing()),
+                        TypicalAirPath.SEALING.clamp(
+                                TypicalAirPath.sealing(duct) * f.air().sealing()),
                         r.value(BuildField.CORE_TILT),
                         Range.of(0.05, 1).clamp(r.value(BuildField.FAN_COVER) * gapOfTilt(r)),
                         r.is(BuildField.FAN_FLAPS, YesNo.YES),
                         TypicalAirPath.recirculationAtRest(duct)),
-                new AirFactors(f.airLosses(), 1.0, Range.of(0, 2).clamp(1 + f.yawOffset())));
+                new AirFactors(
+                        f.air().losses(), 1.0, Range.of(0, 2).clamp(1 + f.air().yawOffset())));
     }
 
     /**
@@ -157,7 +131,9 @@ final class CorePlan {
 
     static FanSpec fanSpec(Resolved r, ModelFactors f) {
         double diameter = r.value(BuildField.FAN_DIAMETER);
-        double windmilling = Math.min(FanSpec.WINDMILLING_LOSS.max(), FanSpec.USUAL_WINDMILLING_LOSS * f.fanOverrun());
+        double windmilling = Math.min(
+                FanSpec.WINDMILLING_LOSS.max(),
+                FanSpec.USUAL_WINDMILLING_LOSS * f.air().fanOverrun());
         return new FanSpec(
                 (int) Math.rint(r.value(BuildField.FAN_COUNT)),
                 r.value(BuildField.FAN_FLOW),

@@ -4,8 +4,10 @@ import headertank.calc.air.AirPath;
 import headertank.calc.air.ClutchFan;
 import headertank.calc.air.CoreDropCurve;
 import headertank.calc.air.Fan;
+import headertank.calc.air.StandingCore;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.choice.AirExit;
 import headertank.calc.choice.BypassState;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.OilCoolerPlace;
@@ -23,7 +25,6 @@ import headertank.calc.coolant.ThermostatSpec;
 import headertank.calc.electric.AlternatorSpec;
 import headertank.calc.electric.FanStart;
 import headertank.calc.engine.EngineClass;
-import headertank.calc.engine.EngineFactors;
 import headertank.calc.engine.EngineHeat;
 import headertank.calc.engine.EngineSpec;
 import headertank.calc.fluid.Air;
@@ -46,7 +47,6 @@ public final class Plant {
     /** Rise of the air in the core at which its drop curve is taken [K]; the viscosity there follows from it. */
     private static final double DROP_RISE_K = 40;
 
-    private static final double STANDING_W_PER_M2K = 20;
     private static final double STANDING_GONE_W_PER_K = 100;
 
     private final Resolved resolved;
@@ -69,6 +69,7 @@ public final class Plant {
     private final double atmospherePa;
     private final PressureCap cap;
     private final double boilingK;
+    private final double standingWPerK;
 
     private Plant(Resolved r, ModelFactors f) {
         this.resolved = r;
@@ -94,13 +95,19 @@ public final class Plant {
                 r.value(BuildField.PUMP_FLOW),
                 r.is(BuildField.PUMP_DRIVE, PumpDrive.ELECTRIC));
         this.circuit = new CoolantCircuit(circuit(r, f, pump, thermostat));
-        this.engine = new EngineHeat(
-                engine(r), new EngineFactors(f.coolantHeat(), f.engineFriction(), f.fuelHeat(), f.loadExponent()));
+        this.engine = new EngineHeat(engine(r), f.engine());
         this.control = FanControlOf.resolved(r);
         this.alternator = AlternatorSpec.of(r.value(BuildField.ALTERNATOR), r.value(BuildField.BASE_LOAD));
         this.oil = oil(r, f);
         this.cap = new PressureCap(r.value(BuildField.CAP_PRESSURE), r.value(BuildField.CAP_HELD));
-        this.boilingK = coolant.boilingK(capPressurePa()) + f.boilingOffsetK();
+        this.boilingK = coolant.boilingK(capPressurePa()) + f.liquid().boilingOffsetK();
+        this.standingWPerK = StandingCore.conductanceWPerK(
+                r.value(BuildField.CORE_WIDTH),
+                r.value(BuildField.CORE_HEIGHT),
+                1 - r.value(BuildField.CORE_BLOCKED),
+                coreDrop,
+                r.option(BuildField.AIR_EXIT, AirExit.class),
+                atmospherePa);
     }
 
     /** @return the models as published for this car */
@@ -138,10 +145,10 @@ public final class Plant {
         return new CircuitSpec(
                 pump,
                 thermostat,
-                usual.blockRatio() * f.circuit(),
-                hose * f.circuit(),
-                usual.thermostatRatio() * f.circuit(),
-                usual.bypassRatio() * f.circuit(),
+                usual.blockRatio() * f.liquid().circuit(),
+                hose * f.liquid().circuit(),
+                usual.thermostatRatio() * f.liquid().circuit(),
+                usual.bypassRatio() * f.liquid().circuit(),
                 usual.emptyHousingRatio(),
                 usual.restrictedAreaShare());
     }
@@ -166,13 +173,14 @@ public final class Plant {
         OilCooling cooler = r.option(BuildField.OIL_COOLER, OilCooling.class);
         return new OilCoolers(
                 r.value(BuildField.ENGINE_DISPLACEMENT),
+                (int) Math.rint(r.value(BuildField.ENGINE_CYLINDERS)),
                 cooler.byCoolant(),
                 cooler.byAir() ? r.value(BuildField.OIL_COOLER_CONDUCTANCE) : 0,
                 !cooler.byAir() || r.is(BuildField.OIL_COOLER_PLACE, OilCoolerPlace.ELSEWHERE)
                         ? OilCoolerPlace.ELSEWHERE
                         : OilCoolerPlace.BEFORE_CORE,
                 cooler.byAir() ? oilThermostat(r) : OilThermostat.NONE,
-                f.oilCoolers());
+                f.liquid().oilCoolers());
     }
 
     private static OilThermostat oilThermostat(Resolved r) {
@@ -320,17 +328,14 @@ public final class Plant {
     }
 
     /**
-     * What a hot core loses where no air is driven through it: 20 W/m2K by natural convection and radiation off its two faces
-     * (derived). Air that its own buoyancy draws, 0.04 m/s or 45 W/m2K more by 0.6 Pa through 14 Pa per m/s, is left out: a
-     * logged car has no room for it (published check). Gone where the air through it carries more than some 100 W/K.
+     * What a hot core loses where no air is driven through it, see {@link StandingCore}. Gone where the air through it carries more
+     * than some 100 W/K (modelling choice).
      *
      * @param airWPerK heat capacity rate of the air through the core [W/K]
      * @return conductance from the core to the ambient air [W/K]
      */
     public double standingCoreWPerK(double airWPerK) {
-        return airWPerK > 1000
-                ? 0
-                : STANDING_W_PER_M2K * radiator.faceAreaM2() * FastMath.exp(-airWPerK / STANDING_GONE_W_PER_K);
+        return airWPerK > 1000 ? 0 : standingWPerK * FastMath.exp(-airWPerK / STANDING_GONE_W_PER_K);
     }
 
     /**

@@ -59,17 +59,19 @@ public final class PointRater {
     }
 
     /**
-     * Only the coolant's margins, for sampling.
+     * Only the margins, for sampling.
      *
-     * @return coolant margin and boiling margin [K]; both minus infinity when there is no steady state
+     * @return coolant margin, boiling margin and oil margin [K]; all minus infinity when there is no steady state
      */
     public static double[] margins(Plant plant, OperatingPoint point) {
         Balance balance = new SteadySolver(plant, point).solve();
         if (balance instanceof Balance.Steady s) {
             return new double[] {
-                Margin.coolantK(plant.resolved(), s.engineOutK()), Margin.boilingK(s.boilingK(), s.engineOutK())
+                Margin.coolantK(plant.resolved(), s.engineOutK()),
+                Margin.boilingK(s.boilingK(), s.engineOutK()),
+                Margin.oilK(plant.resolved(), s.oil().oilK())
             };
         }
-        return new double[] {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+        return new double[] {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
     }
 }

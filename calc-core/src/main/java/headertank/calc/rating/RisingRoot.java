@@ -9,7 +9,7 @@ import java.util.function.DoubleUnaryOperator;
  * arrives there, so a balance that is nearly a straight line takes four or five values. The bracket never opens again;
  * allocates nothing.
  */
-final class RisingRoot {
+public final class RisingRoot {
 
     private static final int MOST_EVALUATIONS = 100;
 
@@ -26,7 +26,7 @@ final class RisingRoot {
      * @param widthTolerance a bracket narrower than this ends it too
      * @return the root; minus infinity when f is above 0 at the lower end, infinity when it is below 0 at the upper end
      */
-    static double find(
+    public static double find(
             DoubleUnaryOperator f,
             double low,
             double high,

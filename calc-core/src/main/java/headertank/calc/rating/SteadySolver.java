@@ -36,10 +36,10 @@ public final class SteadySolver {
     private static final double WIDTH_K = 1e-10;
 
     /** What may be left of the heat balance, as a share of the heat to the coolant [-]. */
-    private static final double SETTLED_SHARE = 1e-9;
+    private static final double SETTLED_SHARE = 1e-7;
 
     /** What is left of the heat balance where it steps over zero [-]. */
-    private static final double STEP_SHARE = 1e-7;
+    private static final double STEP_SHARE = 1e-6;
 
     /** How well the balance is known while it is searched for, as a share of what is left of it [-]. */
     private static final double LOOSE_SHARE = 5e-3;

@@ -5,6 +5,7 @@ import headertank.calc.choice.OilCoolerPlace;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.ElectricBalance;
+import headertank.calc.oil.OilCoolers;
 import headertank.calc.oil.OilSpec;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.PointLoad;
@@ -33,9 +34,8 @@ final class PointInRun {
     private final ColdHeat heat;
     final double oilToCoolantWPerK;
     private final Plant plant;
-    private final double enginePerS;
-    private final double roadMPerS;
     private final boolean followsCore;
+    private final OilCoolers.Driven oil;
     private final OilSpec still;
     final double supplyA;
     final double baseLoadA;
@@ -54,11 +54,11 @@ final class PointInRun {
         fansMayRun = engineOn || off.fansRunOn();
         hood = new HoodLoss(plant, ambientK, point.roadSpeedMPerS(), engineOn);
         heat = new ColdHeat(plant, point, load);
-        enginePerS = load.engineSpeedPerS();
-        roadMPerS = point.roadSpeedMPerS() * Math.abs(FastMath.cos(point.yawRad()));
+        double roadMPerS = point.roadSpeedMPerS() * Math.abs(FastMath.cos(point.yawRad()));
         this.plant = plant;
         followsCore = plant.oil().place() == OilCoolerPlace.BEFORE_CORE;
-        still = plant.oil().at(enginePerS, roadMPerS, 0);
+        oil = plant.oil().driven(load.engineSpeedPerS(), roadMPerS);
+        still = oil.at(0);
         oilToCoolantWPerK = still.toCoolantWPerK();
         double overIdle =
                 Math.min(50, load.engineSpeedPerS() / plant.engine().spec().idleSpeedPerS());
@@ -83,11 +83,11 @@ final class PointInRun {
      * @return heat that the air takes from the oil; with the engine off no oil passes the air cooler, only the sump is left [W]
      */
     double oilToAirW(double oilK, double coreAirWPerK) {
-        OilSpec oil = followsCore ? plant.oil().at(enginePerS, roadMPerS, plant.coreFaceMPerS(coreAirWPerK)) : still;
+        OilSpec cooled = followsCore ? oil.at(plant.coreFaceMPerS(coreAirWPerK)) : still;
         double open = engineOn
-                ? oil.thermostat().openShare(oilK)
-                : 1 - oil.thermostat().governedShare();
-        return oil.toAirWPerK() * open * (oilK - ambientK);
+                ? cooled.thermostat().openShare(oilK)
+                : 1 - cooled.thermostat().governedShare();
+        return cooled.toAirWPerK() * open * (oilK - ambientK);
     }
 
     /** @return heat from hot ports and exhaust into the head's coolant, 0 with the engine on; falls with 300 s (guessed) [W] */

@@ -10,6 +10,7 @@ import headertank.calc.fluid.CoolantSpread;
 import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.Physics;
+import headertank.calc.radiator.RadiatorFactors;
 import headertank.calc.radiator.RadiatorSpread;
 import headertank.calc.rating.CoolantOf;
 import headertank.calc.rating.ModelFactors;
@@ -71,24 +72,23 @@ public record ModelSpread(
      */
     public ModelFactors at(double[] z) {
         return new ModelFactors(
-                FastMath.exp(airSide * z[0]),
-                FastMath.exp(airFriction * z[1]),
-                FastMath.exp(tubeSide * z[2]),
-                FastMath.exp(coolantHeat * z[3]),
-                FastMath.exp(0.10 * z[4]),
-                FastMath.exp(fuelHeat * z[5]),
-                FastMath.exp(0.25 * z[6]),
-                0.08 * z[7],
-                0.10 * z[8],
-                FastMath.exp(0.06 * z[9]),
-                0.15 * z[10],
-                FastMath.exp(0.40 * z[11]),
-                FastMath.exp(0.30 * z[12]),
-                FastMath.exp(0.25 * z[13]),
+                new RadiatorFactors(
+                        FastMath.exp(airSide * z[0]), FastMath.exp(airFriction * z[1]), FastMath.exp(tubeSide * z[2])),
+                new EngineFactors(
+                        FastMath.exp(coolantHeat * z[3]),
+                        FastMath.exp(0.10 * z[4]),
+                        FastMath.exp(fuelHeat * z[5]),
+                        EngineFactors.LOAD_EXPONENT_SIGMA * z[17]),
+                new ModelFactors.AirWay(
+                        FastMath.exp(0.25 * z[6]),
+                        0.08 * z[7],
+                        0.10 * z[8],
+                        FastMath.exp(0.06 * z[9]),
+                        0.15 * z[10],
+                        FastMath.exp(0.40 * z[11])),
+                new ModelFactors.Liquid(FastMath.exp(0.30 * z[12]), FastMath.exp(0.25 * z[13]), boilingK * z[15]),
                 z[14],
-                boilingK * z[15],
-                FastMath.exp(METAL * z[16]),
-                EngineFactors.LOAD_EXPONENT_SIGMA * z[17]);
+                FastMath.exp(METAL * z[16]));
     }
 
     /** Spread of the class of core over the figures that are no fields of a build. */

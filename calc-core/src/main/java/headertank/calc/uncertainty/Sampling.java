@@ -2,8 +2,8 @@ package headertank.calc.uncertainty;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.quantity.FigureKind;
 import headertank.calc.quantity.OutOfRangeException;
-import headertank.calc.quantity.SiUnit;
 import headertank.calc.quantity.Spread;
 import headertank.calc.rating.Plant;
 import java.util.ArrayList;
@@ -38,7 +38,7 @@ public final class Sampling {
     public Sampling(Resolved resolved, int samples, long seed) {
         this.resolved = resolved;
         for (BuildField f : BuildField.values()) {
-            if (resolved.has(f) && resolved.spread(f).sigma() > 0 && f.unit() != SiUnit.COUNT) {
+            if (resolved.has(f) && resolved.spread(f).sigma() > 0 && f.kind() != FigureKind.COUNT) {
                 uncertain.add(f);
             }
         }

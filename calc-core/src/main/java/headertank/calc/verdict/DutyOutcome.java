@@ -4,6 +4,7 @@ import headertank.calc.duty.Duty;
 import headertank.calc.result.Distribution;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
+import headertank.calc.result.SampledMargin;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param probabilityBoils probability that the coolant boils at the cap [-]; NaN without uncertainty
  * @param boilingMarginK expected boiling margin that decides [K]
  * @param oilMarginK expected oil margin that decides [K]
+ * @param oilSamples sampled oil margin [K]; empty when the rating was asked for without uncertainty
  * @param points every operating point at its steady state, i.e. what an endless stay would reach
  * @param run the run over time, for a duty with a schedule
  * @param sides what steady states and run say, each by itself
@@ -33,6 +35,7 @@ public record DutyOutcome(
         double probabilityBoils,
         double boilingMarginK,
         double oilMarginK,
+        Optional<SampledMargin> oilSamples,
         List<PointRating> points,
         Optional<RunResult> run,
         Sides sides) {
@@ -65,10 +68,11 @@ public record DutyOutcome(
     }
 
     /**
-     * @param byK how much more margin is expected given what is known of the car beside its values [K]
-     * @return the same with all margins so much larger; without a steady state unchanged
+     * @param byK how much more margin of the coolant is expected given what is known of the car beside its values [K]
+     * @param oilByK the same of the oil [K]
+     * @return the same with its margins so much larger; without a steady state unchanged
      */
-    public DutyOutcome expecting(double byK) {
+    public DutyOutcome expecting(double byK, double oilByK) {
         return new DutyOutcome(
                 duty,
                 decidingPointId,
@@ -78,7 +82,8 @@ public record DutyOutcome(
                 probabilityTooHot,
                 probabilityBoils,
                 boilingMarginK + byK,
-                oilMarginK + byK,
+                oilMarginK + oilByK,
+                oilSamples,
                 points,
                 run,
                 sides);
@@ -92,7 +97,7 @@ public record DutyOutcome(
     }
 
     /** @return the same with sampled figures */
-    public DutyOutcome sampled(Distribution margin, double tooHot, double boils) {
+    public DutyOutcome sampled(Distribution margin, double tooHot, double boils, SampledMargin oil) {
         return new DutyOutcome(
                 duty,
                 decidingPointId,
@@ -103,6 +108,7 @@ public record DutyOutcome(
                 boils,
                 boilingMarginK,
                 oilMarginK,
+                Optional.of(oil),
                 points,
                 run,
                 sides);

@@ -8,6 +8,7 @@ import headertank.calc.quantity.Note;
 import headertank.calc.quantity.SiFigure;
 import headertank.calc.result.Balance;
 import headertank.calc.result.PointRating;
+import headertank.calc.result.SampledMargin;
 import headertank.calc.verdict.Finding.Code;
 import java.util.ArrayList;
 import java.util.List;
@@ -103,11 +104,9 @@ public final class StandardPolicy implements VerdictPolicy {
             return;
         }
         double p = o.probabilityTooHot();
-        Verdict v = p <= limit(Threshold.GO_PROBABILITY)
-                ? Verdict.GO
-                : p <= limit(Threshold.CONDITIONS_PROBABILITY) && margin >= 0
-                        ? Verdict.GO_WITH_CONDITIONS
-                        : Verdict.NO_GO;
+        Verdict v = margin < 0 || p > limit(Threshold.CONDITIONS_PROBABILITY)
+                ? Verdict.NO_GO
+                : p > limit(Threshold.GO_PROBABILITY) ? Verdict.GO_WITH_CONDITIONS : Verdict.GO;
         Message doThis =
                 switch (v) {
                     case GO -> Message.NONE;
@@ -157,6 +156,10 @@ public final class StandardPolicy implements VerdictPolicy {
         if (Double.isInfinite(margin) || Double.isNaN(margin)) {
             return;
         }
+        if (o.oilSamples().isPresent()) {
+            findings.add(oil(margin, o.oilSamples().get()));
+            return;
+        }
         Verdict v = margin >= 0
                 ? Verdict.GO
                 : margin >= -limit(Threshold.OIL_OVER_CAUTION_K) ? Verdict.GO_WITH_CONDITIONS : Verdict.NO_GO;
@@ -167,6 +170,32 @@ public final class StandardPolicy implements VerdictPolicy {
                 SiFigure.difference(margin),
                 text.with(SiFigure.difference(Math.abs(margin))),
                 v == Verdict.GO ? Message.NONE : VerdictText.COOL_OIL.with()));
+    }
+
+    /**
+     * Oil is judged by the same samples and probabilities as coolant. It has two limits: a go keeps below the one from where a shop
+     * is careful, a no-go is beyond the one where oil is damaged.
+     */
+    private Finding oil(double margin, SampledMargin sampled) {
+        double over = limit(Threshold.OIL_OVER_CAUTION_K);
+        double careful = sampled.probabilityBelow(0);
+        double damaged = sampled.probabilityBelow(-over);
+        Verdict v = careful <= limit(Threshold.GO_PROBABILITY)
+                ? Verdict.GO
+                : damaged <= limit(Threshold.CONDITIONS_PROBABILITY) && margin >= -over
+                        ? Verdict.GO_WITH_CONDITIONS
+                        : Verdict.NO_GO;
+        VerdictText text = margin >= 0 ? VerdictText.OIL_MARGIN : VerdictText.OIL_BEYOND_LIMIT;
+        return new Finding(
+                Code.OIL_MARGIN,
+                v,
+                SiFigure.difference(margin),
+                text.with(
+                        SiFigure.difference(Math.abs(margin)),
+                        SiFigure.difference(sampled.spread().low()),
+                        SiFigure.difference(sampled.spread().high()),
+                        new SiFigure(careful, FigureKind.PROBABILITY)),
+                v == Verdict.GO ? Message.NONE : VerdictText.COOL_OIL.with());
     }
 
     private void electric(DutyOutcome o, List<Finding> findings) {

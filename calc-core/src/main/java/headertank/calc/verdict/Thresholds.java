@@ -2,7 +2,9 @@ package headertank.calc.verdict;
 
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.InputProblem;
+import headertank.calc.quantity.InputText;
 import headertank.calc.quantity.Range;
+import headertank.calc.quantity.SiFigure;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -52,11 +54,14 @@ public final class Thresholds {
     }
 
     private static InputProblem problem(Threshold t, double value, Range allowed, InputProblem.Code code) {
-        String range = (allowed.min() + " to " + allowed.max() + " " + t.unit()).replace(" -", "");
-        return new InputProblem(t.name(), String.valueOf(value), range, code);
+        return InputProblem.of(
+                t.name(),
+                new SiFigure(value, t.kind()),
+                InputText.RANGE.with(new SiFigure(allowed.min(), t.kind()), new SiFigure(allowed.max(), t.kind())),
+                code);
     }
 
-    /** @return the value in the threshold's unit */
+    /** @return the value [SI] */
     public double value(Threshold threshold) {
         return values.get(threshold);
     }

@@ -154,6 +154,7 @@ public final class WhatIfs {
                 Double.NaN,
                 boiling,
                 oil,
+                Optional.empty(),
                 outcome.points(),
                 Optional.of(run),
                 outcome.sides());

@@ -83,7 +83,7 @@ class LoggedLapTest {
         hold(dead, 60, 0, 0, 0);
         assertThatThrownBy(() -> reduce(dead))
                 .isInstanceOf(InputException.class)
-                .hasMessageContaining("engine speed");
+                .hasMessageContaining("engineSpeedShare");
     }
 
     @Test
@@ -93,15 +93,16 @@ class LoggedLapTest {
         log.set(3, new Sample(log.get(3).timeS(), 120, 0.5, 0.3));
         log.set(5, new Sample(log.get(4).timeS(), 20, 1.4, Double.NaN));
         assertThatThrownBy(() -> reduce(log)).isInstanceOfSatisfying(InputException.class, e -> assertThat(e.problems())
-                .extracting(p -> p.field() + " | " + p.allowed())
+                .extracting(p -> p.line() + ", " + p.field() + " | " + p.allowed())
                 .containsExactly(
-                        "sample 4, road speed m/s | 0 to 90",
-                        "sample 6, engine speed share | 0 to 1.2",
-                        "sample 6, power share | 0 to 1",
-                        "sample 6, time s | above " + log.get(4).timeS()));
+                        "4, roadSpeedMPerS | duty-input.range[0, 90]",
+                        "6, engineSpeedShare | duty-input.range[0, 1.2]",
+                        "6, powerShare | duty-input.range[0, 1]",
+                        "6, timeS | duty-input.above["
+                                + CsvColumn.plain(log.get(4).timeS()) + "]"));
         assertThatThrownBy(() -> reduce(log.subList(0, 3)))
                 .isInstanceOf(InputException.class)
-                .hasMessageContaining("10 to 200000");
+                .hasMessageContaining("duty-input.range[10, 200000]");
     }
 
     private static double meanPowerShare(List<Sample> log) {
@@ -113,7 +114,13 @@ class LoggedLapTest {
     }
 
     private static Duty reduce(List<Sample> log) {
-        return LoggedLap.reduce("lap", "Lap", "made up", Physics.kelvin(80), log);
+        return LoggedLap.reduce(
+                "lap",
+                "Lap",
+                (doing, speed) -> doing + " " + Math.round(3.6 * speed),
+                "made up",
+                Physics.kelvin(80),
+                log);
     }
 
     /** Mean over the schedule as the duty states it: idle and engine off count as no power. */

@@ -103,7 +103,7 @@ class ScheduleCsvTest {
                 "a,20,,,,,,");
         InputException e = catchThrowableOfType(InputException.class, () -> ScheduleCsv.parse(bad));
         assertThat(e.problems())
-                .extracting(p -> p.field() + "|" + p.value() + "|" + p.code())
+                .extracting(p -> "line " + p.line() + ", " + p.field() + "|" + p.value() + "|" + p.code())
                 .containsExactlyInAnyOrder(
                         "line 4, road_speed_km_per_h|fast|NOT_UNDERSTOOD",
                         "line 4, slope|0.9|OUT_OF_RANGE",
@@ -121,7 +121,7 @@ class ScheduleCsvTest {
         assertThat(e.problems())
                 .filteredOn(p -> p.field().contains("slope"))
                 .extracting(InputProblem::allowed)
-                .containsExactly("-0.5 to 0.5");
+                .containsExactly(DutyInputText.RANGE.with(CsvText.word("-0.5"), CsvText.word("0.5")));
     }
 
     @Test
@@ -130,7 +130,7 @@ class ScheduleCsvTest {
                 "# id: x\n# said \"so\npoint,label,demand\na,\"open,idle\nb,\"x\"y,idle\nc, \"p, \"\"q\"\"\" ,hover";
         InputException e = catchThrowableOfType(InputException.class, () -> ScheduleCsv.parse(bad));
         assertThat(e.problems())
-                .extracting(p -> p.field() + "|" + p.value())
+                .extracting(p -> "line " + p.line() + ", " + p.field() + "|" + p.value())
                 .containsExactly("line 4, -|", "line 5, -|", "line 6, demand|hover");
         Duty good = ScheduleCsv.parse("# id: x\npoint,label,demand\nc, \"p, \"\"q\"\"\" ,idle");
         assertThat(good.point("c").label()).isEqualTo("p, \"q\"");

@@ -83,7 +83,7 @@ class OilCoolersTest {
     }
 
     private static OilCoolers coolers(OilCoolerPlace place) {
-        return new OilCoolers(3e-3, false, 380, place, OilThermostat.NONE, 1);
+        return new OilCoolers(3e-3, 6, false, 380, place, OilThermostat.NONE, 1);
     }
 
     private static Build.Builder stock(double kilowatts, double litres) {

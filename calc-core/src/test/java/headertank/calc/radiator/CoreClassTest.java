@@ -40,7 +40,8 @@ class CoreClassTest {
     void everyClassMakesACoreWithinTheCorrelations() {
         for (CoreClass c : loaded()) {
             for (TankPlacement tanks : TankPlacement.values()) {
-                Radiator r = new Radiator(new RadiatorSpec(c.geometry(0.6, 0.38, Map.of()), tanks, 1, 0, true));
+                Radiator r = new Radiator(
+                        new RadiatorSpec(c.geometry(new CoreGeometry.Face(0.6, 0.38), Map.of()), tanks, 1, 0, true));
                 assertThat(r.notes(RadiatorPoint.withoutAir(360))).as(c.id()).hasSizeLessThanOrEqualTo(1);
             }
             CoreSpread spread = c.spread(Map.of());
@@ -53,10 +54,10 @@ class CoreClassTest {
     void measuredFiguresReplaceTypicalOnesAndNarrowTheSpread() {
         CoreClass c = byId().get("bargain-aluminium");
         Map<CoreFigure, Double> known = Map.of(CoreFigure.FIN_PITCH_M, 0.0018, CoreFigure.DEPTH_M, 0.032);
-        CoreGeometry g = c.geometry(0.6, 0.38, known);
-        assertThat(g.finPitchM()).isEqualTo(0.0018);
+        CoreGeometry g = c.geometry(new CoreGeometry.Face(0.6, 0.38), known);
+        assertThat(g.fins().pitchM()).isEqualTo(0.0018);
         assertThat(g.depthM()).isEqualTo(0.032);
-        assertThat(g.louverAngleDeg()).isEqualTo(c.typical(CoreFigure.LOUVER_ANGLE_DEG));
+        assertThat(g.fins().louvers().angleDeg()).isEqualTo(c.typical(CoreFigure.LOUVER_ANGLE_DEG));
         assertThat(c.spread(known).conductanceShare())
                 .isLessThan(c.spread(Map.of()).conductanceShare());
     }
@@ -69,7 +70,7 @@ class CoreClassTest {
     }
 
     private static double heat(String id) {
-        CoreGeometry g = byId().get(id).geometry(0.65, 0.40, Map.of());
+        CoreGeometry g = byId().get(id).geometry(new CoreGeometry.Face(0.65, 0.40), Map.of());
         return Cores.radiator(g, 1)
                 .heat(1.7, 308.15, 101325, 0.002, Coolant.of(GlycolKind.ETHYLENE, 0.5), 368.15)
                 .heatW();

@@ -52,26 +52,16 @@ final class Cores {
             double tubeConductivity,
             double bond) {
         return new CoreGeometry(
-                width,
-                height,
-                tubeWidth,
-                rows,
-                gap,
-                0.002,
-                tubeWall,
-                0.008,
-                finPitch,
-                finThickness,
-                kind,
-                0.0011,
-                louverAngle,
-                louverShare * 0.008,
-                finConductivity,
-                tubeConductivity,
-                bond,
-                3.5e-5,
-                0,
-                false);
+                new CoreGeometry.Face(width, height),
+                new CoreGeometry.Tubes(tubeWidth, 0.002, tubeWall, rows, gap, tubeConductivity, false),
+                new CoreGeometry.Fins(
+                        kind,
+                        0.008,
+                        finPitch,
+                        finThickness,
+                        finConductivity,
+                        new CoreGeometry.Louvers(0.0011, louverAngle, louverShare * 0.008)),
+                new CoreGeometry.Resistances(bond, 3.5e-5, 0));
     }
 
     static Radiator radiator(CoreGeometry core, int passes) {

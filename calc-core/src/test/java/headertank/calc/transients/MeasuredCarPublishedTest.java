@@ -107,9 +107,10 @@ public class MeasuredCarPublishedTest extends PublishedTestBase {
                         .ours(() -> plant.standingCoreWPerK(0))
                         .published(22)
                         .within(
-                                0.90,
-                                "does not agree: with 22 W/K the car could not rise by 0.063 K/s on 54 % of 4.8 kW; between 88 and"
-                                        + " 95 C the logs leave room for 0 to 10")
+                                0.75,
+                                "does not agree: ours is a core in still air, and by the same fit (46 W/K per m/s) the rest is a breeze"
+                                        + " of 0.3 m/s through the grille; with 22 W/K the car could not rise by 0.063 K/s on 54 % of"
+                                        + " 4.8 kW")
                         .source(FIT));
     }
 

@@ -48,7 +48,9 @@ class ThresholdsTest {
                         () -> Thresholds.of(Map.of(Threshold.GO_PROBABILITY, 0.5, Threshold.GO_BOILING_K, Double.NaN)))
                 .isInstanceOfSatisfying(InputException.class, e -> assertThat(e.problems())
                         .extracting(p -> p.field() + " " + p.allowed())
-                        .containsExactly("GO_PROBABILITY 0.005 to 0.15", "GO_BOILING_K 10.0 to 30.0 K"));
+                        .containsExactly(
+                                "GO_PROBABILITY input.range[0.00500000 -, 0.150000 -]",
+                                "GO_BOILING_K input.range[10.0000 K, 30.0000 K]"));
         assertThatThrownBy(() ->
                         Thresholds.of(Map.of(Threshold.GO_PROBABILITY, 0.15, Threshold.CONDITIONS_PROBABILITY, 0.10)))
                 .isInstanceOf(InputException.class)

@@ -89,11 +89,7 @@ class Preview {
                     "");
         } catch (InputException | OutOfRangeException e) {
             return new Draft(
-                    List.of(),
-                    Map.of(),
-                    List.of(),
-                    faulty,
-                    text.message("spec.preview.impossible", e.getMessage(), e.getMessage()));
+                    List.of(), Map.of(), List.of(), faulty, text.message("spec.preview.impossible", "", text.why(e)));
         }
     }
 

@@ -102,7 +102,7 @@ public class RevisionComparison {
         try {
             return cost(duty, before, telling, lines);
         } catch (InputException | OutOfRangeException e) {
-            return failed(duty, text.message("compare.impossible", e.getMessage(), e.getMessage()));
+            return failed(duty, text.message("compare.impossible", "", text.why(e)));
         }
     }
 

@@ -63,7 +63,7 @@ public record MarginChart(int width, int height, double zeroX, List<Tick> ticks,
             double margin = p.steady().map(PointResult.Steady::coolantMarginK).orElse(Double.NEGATIVE_INFINITY);
             double y = 34 + ROW * rows.size();
             rows.add(new Row(
-                    shown.said(p.label()),
+                    shown.point(duty, p.id()),
                     y,
                     scale.at(margin),
                     0,

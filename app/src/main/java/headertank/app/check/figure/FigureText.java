@@ -3,11 +3,11 @@ package headertank.app.check.figure;
 import headertank.app.chart.CurveChart.Tick;
 import headertank.app.chart.Scale;
 import headertank.app.chart.Ticks;
+import headertank.app.check.stored.CheckLine;
 import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.StoredMessage;
 import headertank.app.check.stored.StoredMessage.Amount;
-import headertank.app.language.CalcWords;
 import headertank.app.language.FigureWords;
 import headertank.app.language.ModelWords;
 import headertank.app.unit.DecimalSign;
@@ -29,29 +29,28 @@ public final class FigureText {
 
     private final UnitSystem system;
     private final MessageSource messages;
-    private final CalcWords calcWords;
     private final ModelWords words;
     private final Function<Instant, String> when;
     private final Locale locale;
+    private final FigureWords figures;
 
     FigureText(
             UnitSystem system,
             MessageSource messages,
-            CalcWords calcWords,
             ModelWords words,
             Function<Instant, String> when,
             Locale locale) {
         this.system = system;
         this.messages = messages;
-        this.calcWords = calcWords;
         this.words = words;
         this.when = when;
         this.locale = locale;
+        this.figures = new FigureWords(messages, system, locale);
     }
 
     /** A temperature; a dash when there is none. */
     public String temperature(double kelvin) {
-        return new FigureWords(messages, system, locale).of(SiFigure.temperature(kelvin));
+        return figures.of(SiFigure.temperature(kelvin));
     }
 
     /** A temperature that somebody has set: without decimals where it has none. */
@@ -67,6 +66,43 @@ public final class FigureText {
         return kelvin == Double.POSITIVE_INFINITY ? text("check.no-day") : temperature(kelvin);
     }
 
+    /**
+     * The hottest day on which a duty is expected to hold. A check of before it was looked for has one where a steady state decided,
+     * and none where the run did.
+     */
+    public String hottestDay(DutyResult duty) {
+        if (duty.hottestDay().isEmpty()) {
+            return duty.decidedByRun()
+                    ? text("check.not-computed")
+                    : duty.deciding()
+                            .steady()
+                            .map(s -> day(s.limitingAmbientK()))
+                            .orElseGet(() -> text("check.hottest-day.never"));
+        }
+        DutyResult.HottestDay day = duty.hottestDay().get();
+        if (Double.isInfinite(day.ambientK())) {
+            return day.ambientK() < 0
+                    ? text("check.hottest-day.never")
+                    : text("check.hottest-day.above", temperature(day.triedToK()));
+        }
+        return temperature(day.ambientK());
+    }
+
+    /** What meets the limit on that day; empty where no such day was found. */
+    public String hottestDayBy(DutyResult duty) {
+        return duty.hottestDay()
+                .filter(d -> Double.isFinite(d.ambientK()))
+                .map(d -> text(
+                        d.byRun() ? "check.hottest-day.run" : "check.hottest-day.steady",
+                        point(duty, d.decidingPoint())))
+                .orElse("");
+    }
+
+    /** What stands before a finding. */
+    public FindingSign sign(DutyResult.FindingLine finding) {
+        return FindingSign.of(finding);
+    }
+
     /** A difference of temperatures with its sign. */
     public String difference(double kelvin) {
         if (Double.isNaN(kelvin)) {
@@ -75,11 +111,7 @@ public final class FigureText {
         if (Double.isInfinite(kelvin)) {
             return text(kelvin < 0 ? "check.below-any" : "check.above-any");
         }
-        if (Math.abs(kelvin) > FigureWords.LARGEST_DIFFERENCE_K) {
-            return new FigureWords(messages, system, locale).of(SiFigure.difference(kelvin));
-        }
-        double tenths = Math.rint(kelvin * 10) / 10;
-        return signed(Units.show(tenths, Dimension.TEMPERATURE_DIFFERENCE, system), tenths > 0 ? "+" : "");
+        return figures.signed(kelvin);
     }
 
     /** The coolant margin of a whole duty: without a balance there is none. */
@@ -123,7 +155,7 @@ public final class FigureText {
     }
 
     public String current(double ampere) {
-        return Double.isFinite(ampere) ? signed(Units.show(ampere, Dimension.CURRENT, system), "") : text("check.none");
+        return figures.of(SiFigure.current(ampere));
     }
 
     /** A length of time in minutes and seconds. */
@@ -161,16 +193,8 @@ public final class FigureText {
         return Double.isFinite(value) ? DecimalSign.in(String.format(Locale.ROOT, "%.1e", value)) : text("check.none");
     }
 
-    /** What calc-core said, in the language of the page. */
-    public String said(String english) {
-        return calcWords.of(english, locale);
-    }
-
     /** What a check says, in the language and units of the page. */
     public String said(StoredMessage message) {
-        if (message.code().equals(StoredMessage.PLAIN)) {
-            return said(((StoredMessage.Text) message.arguments().get(0)).text());
-        }
         return words.of(StoredWords.message(message), system, locale);
     }
 
@@ -181,14 +205,17 @@ public final class FigureText {
 
     /** A figure of calc-core; a difference of temperatures has its sign. */
     public String figure(SiFigure figure) {
-        return figure.kind() == FigureKind.TEMPERATURE_DIFFERENCE
-                ? difference(figure.si())
-                : new FigureWords(messages, system, locale).of(figure);
+        return figure.kind() == FigureKind.TEMPERATURE_DIFFERENCE ? difference(figure.si()) : figures.of(figure);
     }
 
     /** Name of a duty. */
     public String duty(DutyResult duty) {
-        return words.duty(duty.id(), said(duty.label()), locale);
+        return words.duty(duty.id(), duty.label(), locale);
+    }
+
+    /** Name of a duty in a list of checks. */
+    public String duty(CheckLine.DutyVerdictLine line) {
+        return words.duty(line.duty(), line.label(), locale);
     }
 
     /** What a duty is called for short. */
@@ -208,7 +235,7 @@ public final class FigureText {
 
     /** Name of an operating point. */
     public String point(DutyResult duty, String id) {
-        return words.point(duty.id(), id, said(duty.pointLabel(id)), locale);
+        return words.point(duty.id(), id, duty.pointLabel(id), locale);
     }
 
     /** Name of an operating point of the duty with this id; its own id when there is none. */
@@ -227,23 +254,21 @@ public final class FigureText {
     }
 
     public String voltage(double volt) {
-        return Double.isFinite(volt) ? signed(Units.show(volt, Dimension.VOLTAGE, system), "") : text("check.none");
+        return figures.of(volt, FigureKind.VOLTAGE);
     }
 
     /** Coolant through a radiator. */
     public String liquidFlow(double m3PerS) {
-        return Units.show(m3PerS, Dimension.LIQUID_FLOW, system);
+        return figures.of(SiFigure.liquidFlow(m3PerS));
     }
 
     public String power(double watt) {
-        return Units.show(watt, Dimension.POWER, system);
+        return figures.of(SiFigure.power(watt));
     }
 
     /** A difference of temperatures that has no sign, as a swing. */
     public String span(double kelvin) {
-        return Double.isFinite(kelvin)
-                ? signed(Units.show(Math.rint(kelvin * 10) / 10, Dimension.TEMPERATURE_DIFFERENCE, system), "")
-                : text("check.none");
+        return figures.of(SiFigure.difference(kelvin));
     }
 
     /** Text of these pages. */

@@ -3,7 +3,6 @@ package headertank.app.check.figure;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.StoredMessage;
 import headertank.app.field.FieldText;
-import headertank.app.language.CalcWords;
 import headertank.app.language.Dates;
 import headertank.app.language.ModelWords;
 import headertank.app.shop.Shops;
@@ -19,23 +18,20 @@ public class ShopFigures {
     private final Shops shops;
     private final MessageSource messages;
     private final FieldText fields;
-    private final CalcWords calcWords;
     private final ModelWords words;
     private final Dates dates;
 
-    ShopFigures(
-            Shops shops, MessageSource messages, FieldText fields, CalcWords calcWords, ModelWords words, Dates dates) {
+    ShopFigures(Shops shops, MessageSource messages, FieldText fields, ModelWords words, Dates dates) {
         this.shops = shops;
         this.messages = messages;
         this.fields = fields;
-        this.calcWords = calcWords;
         this.words = words;
         this.dates = dates;
     }
 
     public FigureText current() {
         return new FigureText(
-                shops.current().unitSystem(), messages, calcWords, words, dates::when, LocaleContextHolder.getLocale());
+                shops.current().unitSystem(), messages, words, dates::when, LocaleContextHolder.getLocale());
     }
 
     /** Name of a field, or its key when it no longer exists. */

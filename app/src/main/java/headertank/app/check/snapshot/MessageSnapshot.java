@@ -32,6 +32,9 @@ final class MessageSnapshot {
         if (argument instanceof MessageArgument.FieldName f) {
             return new StoredMessage.FieldName(f.field());
         }
+        if (argument instanceof MessageArgument.FieldValue v) {
+            return new StoredMessage.Text(v.toString());
+        }
         if (argument instanceof MessageArgument.OptionName o) {
             return new StoredMessage.OptionName(o.field(), o.token());
         }

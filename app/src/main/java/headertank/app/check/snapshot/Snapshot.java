@@ -31,6 +31,7 @@ import headertank.calc.quantity.Stated;
 import headertank.calc.quantity.WorkingSection;
 import headertank.calc.result.Balance;
 import headertank.calc.result.Figures;
+import headertank.calc.result.HottestDay;
 import headertank.calc.result.Improvement;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.SlowCoolant;
@@ -196,7 +197,12 @@ public final class Snapshot {
                 rater.whatIfs(rating, o).stream().map(WhatIfs::of).toList(),
                 Optional.of(rater.worthMeasuring(r.build(), o.duty()).stream()
                         .map(w -> new DutyResult.Unknown(w.field().key(), w.guessed(), w.marginK()))
-                        .toList()));
+                        .toList()),
+                Optional.of(hottestDay(rater.hottestDay(rating, o))));
+    }
+
+    private static DutyResult.HottestDay hottestDay(HottestDay day) {
+        return new DutyResult.HottestDay(day.ambientK(), day.decidingPointId(), day.byRun(), HottestDay.HOTTEST_K);
     }
 
     private static DutyResult.Judgement judgement(DutyOutcome o) {

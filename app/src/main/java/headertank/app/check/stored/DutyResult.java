@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonIgnore;
 import headertank.app.check.stored.StoredMessage.Amount;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One duty of a stored check. All numbers in SI.
@@ -21,6 +22,7 @@ import java.util.Optional;
  * @param whatIfs the same schedule with one thing changed or broken; for a duty with a schedule and electric fans
  * @param unknowns which numbers that nobody measured leave the margin most unsure, the worst first; empty in a check of before it
  *     was kept
+ * @param hottestDay the hottest day on which the duty is expected to hold; empty in a check of before it was looked for
  */
 public record DutyResult(
         String id,
@@ -39,9 +41,11 @@ public record DutyResult(
         Optional<Judgement> judgement,
         Optional<StoredRun> run,
         List<WhatIf> whatIfs,
-        Optional<List<Unknown>> unknowns) {
+        Optional<List<Unknown>> unknowns,
+        Optional<HottestDay> hottestDay) {
 
     public DutyResult {
+        hottestDay = hottestDay == null ? Optional.empty() : hottestDay;
         marginSpread = marginSpread == null ? Optional.empty() : marginSpread;
         judgement = judgement == null ? Optional.empty() : judgement;
         run = run == null ? Optional.empty() : run;
@@ -75,6 +79,16 @@ public record DutyResult(
     public int samples(int ofCheck) {
         return marginSpread.flatMap(Range::samples).orElse(ofCheck);
     }
+
+    /**
+     * The hottest day on which the duty is expected to hold, judged as the verdict is: never at odds with the margin.
+     *
+     * @param ambientK air around the car [K]; infinite when it still holds at {@code triedToK}, minus infinity when it never does
+     * @param decidingPoint id of the operating point that decides there
+     * @param byRun whether the peak of the run meets the limit there rather than a steady state
+     * @param triedToK hottest air that was tried [K]
+     */
+    public record HottestDay(double ambientK, String decidingPoint, boolean byRun, double triedToK) {}
 
     /** What the verdict rests on. */
     public record FindingLine(
@@ -113,13 +127,15 @@ public record DutyResult(
         return verdict == StoredVerdict.NO_GO;
     }
 
-    /** Name of an operating point that has a steady state, or its id. */
+    /** What the duty's author calls an operating point, or its id. */
     public String pointLabel(String pointId) {
-        return points.stream()
-                .filter(p -> p.id().equals(pointId))
-                .map(PointResult::label)
-                .findFirst()
-                .orElse(pointId);
+        Stream<String> steady =
+                points.stream().filter(p -> p.id().equals(pointId)).map(PointResult::label);
+        Stream<String> driven = run.stream()
+                .flatMap(r -> r.phases().stream())
+                .filter(p -> p.summary().pointId().equals(pointId))
+                .map(StoredRun.Phase::label);
+        return Stream.concat(steady, driven).findFirst().orElse(pointId);
     }
 
     /** The what-if of a kind, if it was driven. */

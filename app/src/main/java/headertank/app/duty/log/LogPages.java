@@ -88,7 +88,7 @@ class LogPages {
         try {
             String name = form.label().isEmpty() ? form.id() : form.label();
             String source = words.say("duties.log.source." + form.meaning().name(), samples.size());
-            Duty duty = LoggedLap.reduce(form.id(), name, source, start, samples);
+            Duty duty = LoggedLap.reduce(form.id(), name, (d, v) -> name(d, v, system), source, start, samples);
             model.addAttribute("form", new DutyForm(ScheduleCsv.write(duty), "", 0));
             model.addAttribute("faults", List.of());
             model.addAttribute("fromLog", samples.size());
@@ -96,6 +96,12 @@ class LogPages {
         } catch (InputException e) {
             return refused(form, DutyFault.of(e, words), model, response);
         }
+    }
+
+    private String name(LoggedLap.Doing doing, double meanSpeedMPerS, UnitSystem system) {
+        return words.say(
+                "duties.log.point." + doing.name(),
+                Units.show(Math.rint(3.6 * meanSpeedMPerS) / 3.6, Dimension.SPEED, system));
     }
 
     private static LogForm withFile(LogForm sent, MultipartFile file, BindingResult faults) throws IOException {

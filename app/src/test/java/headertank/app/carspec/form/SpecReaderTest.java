@@ -21,7 +21,7 @@ import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import headertank.calc.quantity.Chosen;
-import headertank.calc.quantity.SiUnit;
+import headertank.calc.quantity.FigureKind;
 import headertank.calc.quantity.Spread;
 import headertank.calc.quantity.Stated;
 import java.util.List;
@@ -65,7 +65,7 @@ class SpecReaderTest {
                 BuildField.CONTROL_ROW_2_DUTY.key(), "100 %",
                 BuildField.CONTROL_SOFT_START.key(), "4 s");
         assertThat(falling.faults()).containsOnlyKeys("fanControl.row2K");
-        assertThat(falling.faults().get("fanControl.row2K")).contains("after fanControl.row1K");
+        assertThat(falling.faults().get("fanControl.row2K")).contains("above “Fan table row 1: temperature”");
         SpecReader.Reading rising = read(
                 BuildField.CONTROL_ROW_1_K.key(), "80",
                 BuildField.CONTROL_ROW_1_DUTY.key(), "0",
@@ -219,7 +219,7 @@ class SpecReaderTest {
 
     private static double midway(BuildField field) {
         double middle = (field.allowed().min() + field.allowed().max()) / 2;
-        return field.unit() == SiUnit.COUNT ? Math.rint(middle) : middle;
+        return field.kind() == FigureKind.COUNT ? Math.rint(middle) : middle;
     }
 
     @Test

@@ -16,12 +16,7 @@ public class FigureTextTest {
 
     public static FigureText in(UnitSystem system) {
         return new FigureText(
-                system,
-                MessageSources.all(),
-                MessageSources.calcWords(),
-                MessageSources.modelWords(),
-                Instant::toString,
-                Locale.ENGLISH);
+                system, MessageSources.all(), MessageSources.modelWords(), Instant::toString, Locale.ENGLISH);
     }
 
     private final FigureText metric = in(UnitSystem.METRIC);

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import headertank.app.check.Drifter;
+import headertank.app.check.figure.FigureText;
+import headertank.app.check.figure.FigureTextTest;
 import headertank.app.check.snapshot.Snapshot;
 import headertank.app.check.stored.StoredMessage.Amount;
 import headertank.app.check.stored.StoredMessage.AmountKind;
+import headertank.app.unit.UnitSystem;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.carspec.Build;
@@ -188,6 +191,22 @@ class CheckFormatTest {
         assertThat(read.run().orElseThrow().burnsAtTouch()).isFalse();
         assertThat(read.whatIfs()).isEmpty();
         assertThat(read.judgement()).isEmpty();
+    }
+
+    @Test
+    void theHottestDayIsKeptAndACheckOfBeforeReadsWithoutIt() {
+        DutyResult drift = Drifter.drift();
+        assertThat(drift.hottestDay().orElseThrow().byRun()).isEqualTo(drift.decidedByRun());
+        assertThat(Math.signum(drift.hottestDay().orElseThrow().ambientK() - Drifter.RESULT.designAmbientK()))
+                .isEqualTo(Math.signum(drift.coolantMarginK()));
+        JsonNode tree = JSON.readTree(CheckFormat.write(Drifter.RESULT));
+        ((ObjectNode) tree.get("duties").get(0)).remove("hottestDay");
+        DutyResult before = CheckFormat.readResult(2, tree.toString()).duties().get(0);
+        assertThat(before.hottestDay()).isEmpty();
+        FigureText shown = FigureTextTest.in(UnitSystem.METRIC);
+        assertThat(shown.hottestDay(before))
+                .as("an endless stay says nothing of a run")
+                .isEqualTo(drift.decidedByRun() ? "not computed" : shown.hottestDay(drift));
     }
 
     @Test

@@ -105,7 +105,7 @@ public class LogTextTest {
         LogText text = new LogText(
                 as.apply(LogForm.blank("").with(log)),
                 RATED_RAD_PER_S,
-                new DutyText(messages(), MessageSources.calcWords()));
+                new DutyText(messages(), MessageSources.modelWords()));
         List<Sample> samples = text.read();
         faults = text.faults();
         return samples;

@@ -79,15 +79,15 @@ class PartFilesIT {
         double low = field.allowed().min();
         double high = field.allowed().max();
         double si = low + random.nextDouble() * (high - low);
-        return switch (field.unit()) {
-            case METRE -> String.format(java.util.Locale.ROOT, "%.3f in", si / 0.0254);
+        return switch (field.kind()) {
+            case LENGTH -> String.format(java.util.Locale.ROOT, "%.3f in", si / 0.0254);
             case COUNT -> Long.toString(Math.round(Math.floor(low + 0.999 * random.nextDouble() * (high - low))));
-            case CUBIC_METRE_PER_SECOND -> String.format(java.util.Locale.ROOT, "%.7f m³/s", si);
-            case PASCAL -> String.format(java.util.Locale.ROOT, "%.1f Pa", si);
-            case KELVIN -> String.format(java.util.Locale.ROOT, "+%.1f °C", si - 273.15);
-            case KELVIN_DIFFERENCE -> String.format(java.util.Locale.ROOT, "%.2f K", si);
-            case ONE -> String.format(java.util.Locale.ROOT, "%.1f %%", 100 * si);
-            case AMPERE -> String.format(java.util.Locale.ROOT, "%.2f", si);
+            case AIR_FLOW, LIQUID_FLOW -> String.format(java.util.Locale.ROOT, "%.7f m³/s", si);
+            case PRESSURE_GAUGE, PRESSURE_DIFFERENCE -> String.format(java.util.Locale.ROOT, "%.1f Pa", si);
+            case TEMPERATURE -> String.format(java.util.Locale.ROOT, "+%.1f °C", si - 273.15);
+            case TEMPERATURE_DIFFERENCE -> String.format(java.util.Locale.ROOT, "%.2f K", si);
+            case SHARE -> String.format(java.util.Locale.ROOT, "%.1f %%", 100 * si);
+            case CURRENT -> String.format(java.util.Locale.ROOT, "%.2f", si);
             default -> String.format(java.util.Locale.ROOT, "%.3f", si);
         };
     }
