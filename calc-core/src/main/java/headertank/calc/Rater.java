@@ -475,7 +475,11 @@ public final class Rater {
 
     /** @return probabilities of passing the coolant limit at which a verdict of these policies may turn, the smallest first */
     public List<Double> turns() {
-        return policies.stream().flatMap(p -> p.turns().stream()).distinct().sorted().toList();
+        return policies.stream()
+                .flatMap(p -> p.turns().stream())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** @return the curves of a car about one of its steady states */

@@ -199,7 +199,8 @@ public class Checks {
     public List<SignOffFault> faults(StoredCheck check, SignOffForm form) {
         List<SignOffFault> faults = SignOffRules.faults(check, form, figures.current());
         return faults.isEmpty() && form.decision() != null
-                ? refusal(check, form).map(why -> new SignOffFault("decision", why, "")).stream().toList()
+                ? refusal(check, form).map(why -> new SignOffFault("decision", why, "")).stream()
+                        .toList()
                 : faults;
     }
 

@@ -75,7 +75,9 @@ class FirstScreenIT {
                 .list()
                 .forEach(r -> checks.run(r.getKey(), r.getValue()));
         People.nobody();
-        rated = jdbc.sql("select id from check_run order by id").query(Long.class).list();
+        rated = jdbc.sql("select id from check_run order by id")
+                .query(Long.class)
+                .list();
         assertThat(rated).hasSizeGreaterThanOrEqualTo(7);
     }
 
@@ -141,9 +143,16 @@ class FirstScreenIT {
         String check = "/checks/" + ids.get("check");
         try (Browser browser = Browser.at(port)) {
             signIn(browser);
-            for (Map.Entry<String, String> old :
-                    Map.of("#sign", "/sign", "#flags", "/flags", "#improvements", "/what-if", "#assumptions", "/assumed")
-                            .entrySet()) {
+            for (Map.Entry<String, String> old : Map.of(
+                            "#sign",
+                            "/sign",
+                            "#flags",
+                            "/flags",
+                            "#improvements",
+                            "/what-if",
+                            "#assumptions",
+                            "/assumed")
+                    .entrySet()) {
                 browser.open("/glossary").open(check + old.getKey());
                 browser.waitUntil(() -> browser.path().equals(check + old.getValue()));
             }
@@ -169,7 +178,8 @@ class FirstScreenIT {
             browser.waitUntil(() -> browser.path().contains("/spec?measure="));
             String field = browser.path().replaceAll(".*#", "");
             assertThat(browser.find("#" + field).isDisplayed()).isTrue();
-            assertThat(browser.find("#" + field + " ~ select").getAttribute("value")).isEqualTo("MEASURED");
+            assertThat(browser.find("#" + field + " ~ select").getAttribute("value"))
+                    .isEqualTo("MEASURED");
         }
     }
 

@@ -106,7 +106,9 @@ class TechnicianDayIT {
     }
 
     private static void read(Browser browser) throws IOException {
-        assertThat(browser.find(".glance-duty").getText()).contains("Drift", "chance to pass").containsPattern("GO");
+        assertThat(browser.find(".glance-duty").getText())
+                .contains("Drift", "chance to pass")
+                .containsPattern("GO");
         assertThat(browser.all(".do-first .action")).isNotEmpty();
         browser.screenshot("technician-day-check");
         browser.tap("#improvements").waitFor("ul.what-ifs li");

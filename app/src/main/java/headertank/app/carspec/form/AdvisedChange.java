@@ -58,9 +58,7 @@ class AdvisedChange {
                         what,
                         plan.entries().entrySet().stream()
                                 .map(e -> new Line(
-                                        e.getKey().name(),
-                                        text.label(e.getKey()),
-                                        text.show(e.getKey(), e.getValue())))
+                                        e.getKey().name(), text.label(e.getKey()), text.show(e.getKey(), e.getValue())))
                                 .toList()));
     }
 

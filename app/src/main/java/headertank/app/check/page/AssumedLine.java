@@ -20,7 +20,8 @@ import java.util.Optional;
  * @param cost the same in words
  * @param duty which duty that is
  */
-record AssumedLine(String key, String id, String label, String value, String why, double costK, String cost, String duty) {
+record AssumedLine(
+        String key, String id, String label, String value, String why, double costK, String cost, String duty) {
 
     public boolean isCostly() {
         return costK > 0;

@@ -136,8 +136,7 @@ class CheckPages {
         model.addAttribute("decisions", Decision.values());
         model.addAttribute("conditions", Conditions.of(check.result(), shown));
         model.addAttribute("formKey", UUID.randomUUID());
-        model.addAttribute(
-                "maySign", user.has(Role.TECHNICIAN) && (!check.isSigned() || checks.counts(check)));
+        model.addAttribute("maySign", user.has(Role.TECHNICIAN) && (!check.isSigned() || checks.counts(check)));
         frame(check, FirstScreens.shown(check, ""), model);
         return "check/sign";
     }

@@ -35,9 +35,10 @@ public enum CheckTab {
     /** How many things stand there; 0 where counting makes no sense. */
     public int count(CheckResult result) {
         return switch (this) {
-            case REASONS -> (int) result.duties().stream()
-                    .flatMap(d -> d.findings().stream())
-                    .count();
+            case REASONS ->
+                (int) result.duties().stream()
+                        .flatMap(d -> d.findings().stream())
+                        .count();
             case WHAT_IF ->
                 result.improvements().size()
                         + result.duties().stream()

@@ -15,8 +15,8 @@ public final class Conditions {
     public static List<NumberedCondition> of(CheckResult result, FigureText shown) {
         List<NumberedCondition> numbered = new ArrayList<>();
         for (Condition c : result.conditions()) {
-            numbered.add(new NumberedCondition(
-                    numbered.size() + 1, c.key(), about(c, result, shown), shown.said(c.text())));
+            numbered.add(
+                    new NumberedCondition(numbered.size() + 1, c.key(), about(c, result, shown), shown.said(c.text())));
         }
         return List.copyOf(numbered);
     }

@@ -151,7 +151,9 @@ class FirstScreens {
                         shown.duration(r.peakCoolantAtS())))
                 .orElseGet(() -> shown.words(
                         "check.first.settles",
-                        deciding.steady().map(s -> shown.temperature(s.engineOutK())).orElse(shown.words("check.none")),
+                        deciding.steady()
+                                .map(s -> shown.temperature(s.engineOutK()))
+                                .orElse(shown.words("check.none")),
                         point));
         boolean over = duty.coolantMarginK() < 0;
         String left = shown.words(
@@ -168,12 +170,7 @@ class FirstScreens {
                 .filter(i -> i.gainK(duty.id()) > NOTHING_K)
                 .sorted((a, b) -> Double.compare(b.gainK(duty.id()), a.gainK(duty.id())))
                 .map(i -> new Action(
-                        Kind.CHANGE,
-                        shown.said(i.label()),
-                        shown.difference(i.gainK(duty.id())),
-                        i.id(),
-                        "",
-                        ""))
+                        Kind.CHANGE, shown.said(i.label()), shown.difference(i.gainK(duty.id())), i.id(), "", ""))
                 .toList();
         List<Action> measurements = unknowns(duty, shown).toList();
         int measured = Math.min(measurements.size(), Math.max(1, MOST_ACTIONS - changes.size()));
@@ -227,8 +224,7 @@ class FirstScreens {
                 .flatMap(d -> d.effects().stream())
                 .sorted((a, b) -> Double.compare(Math.abs(b.shareK()), Math.abs(a.shareK())))
                 .limit(MOST_ACTIONS)
-                .map(e -> new Cost(
-                        e.line().label(), e.line().before(), e.line().after(), shown.difference(e.shareK())))
+                .map(e -> new Cost(e.line().label(), e.line().before(), e.line().after(), shown.difference(e.shareK())))
                 .toList();
     }
 

@@ -69,9 +69,9 @@ class FurtherPages {
         StoredCheck check = checks.byId(id);
         FigureText shown = figures.current();
         List<AssumedLine> lines = AssumedLine.of(check.result(), shown, figures);
-        model.addAttribute("costly", lines.stream().filter(AssumedLine::isCostly).toList());
         model.addAttribute(
-                "others", lines.stream().filter(l -> !l.isCostly()).toList());
+                "costly", lines.stream().filter(AssumedLine::isCostly).toList());
+        model.addAttribute("others", lines.stream().filter(l -> !l.isCostly()).toList());
         return page(check, shown(check, ""), CheckTab.ASSUMED, model);
     }
 
