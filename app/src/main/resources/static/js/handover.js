@@ -69,7 +69,7 @@
 
   // ---- what the page shows of it
 
-  const named = (form, name) => form.querySelector(`[name="${name}"]`);
+  const named = (form, name) => form.elements.namedItem(name);
   const card = (item) => document.getElementById(`item-${item}`);
 
   const show = async () => {
@@ -79,6 +79,7 @@
     if (line.textContent !== state) {
       line.textContent = state;
     }
+    line.classList.toggle('ho-waits', waiting.length > 0);
     page.querySelectorAll('.ho-item').forEach((one) => {
       const note = one.querySelector('.ho-waiting');
       const mine = waiting.some((e) => e.item === one.dataset.item);
@@ -87,11 +88,38 @@
     });
     const all = page.querySelectorAll('.ho-item');
     const count = (which) => [...all].filter((one) => one.dataset[which] === 'true').length;
+    const way = document.getElementById('ho-next');
+    if (way) {
+      way.hidden = count('open') === 0;
+    }
     page.querySelector('.ho-progress').textContent = text.progress
-      .replace('%done', all.length - count('missing'))
-      .replace('%all', all.length)
-      .replace('%open', count('open'));
+      .replace('%open', count('open'))
+      .replace('%done', all.length - count('open') - count('leftOut'))
+      .replace('%left', count('leftOut'))
+      .replace('%all', all.length);
   };
+
+  // ---- the way to the next item that is open, wherever the page stands
+
+  let shown = null;
+  const next = () => {
+    const open = [...page.querySelectorAll('.ho-item[data-open="true"]')];
+    const top = (one) => one.getBoundingClientRect().top;
+    const under = page.querySelector('.ho-bar').getBoundingClientRect().bottom + 48;
+    const last = shown && card(shown);
+    const inSight = last && top(last) < window.innerHeight && last.getBoundingClientRect().bottom > under;
+    const after = (one) => last.compareDocumentPosition(one) & Node.DOCUMENT_POSITION_FOLLOWING;
+    return open.find(inSight ? after : (one) => top(one) > under) ?? open[0];
+  };
+  document.getElementById('ho-next')?.addEventListener('click', (event) => {
+    const one = next();
+    if (one) {
+      event.preventDefault();
+      shown = one.dataset.item;
+      one.scrollIntoView();
+      one.querySelector('.ho-entry input:not([type=hidden]), .ho-entry button')?.focus({ preventScroll: true });
+    }
+  });
 
   const putCard = (item, html) => {
     const old = card(item);
@@ -219,6 +247,24 @@
 
   // ---- what a person does
 
+  /** What has to be said in words and is not yet: asks for it, so that a tap on "fault" leads to the note. */
+  const asksForWords = (form, outcome) => {
+    const one = card(named(form, 'item').value);
+    const ask = { FAULT: text.sayWrong, NOT_APPLICABLE: text.sayWhy, DONE: one.dataset.fault === 'true' && text.sayRight }[outcome];
+    const note = named(form, 'note');
+    if (!ask || note.value.trim() !== '') {
+      return false;
+    }
+    one.querySelector('.ho-more').open = true;
+    const fault = document.createElement('span');
+    fault.className = 'ho-fault';
+    fault.textContent = ask;
+    note.parentElement.querySelector('.ho-help').replaceChildren(fault);
+    note.setAttribute('aria-invalid', 'true');
+    note.focus();
+    return true;
+  };
+
   const enter = (form, outcome) => {
     const item = named(form, 'item').value;
     const key = newKey();
@@ -243,6 +289,10 @@
   page.addEventListener('submit', async (event) => {
     const form = event.target;
     if (form.matches('.ho-entry')) {
+      if (asksForWords(form, event.submitter?.value)) {
+        event.preventDefault();
+        return;
+      }
       if (enter(form, event.submitter?.value)) {
         event.preventDefault();
         await show();

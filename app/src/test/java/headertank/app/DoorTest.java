@@ -24,6 +24,7 @@ class DoorTest {
             "headertank.calc.carspec",
             "headertank.calc.choice",
             "headertank.calc.duty",
+            "headertank.calc.evidence",
             "headertank.calc.quantity",
             "headertank.calc.result",
             "headertank.calc.risk",

@@ -5,6 +5,7 @@ import headertank.calc.advice.NextToMeasure;
 import headertank.calc.attribution.Shares;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Learned;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.FanControlKind;
 import headertank.calc.choice.SensorPlacement;
@@ -13,9 +14,11 @@ import headertank.calc.coreclass.CoreClassSource;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.DutySource;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.evidence.Evidence;
 import headertank.calc.judged.DayThatHolds;
 import headertank.calc.judged.DutyRater;
 import headertank.calc.judged.Samples;
+import headertank.calc.learning.Learning;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.SiFigure;
 import headertank.calc.quantity.WorkingSection;
@@ -101,13 +104,16 @@ public final class Rater {
     private final List<DutySource> dutySources;
     private final List<CoreClassSource> coreSources;
     private final Map<BuildField, Double> standIns;
+    private final Learned learned;
 
     private Rater(
             List<RiskRule> rules,
             List<VerdictPolicy> policies,
             List<DutySource> dutySources,
             List<CoreClassSource> coreSources,
-            Map<BuildField, Double> standIns) {
+            Map<BuildField, Double> standIns,
+            Learned learned) {
+        this.learned = learned;
         this.rules = sorted(rules, RiskRule::id);
         this.policies = sorted(policies, VerdictPolicy::id);
         if (policies.isEmpty()) {
@@ -148,14 +154,14 @@ public final class Rater {
             List<VerdictPolicy> policies,
             List<DutySource> dutySources,
             List<CoreClassSource> coreSources) {
-        return new Rater(rules, policies, dutySources, coreSources, Map.of());
+        return new Rater(rules, policies, dutySources, coreSources, Map.of(), Learned.NOTHING);
     }
 
     /** @return this rater with the duties of one more source, its id and theirs new here */
     public Rater with(DutySource more) {
         List<DutySource> all = new ArrayList<>(dutySources);
         all.add(more);
-        return new Rater(rules, policies, all, coreSources, standIns);
+        return new Rater(rules, policies, all, coreSources, standIns, learned);
     }
 
     /** @return this rater with the policy in place of the one of the same id, or beside the others when there is none */
@@ -163,7 +169,7 @@ public final class Rater {
         List<VerdictPolicy> all = new ArrayList<>(policies);
         all.removeIf(p -> p.id().equals(instead.id()));
         all.add(instead);
-        return new Rater(rules, all, dutySources, coreSources, standIns);
+        return new Rater(rules, all, dutySources, coreSources, standIns, learned);
     }
 
     /**
@@ -171,7 +177,16 @@ public final class Rater {
      * @return this rater, filling gaps with these before it takes the defaults of the class
      */
     public Rater with(Map<BuildField, Double> figures) {
-        return new Rater(rules, policies, dutySources, coreSources, figures);
+        return new Rater(rules, policies, dutySources, coreSources, figures, learned);
+    }
+
+    /**
+     * @param evidence what {@link #learn} made of evidence about a car
+     * @return this rater with it: whatever it is asked of that car, and of the same car changed, it answers from what is known of the
+     *     parts that are still the same; {@link Learned#NOTHING} forgets it
+     */
+    public Rater knowing(Learned evidence) {
+        return new Rater(rules, policies, dutySources, coreSources, standIns, evidence);
     }
 
     private static <T> List<T> load(Class<T> type, ClassLoader loader) {
@@ -213,9 +228,25 @@ public final class Rater {
         return Collections.unmodifiableMap(labels);
     }
 
-    /** @return the build with every gap filled */
+    /** @return the build with every gap filled, and what was learned of the car */
     public Resolved resolve(Build build) {
-        return Resolved.of(build, coreClasses, standIns);
+        return Resolved.of(build, coreClasses, standIns).knowing(learned);
+    }
+
+    /**
+     * What evidence says of a car: how far each value and each model factor moves and what is left of its spread. What this rater had
+     * learned before is no part of it: name all evidence again.
+     *
+     * @param build what is known of the car without it
+     * @param evidence what was seen, at least one
+     * @return what is known now, for {@link #knowing}; the same for the same evidence
+     * @throws IllegalArgumentException when there is none, or the car as it is expected has no answer to it
+     */
+    public Learned learn(Build build, Evidence... evidence) {
+        if (evidence.length == 0) {
+            throw new IllegalArgumentException("name at least one piece of evidence to learn from");
+        }
+        return Learning.of(Resolved.of(build, coreClasses, standIns), List.of(evidence));
     }
 
     /** @return a full rating: verdicts with uncertainty, and flags; more samples where a verdict hangs on them */
@@ -307,11 +338,6 @@ public final class Rater {
             }
         }
         notes.add(note);
-    }
-
-    /** @return what this rater's policies find in an outcome, the worst first */
-    public List<Finding> judge(DutyOutcome outcome) {
-        return judge(outcome, new ArrayList<>()).findings();
     }
 
     private DutyVerdict judge(DutyOutcome outcome, List<PlugIn> plugIns) {
@@ -449,10 +475,18 @@ public final class Rater {
      *
      * @param rating a rating of this rater
      * @param outcome one of its duties
-     * @return all that apply to the car at the duty, judged by the same policies; none without a schedule or electric fans
+     * @return all that apply to the car at the duty, judged as the rating is; none without a schedule or electric fans
      */
     public List<DrivenAgain> whatIfs(Rating rating, DutyOutcome outcome) {
-        return WhatIfs.of(Plant.of(rating.resolved()), outcome, this::judge);
+        DutyVerdict rated = rating.duty(outcome.duty().id());
+        return WhatIfs.of(rating.resolved(), rated, (car, changed) -> verdict(rating.build(), car, changed));
+    }
+
+    /** The verdict of this rater's policies and rules on a car at one duty. */
+    private Verdict verdict(Build build, Resolved car, DutyOutcome outcome) {
+        List<PlugIn> nobody = new ArrayList<>();
+        DutyVerdict judged = judge(outcome, nobody);
+        return cappedBy(flags(build, car, List.of(judged), nobody), judged).verdict();
     }
 
     /**

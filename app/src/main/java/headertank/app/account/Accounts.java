@@ -41,9 +41,6 @@ public class Accounts implements UserDetailsService {
     private final AccountRepository accounts;
     private final Shops shops;
     private final CurrentUser user;
-    /** No account has this id. */
-    private static final long NONE = 0;
-
     private final FormKeys forms;
     private final AuditTrail audit;
     private final PasswordEncoder passwords;
@@ -126,13 +123,22 @@ public class Accounts implements UserDetailsService {
     @Transactional
     public boolean add(String login, String name, String password, Set<Role> roles, UUID key) {
         String said = login + " " + name + " " + new TreeSet<>(roles);
-        return forms.once(user.shopId(), key, "account", said, () -> add(login, name, password, roles)) != NONE;
+        return forms.once(
+                        user.shopId(),
+                        key,
+                        "account",
+                        said,
+                        () -> taken(login),
+                        () -> add(login, name, password, roles))
+                .id()
+                .isPresent();
+    }
+
+    private Optional<String> taken(String login) {
+        return Optional.of(Account.plainLogin(login)).filter(accounts::existsByLogin);
     }
 
     private long add(String login, String name, String password, Set<Role> roles) {
-        if (accounts.existsByLogin(Account.plainLogin(login))) {
-            return NONE;
-        }
         Account added = accounts.save(new Account(user.shopId(), login, name, passwords.encode(password), roles));
         audit.record("account.added", "account", added.id(), roles.toString());
         return added.id();

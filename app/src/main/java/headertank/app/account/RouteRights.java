@@ -70,6 +70,8 @@ public final class RouteRights {
             row(POST, "/duties", OWNER),
             row(GET, "/duties/{id}/edit", OWNER),
             row(POST, "/duties/{id}/switch", OWNER),
+            row(GET, "/duties/{id}/list", OWNER),
+            row(POST, "/duties/{id}/list", OWNER),
             row(GET, "/duties/from-log", OWNER),
             row(POST, "/duties/from-log", OWNER),
             row(GET, "/account/password", EVERY_MEMBER),

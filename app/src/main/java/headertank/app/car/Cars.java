@@ -2,9 +2,12 @@ package headertank.app.car;
 
 import headertank.app.audit.AuditTrail;
 import headertank.app.form.FormKeys;
+import headertank.app.form.FormKeys.Sent;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -31,6 +34,11 @@ public class Cars {
     /** Returns the new car's id. A customer named in the form is added along with it. */
     public long addCar(CarForm form, UUID key) {
         return forms.once(user.shopId(), key, "car", form, () -> add(form));
+    }
+
+    /** The same, unless there is something in the way of it. */
+    public <P> Sent<P> addCar(CarForm form, UUID key, Supplier<Optional<P>> inTheWay) {
+        return forms.once(user.shopId(), key, "car", form, inTheWay, () -> add(form));
     }
 
     private long add(CarForm form) {
@@ -60,12 +68,6 @@ public class Cars {
         refuseOutdated(Car.class, id, car.version(), form.version());
         car.take(withCustomer(form));
         audit.record("car.changed", "car", id, "");
-    }
-
-    /** Whether this form has added its car. */
-    @Transactional(readOnly = true)
-    public boolean isSent(CarForm form, UUID key) {
-        return forms.isSent(user.shopId(), key, form);
     }
 
     /** Returns the new customer's id. */

@@ -148,11 +148,14 @@ public class Duties {
 
     /** Offers a duty, or offers it no longer; what was rated for it stays. */
     @Transactional
-    void switchTo(String dutyId, boolean on) {
-        DutyVersion now = own(dutyId);
-        if (now.active() != on) {
-            insert(dutyId, now.number() + 1, now.csv(), on, on ? "duty.switched-on" : "duty.switched-off");
-        }
+    void switchTo(String dutyId, boolean on, UUID key) {
+        forms.once(user.shopId(), key, "duty_version", dutyId + " " + on, () -> {
+            DutyVersion now = own(dutyId);
+            if (now.active() != on) {
+                insert(dutyId, now.number() + 1, now.csv(), on, on ? "duty.switched-on" : "duty.switched-off");
+            }
+            return now.number();
+        });
     }
 
     private void insert(String dutyId, int number, String csv, boolean active, String action) {

@@ -119,8 +119,12 @@ class DutyPages {
     }
 
     @PostMapping("/duties/{id}/switch")
-    String switchTo(@PathVariable String id, @RequestParam boolean on, RedirectAttributes redirect) {
-        duties.switchTo(id, on);
+    String switchTo(
+            @PathVariable String id,
+            @RequestParam boolean on,
+            @RequestParam(required = false) UUID key,
+            RedirectAttributes redirect) {
+        duties.switchTo(id, on, key);
         redirect.addFlashAttribute("done", on ? "duties.switched-on" : "duties.switched-off");
         return "redirect:/duties#duty-" + id;
     }

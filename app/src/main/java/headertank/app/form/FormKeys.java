@@ -4,6 +4,7 @@ import headertank.app.problem.ConflictException;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -11,7 +12,8 @@ import org.springframework.transaction.annotation.Transactional;
 /**
  * Sees to it that a form that is sent twice - back and again, Enter twice, two tabs - makes one record. The page puts a key into
  * the form, the service that adds the record adds it through {@link #once}. A form that is sent again with other words is
- * another form.
+ * another form. What would refuse the record, such as one like it, is looked at in there too, or the second sending of a form
+ * would stumble over what the first has made.
  */
 @Component("formKeys")
 public class FormKeys {
@@ -28,6 +30,14 @@ public class FormKeys {
     }
 
     /**
+     * What came of a form.
+     *
+     * @param id of the record that the form made, now or before; none when something stood in its way
+     * @param inTheWay why nothing was made
+     */
+    public record Sent<P>(Optional<Long> id, Optional<P> inTheWay) {}
+
+    /**
      * Makes a record, once for each key; whoever sends the same form at the same time waits for the first.
      *
      * @param key of the form; null, from a program or a page that has none, makes a record each time
@@ -39,20 +49,37 @@ public class FormKeys {
      */
     @Transactional(propagation = Propagation.MANDATORY)
     public long once(long shop, UUID key, String made, Object said, LongSupplier make) {
-        if (key == null) {
-            return make.getAsLong();
-        }
-        store.oneAtATime(key);
-        Optional<SentFormStore.Sent> before = store.before(shop, key, said);
-        if (before.isPresent()) {
-            if (!before.get().made().equals(made)) {
-                throw new ConflictException("form.key-of-another");
+        return once(shop, key, made, said, Optional::empty, make).id().orElseThrow();
+    }
+
+    /**
+     * The same for a record that something may stand in the way of, such as one like it. What the form itself has made never
+     * does: it is asked only while nobody else sends the same form, and not once the form has done its work.
+     *
+     * @param inTheWay looks; a form that is refused may be sent again
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public <P> Sent<P> once(
+            long shop, UUID key, String made, Object said, Supplier<Optional<P>> inTheWay, LongSupplier make) {
+        if (key != null) {
+            store.oneAtATime(key);
+            Optional<SentFormStore.Sent> before = store.before(shop, key, said);
+            if (before.isPresent()) {
+                if (!before.get().made().equals(made)) {
+                    throw new ConflictException("form.key-of-another");
+                }
+                return new Sent<>(Optional.of(before.get().id()), Optional.empty());
             }
-            return before.get().id();
+        }
+        Optional<P> hindered = inTheWay.get();
+        if (hindered.isPresent()) {
+            return new Sent<>(Optional.empty(), hindered);
         }
         long id = make.getAsLong();
-        store.add(shop, key, said, made, id);
-        return id;
+        if (key != null) {
+            store.add(shop, key, said, made, id);
+        }
+        return new Sent<>(Optional.of(id), Optional.empty());
     }
 
     /** Whether a form with this key and these words has done its work. */

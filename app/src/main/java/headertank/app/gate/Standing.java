@@ -94,6 +94,11 @@ public record Standing(
         return !faults.isEmpty();
     }
 
+    /** Whether something is open at an item of the list, found or read. */
+    boolean hasFaultAtAnItem() {
+        return open(FaultKind.FOUND) != Open.NONE || open(FaultKind.READING) != Open.NONE;
+    }
+
     /** Whether there is a check that can be worked on. */
     public boolean isRated() {
         return check != Check.NONE && !away;
@@ -114,7 +119,7 @@ public record Standing(
         if (open(FaultKind.SENT_BACK) != Open.NONE) {
             all.add(Obstacle.SENT_BACK);
         }
-        if (open(FaultKind.FOUND) != Open.NONE || open(FaultKind.READING) != Open.NONE) {
+        if (hasFaultAtAnItem()) {
             all.add(Obstacle.FAULT_OPEN);
         }
         if (isRated() && !(listComplete && decided)) {

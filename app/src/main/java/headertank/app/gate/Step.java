@@ -49,6 +49,13 @@ public enum Step {
 
     /** Every item of the list that is open gets what it asks for. */
     ANSWER_ALL(Set.of(TECHNICIAN), s -> no(!s.isRated(), "gate.not-current"), s -> s.withList(true)),
+    /** Every item without an answer is left out, each for a reason; where a fault is open nothing is left out. */
+    LEAVE_OUT(
+            Set.of(TECHNICIAN),
+            s -> no(!s.isRated(), "gate.not-current").or(() -> no(s.hasFaultAtAnItem(), "gate.fault-open")),
+            s -> s.withList(true)),
+    /** The owner decides what lists ask for a duty. That is about later checks: no car moves by it, and no fault goes. */
+    CHANGE_LIST(Set.of(OWNER), s -> Optional.empty(), s -> s),
     FIND_FAULT(Set.of(TECHNICIAN), s -> no(!s.isRated(), "gate.not-current"), s -> found(s, FaultKind.FOUND)),
     READ_OUTSIDE(Set.of(TECHNICIAN), s -> no(!s.isRated(), "gate.not-current"), s -> found(s, FaultKind.READING)),
     SEND_BACK(Set.of(TECHNICIAN), s -> no(!s.isRated(), "gate.not-current"), s -> found(s, FaultKind.SENT_BACK)),

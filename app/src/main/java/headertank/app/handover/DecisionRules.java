@@ -1,10 +1,14 @@
 package headertank.app.handover;
 
 import headertank.app.gate.Step;
+import headertank.app.handover.item.ChecklistLine;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a last word needs. A missing item that is given a reason is left out for that reason. */
+/**
+ * What a last word needs. A missing item that is given a reason is left out for that reason; a reading that nobody could judge
+ * yet is no missing item: it is judged first.
+ */
 public final class DecisionRules {
 
     /**
@@ -32,10 +36,14 @@ public final class DecisionRules {
         Step.DECIDE_LEAVES
                 .refusal(handover.standing().withList(true))
                 .ifPresent(why -> faults.add(new Fault("outcome", why)));
-        handover.missing().stream()
-                .map(l -> l.item().key())
-                .filter(k -> form.why(k).isBlank())
-                .forEach(k -> faults.add(new Fault(OPEN + k, "handover.decide.why")));
+        for (ChecklistLine line : handover.missing()) {
+            String key = line.item().key();
+            if (line.isUnjudged()) {
+                faults.add(new Fault(OPEN + key, "handover.note.unjudged"));
+            } else if (form.why(key).isBlank()) {
+                faults.add(new Fault(OPEN + key, "handover.decide.why"));
+            }
+        }
         return faults;
     }
 }

@@ -70,8 +70,13 @@ public record Handover(
         return lines.stream().filter(ChecklistLine::isMissing).toList();
     }
 
-    public long entered() {
-        return lines.stream().filter(l -> !l.isMissing()).count();
+    /** Items that are neither open nor left out; with those two they make up the list. */
+    public List<ChecklistLine> done() {
+        return lines.stream().filter(l -> !l.isOpen() && !l.isLeftOut()).toList();
+    }
+
+    public List<ChecklistLine> leftOut() {
+        return lines.stream().filter(ChecklistLine::isLeftOut).toList();
     }
 
     /** Stages that have items, in the order of the work. */
@@ -81,6 +86,14 @@ public record Handover(
 
     public List<ChecklistLine> of(WarmUpStage stage) {
         return lines.stream().filter(l -> l.item().stage() == stage).toList();
+    }
+
+    /** Key of the first item that is open; empty when there is none. */
+    public Optional<String> firstOpen() {
+        return lines.stream()
+                .filter(ChecklistLine::isOpen)
+                .map(l -> l.item().key())
+                .findFirst();
     }
 
     public Optional<ChecklistLine> line(String item) {

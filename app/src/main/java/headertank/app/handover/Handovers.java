@@ -5,6 +5,7 @@ import headertank.app.car.CarSearch;
 import headertank.app.carspec.Revisions;
 import headertank.app.check.Checks;
 import headertank.app.check.stored.CheckInput;
+import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.form.FormKeys;
 import headertank.app.gate.CarFault;
@@ -13,6 +14,8 @@ import headertank.app.gate.FaultStore;
 import headertank.app.gate.Gate;
 import headertank.app.gate.Step;
 import headertank.app.handover.HandoverDecision.OpenItem;
+import headertank.app.handover.asked.AskedItem;
+import headertank.app.handover.asked.AskedItems;
 import headertank.app.handover.item.CheckList;
 import headertank.app.handover.item.ChecklistLine;
 import headertank.app.handover.item.Expectations;
@@ -37,6 +40,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -45,6 +50,9 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 @Transactional(readOnly = true)
 public class Handovers {
+
+    /** Id of an answer that is no entry. */
+    private static final long NO_ROW = 0;
 
     private final Checks checks;
     private final Revisions revisions;
@@ -60,6 +68,7 @@ public class Handovers {
     private final FormKeys forms;
     private final Gate gate;
     private final FaultStore faults;
+    private final AskedItems asked;
 
     Handovers(
             Checks checks,
@@ -75,7 +84,8 @@ public class Handovers {
             ApplicationEventPublisher events,
             FormKeys forms,
             Gate gate,
-            FaultStore faults) {
+            FaultStore faults,
+            AskedItems asked) {
         this.checks = checks;
         this.revisions = revisions;
         this.rater = rater;
@@ -90,6 +100,7 @@ public class Handovers {
         this.forms = forms;
         this.gate = gate;
         this.faults = faults;
+        this.asked = asked;
     }
 
     /** The list of a check of this shop. */
@@ -102,10 +113,15 @@ public class Handovers {
         Map<String, Measurement> entered = measurements.newest(shop, checkId);
         Map<String, List<PhotoLine>> pictures = photos.lines(shop, checkId);
         List<CarFault> found = faults.ofCar(car);
+        Map<String, AskedItem> leftOut = asked.leftOut(
+                checkId, check.result().duties().stream().map(DutyResult::id).collect(Collectors.toSet()));
         List<ChecklistLine> lines = CheckList.of(checks.input(checkId), check.result()).stream()
                 .map(item -> new ChecklistLine(
                         item,
-                        Optional.ofNullable(entered.get(item.key())),
+                        Optional.ofNullable(entered.get(item.key()))
+                                .or(() -> Optional.ofNullable(leftOut.get(item.key()))
+                                        .map(Handovers::bySetting)),
+                        !entered.containsKey(item.key()) && leftOut.containsKey(item.key()),
                         Expectations.of(item, expected),
                         pictures.getOrDefault(item.key(), List.of()),
                         found.stream()
@@ -115,6 +131,19 @@ public class Handovers {
                 .toList();
         return new Handover(
                 check.line(), day, lines, decisions.ofCheck(shop, checkId), found, gate.ofCheck(car, checkId));
+    }
+
+    /** The owner's answer where the shop leaves an item out; nobody has entered it. */
+    private static Measurement bySetting(AskedItem item) {
+        return new Measurement(
+                NO_ROW,
+                item.item(),
+                ItemOutcome.NOT_APPLICABLE,
+                Optional.empty(),
+                "",
+                item.reason(),
+                item.authorName(),
+                item.setAt());
     }
 
     /** The list of a car that was worked on last, if there is one. */
@@ -180,10 +209,14 @@ public class Handovers {
             });
             long id = measurements.insert(
                     user.shopId(), checkId, user.accountId(), form.item(), form.outcome(), valueSi, typed, form.note());
-            audit.record("handover.entered", "measurement", id, form.item());
+            audit.record(entered(form.outcome()), "measurement", id, form.item());
             follow(list.check().carId(), checkId, line, form, id);
             return id;
         });
+    }
+
+    private static String entered(ItemOutcome outcome) {
+        return outcome == ItemOutcome.NOT_APPLICABLE ? "handover.left-out" : "handover.entered";
     }
 
     private void follow(long car, long checkId, ChecklistLine before, EntryForm form, long measurement) {
@@ -275,16 +308,25 @@ public class Handovers {
                 .map(l -> l.item().key())
                 .map(k -> new OpenItem(k, form.why(k)))
                 .toList();
-        leftOut.forEach(o -> measurements.insert(
-                user.shopId(),
-                checkId,
-                user.accountId(),
-                o.item(),
-                ItemOutcome.NOT_APPLICABLE,
-                Optional.empty(),
-                "",
-                o.reason()));
-        long id = decided(list, form, leftOut);
+        leftOut.forEach(o -> audit.record(
+                entered(ItemOutcome.NOT_APPLICABLE),
+                "measurement",
+                measurements.insert(
+                        user.shopId(),
+                        checkId,
+                        user.accountId(),
+                        o.item(),
+                        ItemOutcome.NOT_APPLICABLE,
+                        Optional.empty(),
+                        "",
+                        o.reason()),
+                o.item()));
+        List<OpenItem> spared = list.lines().stream()
+                .filter(ChecklistLine::spared)
+                .map(l -> new OpenItem(l.item().key(), l.newest().orElseThrow().note()))
+                .toList();
+        long id = decided(
+                list, form, Stream.concat(leftOut.stream(), spared.stream()).toList());
         events.publishEvent(new Delivered(list.check().carId(), checkId));
         return id;
     }
@@ -299,7 +341,10 @@ public class Handovers {
     }
 
     private long decided(Handover list, DecisionForm form, List<OpenItem> open) {
-        List<String> items = list.lines().stream().map(l -> l.item().key()).toList();
+        List<String> items = list.lines().stream()
+                .filter(l -> !l.spared())
+                .map(l -> l.item().key())
+                .toList();
         long id = decisions.insert(user.shopId(), list.check().id(), user.accountId(), form, items, open);
         audit.record("handover.decided", "handover_decision", id, form.outcome().name());
         return id;

@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.UUID;
 import org.springframework.http.HttpStatus;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Controller;
@@ -131,8 +132,12 @@ class PartPages {
     }
 
     @PostMapping("/parts/{id}/recall/{carId}")
-    String reached(@PathVariable long id, @PathVariable long carId, @RequestParam boolean reached) {
-        recalls.mark(id, carId, reached);
+    String reached(
+            @PathVariable long id,
+            @PathVariable long carId,
+            @RequestParam boolean reached,
+            @RequestParam(required = false) UUID key) {
+        recalls.mark(id, carId, reached, key);
         return "redirect:/parts/" + id + "#cars";
     }
 

@@ -3,9 +3,12 @@ package headertank.app.part;
 import headertank.app.audit.AuditTrail;
 import headertank.app.field.FieldFormat;
 import headertank.app.form.FormKeys;
+import headertank.app.form.FormKeys.Sent;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -27,18 +30,12 @@ public class Parts {
         this.forms = forms;
     }
 
-    /** Whether this form has done its work. */
-    @Transactional(readOnly = true)
-    public boolean isSent(PartContent content, UUID key) {
-        return forms.isSent(user.shopId(), key, content);
+    /** Adds a part, unless there is something in the way of it. */
+    public <P> Sent<P> add(PartContent content, UUID key, Supplier<Optional<P>> inTheWay) {
+        return forms.once(user.shopId(), key, "part", content, inTheWay, () -> add(content));
     }
 
-    /** Returns the new part's id. */
-    public long add(PartContent content, UUID key) {
-        return forms.once(user.shopId(), key, "part", content, () -> add(content));
-    }
-
-    /** The same from a file. */
+    /** The same from a file; returns the new part's id. */
     public long add(PartContent content) {
         Part added = parts.saveAndFlush(new Part(user.shopId(), content, FieldFormat.write(content.values())));
         audit.record("part.added", "part", added.id(), "");

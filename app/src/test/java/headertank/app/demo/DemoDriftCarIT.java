@@ -8,11 +8,13 @@ import headertank.app.account.People;
 import headertank.app.check.Checks;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.DutyResult;
+import headertank.app.check.stored.StoredVerdict;
 import headertank.app.check.stored.WhatIf;
 import headertank.app.check.stored.WhatIf.Kind;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.Build;
+import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -27,6 +29,11 @@ class DemoDriftCarIT {
 
     @Autowired
     People people;
+
+    private static final Map<StoredVerdict, String> VERDICTS = Map.of(
+            StoredVerdict.GO, "GO",
+            StoredVerdict.GO_WITH_CONDITIONS, "GO with conditions",
+            StoredVerdict.NO_GO, "NO-GO");
 
     @Autowired
     Specs specs;
@@ -63,6 +70,12 @@ class DemoDriftCarIT {
                     .as("curve of " + kind)
                     .isTrue();
         }
+        WhatIf asItIs =
+                drift.whatIfs().stream().filter(WhatIf::asIs).findFirst().orElseThrow();
+        assertThat(page.substring(page.indexOf("<li data-kind=\"" + asItIs.kind() + "\">")))
+                .as("the card of the car as it is has the verdict of its duty")
+                .containsPattern(
+                        "(?s)^.*?<strong>" + Pattern.quote(VERDICTS.get(drift.verdict())) + "</strong>.*?</li>");
         assertThat(page).contains("Does slower coolant cool better?", "data-limit=\"coolant-limit\"");
         assertThat(page(shop, "/checks/" + id + "/run"))
                 .contains("data-limit=\"coolant-limit\"", "data-curve=\"voltage\"", "data-curve=\"head\"");

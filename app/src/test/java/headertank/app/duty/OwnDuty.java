@@ -21,18 +21,30 @@ public class OwnDuty {
 
     /** Adds it to the shop of an account, in its name. */
     public void add(String login) {
+        add(jdbc.sql("select id from account where login = :login")
+                .param("login", login)
+                .query(Long.class)
+                .single());
+    }
+
+    /** The same. */
+    public void add(long account) {
+        jdbc.sql("""
+                        insert into duty_version (shop_id, duty_id, number, csv_text, csv_sha256, active, author_id)
+                        select shop_id, :id, 1, :csv, sha256(convert_to(:csv, 'UTF8')), true, id
+                        from account where id = :account""")
+                .param("id", ID)
+                .param("csv", text())
+                .param("account", account)
+                .update();
+    }
+
+    /** As it is written. */
+    public static String text() {
         try (var file = OwnDuty.class.getResourceAsStream("/duties/street.csv")) {
-            String csv = new String(file.readAllBytes(), StandardCharsets.UTF_8)
+            return new String(file.readAllBytes(), StandardCharsets.UTF_8)
                     .replace("# id: street-day", "# id: " + ID)
                     .replaceFirst("# label: [^\\n]*", "# label: " + LABEL);
-            jdbc.sql("""
-                            insert into duty_version (shop_id, duty_id, number, csv_text, csv_sha256, active, author_id)
-                            select shop_id, :id, 1, :csv, sha256(convert_to(:csv, 'UTF8')), true, id
-                            from account where login = :login""")
-                    .param("id", ID)
-                    .param("csv", csv)
-                    .param("login", login)
-                    .update();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

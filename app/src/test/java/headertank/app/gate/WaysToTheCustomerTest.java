@@ -76,7 +76,8 @@ class WaysToTheCustomerTest {
                                     : with(now, open, signed, goneThrough, decided);
                         case SIGN_LEAVES -> with(now, open, Check.LEAVES, goneThrough, false);
                         case SIGN_STAYS -> with(now, open, Check.STAYS, goneThrough, false);
-                        case ANSWER_ALL -> with(now, open, signed, true, decided);
+                        case ANSWER_ALL, LEAVE_OUT -> with(now, open, signed, true, decided);
+                        case CHANGE_LIST -> with(now, open, signed, goneThrough, decided);
                         case DECIDE_LEAVES -> with(now, open, signed, goneThrough, true);
                         case OPEN_JOB ->
                             signed == Check.UNSIGNED && !away
@@ -223,13 +224,17 @@ class WaysToTheCustomerTest {
                 Step.SAVE_REVISION, "/cars/1/spec",
                 Step.RATE, "/cars/1/revisions/1/checks",
                 Step.SIGN_LEAVES, "/checks/1/sign-off",
-                Step.FIND_FAULT, "/checks/1/handover/entries",
+                Step.LEAVE_OUT, "/checks/1/handover/entries",
                 Step.DECIDE_LEAVES, "/checks/1/handover/decision");
         routes.forEach((step, path) -> assertThat(RouteRights.deciding(HttpMethod.POST, path)
                         .orElseThrow()
                         .roles())
                 .as("%s at %s", step, path)
                 .isEqualTo(step.roles()));
+        assertThat(RouteRights.deciding(HttpMethod.POST, "/duties/street/list")
+                        .orElseThrow()
+                        .roles())
+                .isEqualTo(Step.CHANGE_LIST.roles());
         assertThat(RouteRights.deciding(HttpMethod.POST, "/checks/1/handover/faults/1")
                         .orElseThrow()
                         .roles())

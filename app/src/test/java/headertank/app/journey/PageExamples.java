@@ -71,6 +71,7 @@ final class PageExamples {
             same("/duties/new"),
             same("/duties/from-log"),
             Map.entry("/duties/{id}/edit", "/duties/hill-day/edit"),
+            Map.entry("/duties/{id}/list", "/duties/drift/list"),
             same("/settings"),
             Map.entry("/checks/{id}/drawing", "/checks/<check>/drawing"),
             Map.entry("/checks/{id}/handover", "/checks/<check>/handover"),

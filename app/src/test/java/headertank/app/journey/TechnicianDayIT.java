@@ -142,7 +142,10 @@ class TechnicianDayIT {
         browser.tap("a[href='" + check + "/handover']").waitFor("#item-hoses");
         browser.tap("a[href='" + check + "/handover/day']").waitFor("#ambient");
         browser.type("ambient", "20 °C").tap(".handover form button").waitFor("#item-hoses");
-        browser.find("#item-hoses textarea").sendKeys(LEAK);
+        browser.tap("#item-hoses button[value=FAULT]");
+        browser.waitUntil(() -> browser.find("#note-hoses").isDisplayed());
+        assertThat(browser.find("#item-hoses").getText()).contains("Say what is wrong.");
+        browser.focused().sendKeys(LEAK);
         browser.tap("#item-hoses button[value=FAULT]");
         browser.waitUntil(
                 () -> browser.find("#item-hoses .ho-entered").getText().contains(LEAK));

@@ -1,7 +1,10 @@
 package headertank.calc.rating;
 
+import headertank.calc.carspec.Learned;
+import headertank.calc.carspec.ModelFactor;
 import headertank.calc.engine.EngineFactors;
 import headertank.calc.radiator.RadiatorFactors;
+import org.hipparchus.util.FastMath;
 
 /**
  * How far each model may be off, as factors and offsets about its nominal answer. {@link #NOMINAL} is the model as
@@ -52,25 +55,39 @@ public record ModelFactors(
      */
     public record Liquid(double circuit, double oilCoolers, double boilingOffsetK) {}
 
-    /**
-     * The same for a core whose maker's sheet or bench test was fitted:
-     *
-     * <pre>{@code
-     * Resolved car = rater.resolve(build);
-     * RadiatorSpec core = Plant.of(car).radiator().spec();
-     * PerformanceSheet.Fit fit = new PerformanceSheet(coolant, points).fit(core, PerformanceSheet.Side.AIR);
-     * Plant fitted = Plant.of(car, ModelFactors.NOMINAL.withRadiator(fit.factors()));
-     * PointRating rated = PointRater.rate(fitted, point);
-     * }</pre>
-     *
-     * @param fitted factors of the radiator
-     * @return these factors times the fitted ones
-     */
-    public ModelFactors withRadiator(RadiatorFactors fitted) {
-        RadiatorFactors both = new RadiatorFactors(
-                radiator.airSide() * fitted.airSide(),
-                radiator.airFriction() * fitted.airFriction(),
-                radiator.tubeSide() * fitted.tubeSide());
-        return new ModelFactors(both, engine, air, liquid, demand, metalMass);
+    /** @return the factors at these deviations, one for each {@link ModelFactor}: the logarithm of a factor, an offset as it is */
+    public static ModelFactors at(double[] deviations) {
+        return new ModelFactors(
+                new RadiatorFactors(
+                        factor(deviations, ModelFactor.AIR_SIDE),
+                        factor(deviations, ModelFactor.AIR_FRICTION),
+                        factor(deviations, ModelFactor.TUBE_SIDE)),
+                new EngineFactors(
+                        factor(deviations, ModelFactor.COOLANT_HEAT),
+                        factor(deviations, ModelFactor.ENGINE_FRICTION),
+                        factor(deviations, ModelFactor.FUEL_HEAT),
+                        deviations[ModelFactor.LOAD_EXPONENT.ordinal()]),
+                new AirWay(
+                        factor(deviations, ModelFactor.AIR_LOSSES),
+                        deviations[ModelFactor.INLET_PRESSURE.ordinal()],
+                        deviations[ModelFactor.EXIT_PRESSURE.ordinal()],
+                        factor(deviations, ModelFactor.SEALING),
+                        deviations[ModelFactor.SIDESLIP.ordinal()],
+                        factor(deviations, ModelFactor.FAN_OVERRUN)),
+                new Liquid(
+                        factor(deviations, ModelFactor.CIRCUIT),
+                        factor(deviations, ModelFactor.OIL_COOLERS),
+                        deviations[ModelFactor.BOILING.ordinal()]),
+                deviations[ModelFactor.DEMAND.ordinal()],
+                factor(deviations, ModelFactor.METAL_MASS));
+    }
+
+    /** @return the factors that were learned of a car; those as published where nothing was */
+    static ModelFactors of(Learned learned) {
+        return learned.factors().isEmpty() ? NOMINAL : at(learned.deviations());
+    }
+
+    private static double factor(double[] deviations, ModelFactor factor) {
+        return FastMath.exp(deviations[factor.ordinal()]);
     }
 }

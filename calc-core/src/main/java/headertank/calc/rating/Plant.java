@@ -110,9 +110,9 @@ public final class Plant {
                 atmospherePa);
     }
 
-    /** @return the models as published for this car */
+    /** @return the models for this car: as published, moved by what was learned of it */
     public static Plant of(Resolved resolved) {
-        return new Plant(resolved, ModelFactors.NOMINAL);
+        return new Plant(resolved, ModelFactors.of(resolved.learned()));
     }
 
     /** @return the models at these factors for this car */

@@ -5,9 +5,11 @@ import headertank.app.car.CarLine;
 import headertank.app.car.CarSearch;
 import headertank.app.car.Cars;
 import headertank.app.car.CustomerLine;
+import headertank.app.form.FormKeys.Sent;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -59,17 +61,15 @@ class IntakePages {
             faults.rejectValue("newCustomerName", "customer.name.missing");
         }
         CarForm form = sent.customerId() == null ? sent : sent.withCustomer(sent.customerId());
-        LookAlikes.Found found = lookAlikes.of(sent);
-        // Asked after the look, so that what the same form has just made at the same moment is not taken for another
-        // car.
-        LookAlikes.Found alike = cars.isSent(form, key) ? LookAlikes.Found.NOTHING : found;
-        if (faults.hasErrors() || alike.isMoreThan(warned)) {
+        Sent<LookAlikes.Found> added = faults.hasErrors()
+                ? new Sent<>(Optional.empty(), Optional.of(lookAlikes.of(sent)))
+                : cars.addCar(form, key, () -> Optional.of(lookAlikes.of(sent)).filter(f -> f.isMoreThan(warned)));
+        if (added.inTheWay().isPresent()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-            return page(model, sent, "", alike);
+            return page(model, sent, "", added.inTheWay().get());
         }
-        long id = cars.addCar(form, key);
         redirect.addFlashAttribute("done", "car.added");
-        return "redirect:/cars/" + id + "/spec";
+        return "redirect:/cars/" + added.id().orElseThrow() + "/spec";
     }
 
     private String page(Model model, CarForm form, String q, LookAlikes.Found alike) {

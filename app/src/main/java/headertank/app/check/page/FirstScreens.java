@@ -26,6 +26,7 @@ import headertank.calc.carspec.BuildField;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
@@ -221,11 +222,22 @@ class FirstScreens {
                                 only(revisions.byId(base.revisionId()).spec(), duty),
                                 only(revisions.byId(check.line().revisionId()).spec(), duty))
                         .stream())
-                .flatMap(d -> d.effects().stream())
+                .flatMap(d -> d.parts().stream())
                 .sorted((a, b) -> Double.compare(Math.abs(b.shareK()), Math.abs(a.shareK())))
                 .limit(MOST_ACTIONS)
-                .map(e -> new Cost(e.line().label(), e.line().before(), e.line().after(), shown.difference(e.shareK())))
+                .map(p -> new Cost(p.label(), detail(p.lines(), shown), shown.difference(p.shareK())))
                 .toList();
+    }
+
+    /** What became of the only field, else which fields changed. */
+    private static String detail(List<Differences.Line> lines, FigureText shown) {
+        if (lines.size() != 1) {
+            return lines.stream().map(Differences.Line::label).collect(Collectors.joining(", "));
+        }
+        Differences.Line only = lines.get(0);
+        String unknown = shown.words("spec.unknown");
+        return (only.before().isEmpty() ? unknown : only.before()) + " \u2192 "
+                + (only.after().isEmpty() ? unknown : only.after());
     }
 
     private static Spec only(Spec spec, DutyResult duty) {
@@ -233,11 +245,11 @@ class FirstScreens {
     }
 
     /**
-     * A change and its degrees.
+     * What changed of a part, and its degrees.
      *
-     * @param before in words, empty when it was unknown
+     * @param detail what became of it
      */
-    record Cost(String what, String before, String after, String degrees) {}
+    record Cost(String what, String detail, String degrees) {}
 
     private static String moved(CheckLine base, DutyResult before, DutyResult now, String signed, FigureText shown) {
         double moved = now.coolantMarginK() - before.coolantMarginK();

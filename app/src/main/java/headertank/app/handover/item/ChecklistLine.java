@@ -9,7 +9,8 @@ import java.util.Optional;
 /**
  * An item as it stands.
  *
- * @param newest what was entered last
+ * @param newest what was entered last; where nothing was, why the shop leaves the item out
+ * @param spared whether the shop leaves it out for the duties of the check, and nobody has entered anything all the same
  * @param expected what a reading is held against
  * @param open faults at this item that nobody has cleared, on whichever check of the car they were found
  * @param dayKnown whether somebody has said how warm the workshop is
@@ -17,6 +18,7 @@ import java.util.Optional;
 public record ChecklistLine(
         CheckItem item,
         Optional<Measurement> newest,
+        boolean spared,
         Optional<Band> expected,
         List<PhotoLine> photos,
         List<CarFault> open,
@@ -53,6 +55,11 @@ public record ChecklistLine(
         return isMissing() || isFault();
     }
 
+    /** Whether nobody is going to look at it, for a reason: it is neither open nor done. */
+    public boolean isLeftOut() {
+        return !isOpen() && newest.get().outcome() == ItemOutcome.NOT_APPLICABLE;
+    }
+
     /** A word for colour and sign on the page. */
     public String state() {
         if (isFault()) {
@@ -65,6 +72,6 @@ public record ChecklistLine(
                 || comparison().filter(ReadingComparison::isOff).isPresent()) {
             return "cleared";
         }
-        return newest.get().outcome() == ItemOutcome.NOT_APPLICABLE ? "left-out" : "right";
+        return isLeftOut() ? "left-out" : "right";
     }
 }

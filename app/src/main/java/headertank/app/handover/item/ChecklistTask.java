@@ -21,9 +21,12 @@ import headertank.calc.choice.PumpDrive;
 import headertank.calc.choice.ThermostatFitting;
 import headertank.calc.choice.YesNo;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -88,6 +91,22 @@ public enum ChecklistTask {
     LEAKS_HOT(HOT, null, null, f -> true, HOT_SYSTEM, BURN),
     LEVEL_AFTER(AFTER, null, null, f -> true, HOT_SYSTEM);
 
+    /**
+     * What a shop may leave out for a duty: where nothing boils over, burns, stands still or shows a wrong gauge because nobody has
+     * looked (modelling choice). A technician who leaves any item out of one list says why.
+     */
+    private static final Set<ChecklistTask> MAY_BE_LEFT_OUT = Collections.unmodifiableSet(EnumSet.of(
+            SHROUD_FLAPS,
+            FAN_SENSOR,
+            DUCT,
+            HOOD_VENT,
+            FRONT_COOLERS,
+            THERMOSTAT_OPENS,
+            GAUGE_AT_FAN_START,
+            FAN_RUNNING_CURRENT,
+            CORE_DROP,
+            VOLTAGE));
+
     private final WarmUpStage stage;
     private final MeasuredQuantity quantity;
     private final BuildField field;
@@ -107,7 +126,7 @@ public enum ChecklistTask {
         this.cautions = List.of(cautions);
     }
 
-    WarmUpStage stage() {
+    public WarmUpStage stage() {
         return stage;
     }
 
@@ -128,16 +147,23 @@ public enum ChecklistTask {
         return cautions;
     }
 
+    /** Whether the owner may leave it out for a duty; everything else is always asked. */
+    public boolean mayBeLeftOut() {
+        return MAY_BE_LEFT_OUT.contains(this);
+    }
+
+    /** The item with this stored name. */
+    public static Optional<ChecklistTask> of(String key) {
+        return Arrays.stream(values()).filter(t -> t.key().equals(key)).findFirst();
+    }
+
     /** What is measured at the item with this stored name. */
     public static Optional<MeasuredQuantity> quantityOf(String key) {
-        return Arrays.stream(values())
-                .filter(t -> t.key().equals(key))
-                .findFirst()
-                .flatMap(ChecklistTask::quantity);
+        return of(key).flatMap(ChecklistTask::quantity);
     }
 
     /** Stable name, as stored. */
-    String key() {
+    public String key() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -6,6 +6,7 @@ import headertank.app.check.stored.CheckResult.FlagLine;
 import headertank.app.gate.CarFault;
 import headertank.app.handover.Handover;
 import headertank.app.handover.item.CheckItem;
+import headertank.app.handover.item.ChecklistLine;
 import headertank.app.handover.item.ChecklistTask;
 import headertank.app.handover.item.MeasuredQuantity;
 import headertank.app.handover.item.ReadingComparison;
@@ -13,7 +14,6 @@ import headertank.app.shop.Shops;
 import headertank.app.unit.Units;
 import headertank.calc.result.IdleExpectation.Band;
 import java.util.List;
-import java.util.UUID;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
@@ -21,6 +21,8 @@ import org.springframework.stereotype.Component;
 /** How items and readings are put into words, in the shop's units. */
 @Component("handoverText")
 public class HandoverText {
+
+    private static final String DOTS = "…";
 
     private final MessageSource messages;
     private final ShopFigures figures;
@@ -49,6 +51,21 @@ public class HandoverText {
         return text(item.textKey() + part, named);
     }
 
+    /** How many items are open, done and left out, and all of them. */
+    public String progress(Handover list) {
+        return text(
+                "handover.progress",
+                list.open().size(),
+                list.done().size(),
+                list.leftOut().size(),
+                list.lines().size());
+    }
+
+    /** Name of an item of whichever car: where a car has its figure there are dots. */
+    public String name(ChecklistTask task) {
+        return text("handover.item." + task.key(), DOTS);
+    }
+
     /** Where a fault was found: its item, whether or not the list still has it. */
     public String place(Handover list, CarFault fault) {
         return fault.item().isEmpty()
@@ -57,7 +74,7 @@ public class HandoverText {
                         .map(l -> title(l.item()))
                         .orElseGet(() -> messages.getMessage(
                                 "handover.item." + fault.item(),
-                                new Object[] {""},
+                                new Object[] {DOTS},
                                 fault.item(),
                                 LocaleContextHolder.getLocale()));
     }
@@ -80,8 +97,11 @@ public class HandoverText {
         return figures.label(item.field());
     }
 
-    public List<String> cautions(CheckItem item) {
-        return item.cautions().stream()
+    /** What to look out for in these items, each caution once. */
+    public List<String> cautions(List<ChecklistLine> lines) {
+        return lines.stream()
+                .flatMap(line -> line.item().cautions().stream())
+                .distinct()
                 .map(c -> text("handover.caution." + c.name()))
                 .toList();
     }
@@ -109,11 +129,6 @@ public class HandoverText {
             case CURRENT -> shown.current(si);
             default -> Units.show(si, quantity.dimension(), shops.current().unitSystem());
         };
-    }
-
-    /** A key for one entry of one form. */
-    public UUID newKey() {
-        return UUID.randomUUID();
     }
 
     /** A difference of two readings, with its sign. */

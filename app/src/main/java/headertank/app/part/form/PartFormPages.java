@@ -1,6 +1,7 @@
 package headertank.app.part.form;
 
 import headertank.app.field.FieldValues;
+import headertank.app.form.FormKeys.Sent;
 import headertank.app.part.Catalogue;
 import headertank.app.part.PartKind;
 import headertank.app.part.PartLine;
@@ -60,20 +61,19 @@ class PartFormPages {
         PartForm form = PartForm.sent(sent);
         PartReader.Reading reading = reader.read(form, FieldValues.none());
         Map<String, String> faults = new HashMap<>(reading.faults());
-        Optional<String> isTaken = taken.fault(form, null);
-        // Asked after the look, so that what the same form has just made at the same moment is not taken for another
-        // part.
-        if (!faults.isEmpty() || !parts.isSent(reading.content().orElseThrow(), key)) {
-            isTaken.ifPresent(fault -> faults.putIfAbsent("name", fault));
-        }
         if (faults.isEmpty()) {
             try {
-                long id = parts.add(reading.content().orElseThrow(), key);
-                redirect.addFlashAttribute("done", "part.added");
-                return "redirect:/parts/" + id;
+                Sent<String> added = parts.add(reading.content().orElseThrow(), key, () -> taken.fault(form, null));
+                if (added.id().isPresent()) {
+                    redirect.addFlashAttribute("done", "part.added");
+                    return "redirect:/parts/" + added.id().get();
+                }
+                faults.put("name", added.inTheWay().orElseThrow());
             } catch (DataIntegrityViolationException justNow) {
                 faults.put("name", taken.sentence());
             }
+        } else {
+            taken.fault(form, null).ifPresent(fault -> faults.putIfAbsent("name", fault));
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         return page(model, null, form, faults, Map.of());

@@ -15,11 +15,14 @@ import headertank.calc.carspec.BuildField;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -31,6 +34,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 class HandoverJourneyIT {
 
     private static final int TARGET_PX = 56;
+    private static final double TENTH_OF_A_PHONE_PX = 84.4;
 
     @LocalServerPort
     int port;
@@ -77,6 +81,7 @@ class HandoverJourneyIT {
             browser.find("#item-belt-run input[type=file]").sendKeys(photo.toString());
             browser.find("#item-belt-run input[name=caption]").sendKeys("Belt from the front");
             browser.tap("#item-belt-run .ho-photo button");
+            browser.tap("#item-leaks-hot .ho-more summary");
             browser.find("#item-leaks-hot textarea").sendKeys("only typed");
             browser.waitUntil(() -> bar(browser).contains("Waiting to send: 3"));
             assertThat(browser.find("#item-hoses").getText()).contains("waiting to be sent");
@@ -91,11 +96,98 @@ class HandoverJourneyIT {
             assertThat(browser.find("#item-belt-run img").getAttribute("alt")).isEqualTo("Belt from the front");
             assertThat(browser.find("#item-leaks-hot textarea").getAttribute("value"))
                     .isEqualTo("only typed");
-            assertThat(browser.find(".ho-progress").getText()).startsWith("2 of ");
+            assertThat(browser.find(".ho-progress").getText()).contains(", 2 done, ");
             browser.open(list);
-            assertThat(browser.find(".ho-progress").getText()).startsWith("2 of ");
+            assertThat(browser.find(".ho-progress").getText()).contains(", 2 done, ");
             assertThat(rows("measurement")).isEqualTo(2);
         }
+    }
+
+    @Test
+    void theNextOpenItemIsOneTapAwayAndSoIsTheDecision() {
+        try (Browser browser = Browser.at(port)) {
+            browser.signIn(login, People.PASSWORD);
+            browser.width(390).touch().open("/checks/" + check + "/handover");
+            assertThat(browser.all(".ho-stage > .ho-caution").stream()
+                            .map(WebElement::getText)
+                            .toList())
+                    .isNotEmpty();
+            for (WebElement stage : browser.all(".ho-stage")) {
+                assertThat(stage.findElements(By.cssSelector(".ho-caution")).stream()
+                                .map(WebElement::getText)
+                                .toList())
+                        .doesNotHaveDuplicates();
+            }
+            for (String item : List.of("hoses", "cap-test")) {
+                List<WebElement> two = browser.all("#item-" + item + " .ho-line .ho-two button");
+                assertThat(two).hasSize(2).allSatisfy(b -> assertThat(b.isDisplayed())
+                        .isTrue());
+                assertThat(two.get(0).getLocation().getY())
+                        .isEqualTo(two.get(1).getLocation().getY());
+            }
+            assertThat(browser.find("#item-cap-test .ho-line input[name=value]").isDisplayed())
+                    .isTrue();
+
+            List<String> open = browser.all(".ho-item[data-open=true]").stream()
+                    .map(e -> e.getAttribute("id"))
+                    .toList();
+            List<String> visited = new ArrayList<>();
+            for (int i = 0; i < open.size(); i++) {
+                visited.add(nextItem(browser));
+                assertThat(heightOfTheBar(browser)).isLessThanOrEqualTo(TENTH_OF_A_PHONE_PX);
+            }
+            assertThat(visited).as("one tap for each").isEqualTo(open);
+            assertThat(nextItem(browser)).as("and round again").isEqualTo(open.get(0));
+            browser.tap("#" + open.get(1) + " button[value=FAULT]");
+            assertThat(browser.focused().getAttribute("id"))
+                    .as("a fault needs words")
+                    .isEqualTo(open.get(1).replace("item-", "note-"));
+            assertThat(rows("measurement")).isZero();
+            browser.tap(".ho-bar a:last-child");
+            browser.waitUntil(() -> browser.path().endsWith("/handover/decision"));
+        }
+    }
+
+    @Test
+    void theCountsInTheBarAddUpWhileThePageIsWorkedOn() {
+        try (Browser browser = Browser.at(port)) {
+            browser.signIn(login, People.PASSWORD);
+            browser.width(390).touch().open("/checks/" + check + "/handover");
+            int all = browser.all(".ho-item").size();
+            assertThat(counts(browser)).containsExactly(all, 0, 0, all);
+            browser.tap("#item-hoses button[value=DONE]");
+            browser.tap("#item-bleed .ho-more summary");
+            browser.find("#note-bleed").sendKeys("done yesterday");
+            browser.tap("#item-bleed button[value=NOT_APPLICABLE]");
+            browser.waitUntil(() -> counts(browser).equals(List.of(all - 2, 1, 1, all)));
+            assertThat(browser.find("#item-hoses").getText()).contains("✓ entered");
+            assertThat(browser.find("#item-bleed").getText()).contains("left out", "done yesterday");
+            browser.find("#value-cap-test").sendKeys("0.9 bar");
+            browser.tap("#item-cap-test button[value=MEASURED]");
+            browser.waitUntil(() -> browser.find("#item-cap-test").getText().contains("✕ fault"));
+            assertThat(counts(browser)).containsExactly(all - 2, 1, 1, all);
+            browser.open("/checks/" + check + "/handover");
+            assertThat(counts(browser)).containsExactly(all - 2, 1, 1, all);
+        }
+    }
+
+    /** Open, done, left out, all. */
+    private static List<Integer> counts(Browser browser) {
+        return Pattern.compile("\\d+")
+                .matcher(browser.find(".ho-progress").getText())
+                .results()
+                .map(n -> Integer.valueOf(n.group()))
+                .toList();
+    }
+
+    private static double heightOfTheBar(Browser browser) {
+        return browser.find(".ho-bar").getSize().getHeight();
+    }
+
+    /** Where the way to the next open item leads. */
+    private static String nextItem(Browser browser) {
+        browser.find("#ho-next").click();
+        return (String) browser.script("return document.activeElement.closest('.ho-item').id");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package headertank.calc.judged;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Learned;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.YesNo;
 import headertank.calc.duty.Duty;
@@ -13,6 +14,8 @@ import headertank.calc.rating.PointRater;
 import headertank.calc.result.PointRating;
 import headertank.calc.uncertainty.ModelSpread;
 import headertank.calc.uncertainty.Sampling;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.UnaryOperator;
 import org.hipparchus.util.FastMath;
 
@@ -30,7 +33,7 @@ import org.hipparchus.util.FastMath;
  * that {@link OilBalance} is careful from, stays with a chance of 0.05. Where hardly a sampled car agrees, the evidence and the build
  * contradict each other and the evidence is left out.
  */
-public final class Evidence {
+final class Censored {
 
     /** Evidence that fewer sampled cars than this agree with is left out [-]; modelling choice. */
     static final double LEAST_SHARE = 0.02;
@@ -49,7 +52,7 @@ public final class Evidence {
     private final Resolved car;
     private final ModelSpread spread;
 
-    private Evidence(Resolved car) {
+    private Censored(Resolved car) {
         this.car = car;
         PointRating hill = PointRater.rate(Plant.of(car), DUTY.point("hill"));
         this.spread = ModelSpread.of(car, hill);
@@ -57,7 +60,18 @@ public final class Evidence {
 
     /** @return whether anything of the kind is known of this car */
     private static boolean isKnown(Resolved car) {
-        return car.is(BuildField.AS_BUILT, YesNo.YES) || car.has(BuildField.NOT_HOT_DAY);
+        return car.is(BuildField.AS_BUILT, YesNo.YES) || !notHot(car).isEmpty();
+    }
+
+    /** What the owner said with the car, and what was learned since. */
+    private static List<Learned.NotHot> notHot(Resolved car) {
+        List<Learned.NotHot> all = new ArrayList<>(car.learned().notHot());
+        if (car.has(BuildField.NOT_HOT_DAY)) {
+            all.add(new Learned.NotHot(
+                    car.value(BuildField.NOT_HOT_DAY),
+                    car.has(BuildField.NOT_HOT_SUMMERS) ? car.value(BuildField.NOT_HOT_SUMMERS) : 1));
+        }
+        return all;
     }
 
     /**
@@ -66,11 +80,11 @@ public final class Evidence {
      * @param seed seed of the samples
      * @return sampled cars that agree with what is known of it
      */
-    public static Sampling sampling(Resolved car, int samples, long seed) {
+    static Sampling sampling(Resolved car, int samples, long seed) {
         if (!isKnown(car)) {
             return new Sampling(car, samples, seed);
         }
-        Evidence evidence = new Evidence(car);
+        Censored evidence = new Censored(car);
         Sampling kept = null;
         int tried = 0;
         for (int round = 0; round < ROUNDS && (kept == null || 2 * kept.size() < samples); round++) {
@@ -84,11 +98,9 @@ public final class Evidence {
 
     private double weight(Sampling.SampledCar sampled) {
         double weight = 1;
-        if (car.has(BuildField.NOT_HOT_DAY)) {
-            double day = car.value(BuildField.NOT_HOT_DAY);
-            double summers = car.has(BuildField.NOT_HOT_SUMMERS) ? car.value(BuildField.NOT_HOT_SUMMERS) : 1;
-            if (margins(sampled, r -> r.with(BuildField.AMBIENT, day))[COOLANT] < -NOTICED_K) {
-                weight *= FastMath.pow(NOT_MET_IN_A_SUMMER, summers);
+        for (Learned.NotHot known : notHot(car)) {
+            if (margins(sampled, r -> r.with(BuildField.AMBIENT, known.upToK()))[COOLANT] < -NOTICED_K) {
+                weight *= FastMath.pow(NOT_MET_IN_A_SUMMER, known.summers());
             }
         }
         if (car.is(BuildField.AS_BUILT, YesNo.YES)) {
