@@ -46,11 +46,17 @@ public record IncidentComparison(
      *
      * @param shareK its share in the change of margin, negative when it cost margin [K]
      * @param aloneK its effect alone on the car before [K]
-     * @param lastK its effect as the last of all changes [K]
+     * @param undoneK margin that undoing it alone gains [K]
      * @param isWeather whether it is the air of the day rather than a part of the car
      */
     public record ChangeLine(
-            String label, String before, String after, double shareK, double aloneK, double lastK, boolean isWeather) {}
+            String label,
+            String before,
+            String after,
+            double shareK,
+            double aloneK,
+            double undoneK,
+            boolean isWeather) {}
 
     /** Change of margin by everything that changed [K]; negative when it cost margin. */
     public double changeK() {

@@ -138,7 +138,7 @@ class SinceLastGood {
                     words.carClass(after.build().carClass()),
                     e.shareK(),
                     e.aloneK(),
-                    e.lastK(),
+                    e.undoneK(),
                     false);
         }
         FieldChange f = change.field().get();
@@ -148,7 +148,7 @@ class SinceLastGood {
                 entry(f.field(), f.after(), after),
                 e.shareK(),
                 e.aloneK(),
-                e.lastK(),
+                e.undoneK(),
                 isWeather);
     }
 
