@@ -34,6 +34,7 @@ import headertank.calc.result.CoolingCurves;
 import headertank.calc.result.HottestDay;
 import headertank.calc.result.IdleExpectation;
 import headertank.calc.result.Improvement;
+import headertank.calc.result.Plan;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
 import headertank.calc.result.SlowCoolant;
@@ -284,9 +285,7 @@ public final class Rater {
             outcomes.add(outcome);
         }
         if (samples > 0) {
-            List<Double> turns =
-                    policies.stream().flatMap(p -> p.turns().stream()).toList();
-            Samples sampling = new Samples(samples, most, turns, SEED);
+            Samples sampling = new Samples(samples, most, turns(), SEED);
             outcomes.replaceAll(o -> DutyRater.sampled(resolved, o, sampling));
         }
         List<DutyVerdict> verdicts =
@@ -520,6 +519,24 @@ public final class Rater {
      */
     public List<WorthMeasuring> worthMeasuring(Build build, Duty duty) {
         return new NextToMeasure((b, point) -> at(b, point).coolantMarginK()).of(resolve(build), duty);
+    }
+
+    /**
+     * @param build what is known of the car
+     * @param improvementId of an {@link Improvement} of a rating
+     * @return the improvement as values of fields; empty when there is no such improvement or the car has no use for it
+     */
+    public Optional<Plan> plan(Build build, String improvementId) {
+        return Advice.plan(resolve(build), improvementId);
+    }
+
+    /** @return probabilities of passing the coolant limit at which a verdict of these policies may turn, the smallest first */
+    public List<Double> turns() {
+        return policies.stream()
+                .flatMap(p -> p.turns().stream())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** @return the curves of a car about one of its steady states */
