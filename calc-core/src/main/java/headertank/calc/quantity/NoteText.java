@@ -14,7 +14,8 @@ public enum NoteText implements MessageCode {
     LOUVRES_OF_ANOTHER_GEOMETRY(0),
     LOUVRE_AIR_BEYOND_MEASURED(0),
     PLAIN_FINS_NOT_LAMINAR(0),
-    CORE_DEPTH_BEYOND_MEASURED(1);
+    CORE_DEPTH_BEYOND_MEASURED(1),
+    CORE_UNLIKE_ITS_CLASS(3);
 
     private final int arguments;
 

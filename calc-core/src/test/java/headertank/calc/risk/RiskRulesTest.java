@@ -175,6 +175,59 @@ class RiskRulesTest {
                         RuleText.IMPOSSIBLE_FAN_CLAIM_GAIN_AT_POSSIBLE.with());
     }
 
+    /** What the rating assumed, or somebody guessed, proves nothing against what a fan is said to deliver. */
+    @Test
+    void anAssumedOrGuessedCurrentMakesNoFanClaimImpossible() {
+        Build.Builder claimed = Builds.drift()
+                .change()
+                .set(BuildField.FAN_DIAMETER, Stated.measured(0.40))
+                .set(BuildField.FAN_FLOW, Stated.advertised(1.6));
+        for (Build.Builder car : List.of(
+                claimed.build().change().unknown(BuildField.FAN_CURRENT),
+                claimed.build().change().set(BuildField.FAN_CURRENT, Stated.guessed(25)),
+                claimed.build()
+                        .change()
+                        .set(BuildField.FAN_CURRENT, Stated.measured(25))
+                        .set(BuildField.FAN_DIAMETER, Stated.guessed(0.40)),
+                claimed.build()
+                        .change()
+                        .set(BuildField.FAN_CURRENT, Stated.measured(25))
+                        .unknown(BuildField.FAN_DIAMETER))) {
+            Flag f = flagged("impossible-fan-claim", car);
+            assertThat(f.weight()).isEqualTo(Flag.Weight.REMARK);
+            assertThat(f.title()).isEqualTo(RuleText.IMPOSSIBLE_FAN_CLAIM_UNPROVEN_TITLE.with());
+            assertThat(f.consequences())
+                    .extracting(c -> c.what().code())
+                    .doesNotContain(RuleText.IMPOSSIBLE_FAN_CLAIM_ELECTRIC_POWER.code());
+            double least = value(f, RuleText.IMPOSSIBLE_FAN_CLAIM_LEAST_CURRENT);
+            Build enough = car.build();
+            double d = RATER.resolve(enough).value(BuildField.FAN_DIAMETER);
+            Build.Builder vouched = enough.change().set(BuildField.FAN_DIAMETER, Stated.measured(d));
+            assertThat(find("impossible-fan-claim", vouched.set(BuildField.FAN_CURRENT, Stated.measured(0.98 * least)))
+                            .orElseThrow()
+                            .weight())
+                    .isEqualTo(Flag.Weight.CONDITION);
+            assertThat(find("impossible-fan-claim", vouched.set(BuildField.FAN_CURRENT, Stated.measured(1.02 * least)))
+                            .orElseThrow()
+                            .weight())
+                    .isEqualTo(Flag.Weight.REMARK);
+        }
+    }
+
+    @Test
+    void aMeasuredFlowThatCannotBeIsFlaggedLikeAnAdvertisedOne() {
+        Build.Builder measured = Builds.drift()
+                .change()
+                .set(BuildField.FAN_DIAMETER, Stated.measured(0.40))
+                .set(BuildField.FAN_CURRENT, Stated.measured(25))
+                .set(BuildField.FAN_FLOW, Stated.measured(1.89));
+        Flag f = flagged("impossible-fan-claim", measured);
+        assertThat(f.weight()).isEqualTo(Flag.Weight.CONDITION);
+        assertThat(f.title()).isEqualTo(RuleText.IMPOSSIBLE_FAN_CLAIM_MEASURED_TITLE.with());
+        assertThat(f.caution().isEmpty()).isFalse();
+        absent("impossible-fan-claim", measured.set(BuildField.FAN_FLOW, Stated.measured(1.38)));
+    }
+
     @Test
     void fanSetBelowThermostat() {
         Build.Builder low = Builds.road()
