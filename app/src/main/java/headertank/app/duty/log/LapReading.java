@@ -77,11 +77,11 @@ final class LapReading {
             return;
         }
         List<Chosen> columns = List.of(speed.orElseThrow(), engine.orElseThrow(), load.orElseThrow());
-        List<Range> allowed = List.of(
-                SPEED_M_PER_S, Range.of(0, MOST_SHARE * ratedRadPerS), Range.of(-STRAY, 1 + STRAY));
+        List<Range> allowed =
+                List.of(SPEED_M_PER_S, Range.of(0, MOST_SHARE * ratedRadPerS), Range.of(-STRAY, 1 + STRAY));
         Lap lap = new Lap(longest(summary.stretches()), columns, allowed, meaning, ratedRadPerS);
-        LogReader.Tally tally = LogReader.read(
-                log, new LogMapping(mapping.orElseThrow().time(), columns), LogLimits.USUAL, lap::take);
+        LogReader.Tally tally =
+                LogReader.read(log, new LogMapping(mapping.orElseThrow().time(), columns), LogLimits.USUAL, lap::take);
         leftOut = tally.badRows() + Arrays.stream(lap.odd).sum();
         for (int i = 0; i < columns.size(); i++) {
             if (lap.odd[i] > MOST_ODD * tally.rows()) {
@@ -103,8 +103,8 @@ final class LapReading {
                     .limit(30)
                     .map(h -> h.text())
                     .collect(Collectors.joining(", "));
-            faults.add(new DutyFault(
-                    0, words.say("duties.log." + what), "", words.say("duties.log.headings", headings)));
+            faults.add(
+                    new DutyFault(0, words.say("duties.log." + what), "", words.say("duties.log.headings", headings)));
         }
     }
 

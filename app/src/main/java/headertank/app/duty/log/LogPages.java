@@ -147,9 +147,8 @@ class LogPages {
 
     /** The form with the log as text, so that it need not be sent again, unless it is too long for a page. */
     private static LogForm carriedBack(LogForm sent, boolean isFile, LogSource log, Model model) throws IOException {
-        Optional<String> text = isFile
-                ? log.text(LONGEST_BACK)
-                : Optional.of(sent.log()).filter(t -> t.length() <= LONGEST_BACK);
+        Optional<String> text =
+                isFile ? log.text(LONGEST_BACK) : Optional.of(sent.log()).filter(t -> t.length() <= LONGEST_BACK);
         model.addAttribute("tooLongBack", text.isEmpty());
         return sent.with(text.orElse(""));
     }

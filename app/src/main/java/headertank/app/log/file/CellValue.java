@@ -16,13 +16,35 @@ public final class CellValue {
     public static final double BAD = Double.POSITIVE_INFINITY;
 
     private static final Set<String> NOTHING = Set.of(
-            "-", "--", "---", "n/a", "#n/a", "na", "nan", "-nan", "null", "none", "nil", "n.a.", "k.a.", "?", ".", "void",
-            "missing", "#wert!", "#value!", "inf", "-inf", "+inf", "infinity", "-infinity");
+            "-",
+            "--",
+            "---",
+            "n/a",
+            "#n/a",
+            "na",
+            "nan",
+            "-nan",
+            "null",
+            "none",
+            "nil",
+            "n.a.",
+            "k.a.",
+            "?",
+            ".",
+            "void",
+            "missing",
+            "#wert!",
+            "#value!",
+            "inf",
+            "-inf",
+            "+inf",
+            "infinity",
+            "-infinity");
     private static final Set<String> ON = Set.of("on", "true", "yes", "an", "ein", "ja", "wahr", "active", "aktiv");
-    private static final Set<String> OFF =
-            Set.of("off", "false", "no", "aus", "nein", "falsch", "inactive", "inaktiv");
+    private static final Set<String> OFF = Set.of("off", "false", "no", "aus", "nein", "falsch", "inactive", "inaktiv");
 
-    private static final Pattern WITH_UNIT = Pattern.compile("([+-]?[\\d.,]+(?:[eE][+-]?\\d+)?)\\s*([^\\d\\s+.,-].{0,11})");
+    private static final Pattern WITH_UNIT =
+            Pattern.compile("([+-]?[\\d.,]+(?:[eE][+-]?\\d+)?)\\s*([^\\d\\s+.,-].{0,11})");
     private static final Pattern PLAIN = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
     private static final Pattern GROUPS = Pattern.compile("[+-]?\\d{1,3}([.,'])\\d{3}(\\1\\d{3})*([.,]\\d*)?");
 
@@ -82,7 +104,9 @@ public final class CellValue {
     }
 
     private static double slow(String cell, boolean commaGroups) {
-        String s = cell.replace('\u2212', '-').replaceAll("[\\u00a0\\u2009\\u202f]", "").strip();
+        String s = cell.replace('\u2212', '-')
+                .replaceAll("[\\u00a0\\u2009\\u202f]", "")
+                .strip();
         String word = s.toLowerCase(Locale.ROOT);
         if (word.isEmpty() || NOTHING.contains(word)) {
             return NONE;

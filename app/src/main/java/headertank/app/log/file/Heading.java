@@ -107,7 +107,8 @@ public record Heading(String text, String words, String name, String unit, From 
         long told = cells.stream().filter(c -> !c.isBlank()).count();
         long units = cells.stream()
                 .map(c -> c.replaceAll("[\\[\\](){}<>]", "").strip())
-                .filter(c -> !c.isEmpty() && (Scaling.isUnit(c) || Arrays.asList("-", "°", "deg").contains(c)))
+                .filter(c -> !c.isEmpty()
+                        && (Scaling.isUnit(c) || Arrays.asList("-", "°", "deg").contains(c)))
                 .count();
         return told > 0 && 2 * units >= told;
     }

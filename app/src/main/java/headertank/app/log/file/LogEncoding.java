@@ -76,9 +76,8 @@ record LogEncoding(Charset charset, int mark) {
         if (zeros[0] > 0.7 * pairs && zeros[1] < 0.1 * pairs) {
             return StandardCharsets.UTF_16BE;
         }
-        CoderResult read = StandardCharsets.UTF_8
-                .newDecoder()
-                .decode(ByteBuffer.wrap(b), CharBuffer.allocate(b.length), false);
+        CoderResult read =
+                StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(b), CharBuffer.allocate(b.length), false);
         return read.isError() ? LATIN : StandardCharsets.UTF_8;
     }
 }

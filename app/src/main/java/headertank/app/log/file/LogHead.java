@@ -182,12 +182,13 @@ public record LogHead(
     private record Layout(char separator, List<List<String>> table, int first, int width, double alike) {
 
         static Layout of(List<String> lines, char separator) {
-            List<List<String>> table = lines.stream()
-                    .map(l -> LogHead.cells(l, separator))
-                    .toList();
+            List<List<String>> table =
+                    lines.stream().map(l -> LogHead.cells(l, separator)).toList();
             int[] widths = new int[table.size()];
             for (int i = 0; i < widths.length; i++) {
-                widths[i] = isComment(lines.get(i)) || !isRow(table.get(i)) ? 0 : table.get(i).size();
+                widths[i] = isComment(lines.get(i)) || !isRow(table.get(i))
+                        ? 0
+                        : table.get(i).size();
             }
             int width = mostOften(widths);
             int first = -1;
@@ -248,7 +249,10 @@ public record LogHead(
                 }
                 seen++;
                 boolean wide = filled <= width && (filled >= width - 1 || cells.size() == width);
-                long words = cells.stream().filter(c -> c.matches("(?s).*\\p{L}.*")).distinct().count();
+                long words = cells.stream()
+                        .filter(c -> c.matches("(?s).*\\p{L}.*"))
+                        .distinct()
+                        .count();
                 boolean names = words >= 0.5 * filled && !Heading.areUnits(cells);
                 if (wide && names && words > bestWords) {
                     best = i;

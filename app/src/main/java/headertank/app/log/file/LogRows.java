@@ -92,8 +92,20 @@ public final class LogRows implements Closeable {
             return false;
         }
         for (int i = 0; i < headings.size() && i < row.count; i++) {
-            String cell = text(i);
-            if (!cell.isEmpty() && !cell.equals(headings.get(i).text())) {
+            if (row.from[i] < row.to[i] && !isText(i, headings.get(i).text())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean isText(int column, String text) {
+        int n = row.to[column] - row.from[column];
+        if (n != text.length()) {
+            return false;
+        }
+        for (int i = 0; i < n; i++) {
+            if (row.text[row.from[column] + i] != text.charAt(i)) {
                 return false;
             }
         }
@@ -105,8 +117,7 @@ public final class LogRows implements Closeable {
         int i = time.index();
         return i >= row.count
                 ? CellValue.NONE
-                : time.writing()
-                        .seconds(row.text, row.from[i], row.to[i], time.secondsPerUnit(), head.commaGroups());
+                : time.writing().seconds(row.text, row.from[i], row.to[i], time.secondsPerUnit(), head.commaGroups());
     }
 
     /** The number in a cell, {@link CellValue#NONE} or {@link CellValue#BAD}. */

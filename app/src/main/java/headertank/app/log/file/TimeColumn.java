@@ -40,9 +40,37 @@ public record TimeColumn(int index, TimeWriting writing, double secondsPerUnit, 
 
     /** Words of columns that are about times but are none of the row's. */
     private static final Set<String> OTHERS = Set.of(
-            "since", "cleared", "mil", "injection", "injector", "injektor", "open", "dwell", "ignition", "pulse", "lap",
-            "fuel", "burn", "reaction", "to", "best", "sector", "split", "distance", "odometer", "index", "row", "count",
-            "counter", "number", "nr", "no", "sample", "frame", "id", "zeile");
+            "since",
+            "cleared",
+            "mil",
+            "injection",
+            "injector",
+            "injektor",
+            "open",
+            "dwell",
+            "ignition",
+            "pulse",
+            "lap",
+            "fuel",
+            "burn",
+            "reaction",
+            "to",
+            "best",
+            "sector",
+            "split",
+            "distance",
+            "odometer",
+            "index",
+            "row",
+            "count",
+            "counter",
+            "number",
+            "nr",
+            "no",
+            "sample",
+            "frame",
+            "id",
+            "zeile");
 
     private static final double EPOCH_S = 6e8;
     private static final double FEW = 0.8;
@@ -92,12 +120,18 @@ public record TimeColumn(int index, TimeWriting writing, double secondsPerUnit, 
     }
 
     private static TimeWriting writing(List<String> cells, boolean commaGroups) {
-        long clocks = cells.stream().filter(c -> TimeWriting.clock(c) != CellValue.BAD).count();
+        long clocks = cells.stream()
+                .filter(c -> TimeWriting.clock(c) != CellValue.BAD)
+                .count();
         if (2 * clocks > cells.size()) {
             return TimeWriting.CLOCK;
         }
-        long days = cells.stream().filter(c -> TimeWriting.date(c, false) != CellValue.BAD).count();
-        long months = cells.stream().filter(c -> TimeWriting.date(c, true) != CellValue.BAD).count();
+        long days = cells.stream()
+                .filter(c -> TimeWriting.date(c, false) != CellValue.BAD)
+                .count();
+        long months = cells.stream()
+                .filter(c -> TimeWriting.date(c, true) != CellValue.BAD)
+                .count();
         boolean halves = cells.stream().anyMatch(c -> c.matches("\\d{1,2}/.*[aApP]\\.?[mM]\\.?"));
         if (2 * Math.max(days, months) > cells.size()) {
             return months > days || halves && months == days ? TimeWriting.DATE_MONTH_FIRST : TimeWriting.DATE;
@@ -119,8 +153,8 @@ public record TimeColumn(int index, TimeWriting writing, double secondsPerUnit, 
             rises += t[i] > t[i - 1] ? 1 : 0;
             falls += t[i] < t[i - 1] ? 1 : 0;
         }
-        boolean named = NAMES.matcher(h.name()).matches() || NAMES.matcher(h.words()).matches()
-                || near(h.name());
+        boolean named =
+                NAMES.matcher(h.name()).matches() || NAMES.matcher(h.words()).matches() || near(h.name());
         boolean other = !named && Arrays.stream(h.words().split(" ")).anyMatch(OTHERS::contains);
         boolean ofDuration = Scaling.find(h.unit(), Dimension.DURATION).isPresent();
         boolean single = t.length == 1 && named;
@@ -146,10 +180,12 @@ public record TimeColumn(int index, TimeWriting writing, double secondsPerUnit, 
         if (writing != TimeWriting.NUMBER) {
             return new TimeColumn(index, writing, 1, "", Why.NAME_AND_UNIT);
         }
-        boolean named = NAMES.matcher(h.name()).matches() || NAMES.matcher(h.words()).matches() || near(h.name());
+        boolean named =
+                NAMES.matcher(h.name()).matches() || NAMES.matcher(h.words()).matches() || near(h.name());
         Optional<Scaling> written = Scaling.find(h.unit(), Dimension.DURATION);
         if (written.isPresent()) {
-            return new TimeColumn(index, writing, written.get().factor(), written.get().symbol(), Why.NAME_AND_UNIT);
+            return new TimeColumn(
+                    index, writing, written.get().factor(), written.get().symbol(), Why.NAME_AND_UNIT);
         }
         double s = unit(t);
         String symbol = Scaling.of(Dimension.DURATION).stream()

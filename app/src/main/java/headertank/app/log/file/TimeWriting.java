@@ -20,13 +20,13 @@ public enum TimeWriting {
 
     private static final Pattern CLOCK_TEXT =
             Pattern.compile("(-?)(?:(\\d{1,3}):)?(\\d{1,3}):(\\d{1,2})(?:[.,:](\\d{1,9}))?\\s*([aApP]\\.?[mM]\\.?)?");
-    private static final Pattern DATE_TEXT = Pattern.compile(
-            "(\\d{1,4})([-/.\\s])\\s*(\\d{1,2}|\\p{L}{3,9})\\.?[-/.\\s]\\s*(\\d{2,4})[T\\s,]+"
+    private static final Pattern DATE_TEXT =
+            Pattern.compile("(\\d{1,4})([-/.\\s])\\s*(\\d{1,2}|\\p{L}{3,9})\\.?[-/.\\s]\\s*(\\d{2,4})[T\\s,]+"
                     + "(\\d{1,2}):(\\d{1,2})(?::(\\d{1,2})(?:[.,:](\\d{1,9}))?)?"
                     + "\\s*([aApP]\\.?[mM]\\.?)?\\s*(Z|UTC|[+-]\\d{2}:?\\d{2})?");
     /** English and German, as far as they differ. */
-    private static final List<String> MONTHS =
-            List.of("jan", "feb", "mar|mae|mär", "apr", "may|mai", "jun", "jul", "aug", "sep", "oct|okt", "nov", "dec|dez");
+    private static final List<String> MONTHS = List.of(
+            "jan", "feb", "mar|mae|mär", "apr", "may|mai", "jun", "jul", "aug", "sep", "oct|okt", "nov", "dec|dez");
 
     private static final double DAY_S = 86_400;
 
@@ -131,6 +131,7 @@ public enum TimeWriting {
     /** Whether a cell looks like a time of day or a date with one. */
     static boolean isTime(String cell) {
         String c = cell.strip();
-        return c.indexOf(':') > 0 && (clock(c) != CellValue.BAD || date(c, false) != CellValue.BAD || date(c, true) != CellValue.BAD);
+        return c.indexOf(':') > 0
+                && (clock(c) != CellValue.BAD || date(c, false) != CellValue.BAD || date(c, true) != CellValue.BAD);
     }
 }

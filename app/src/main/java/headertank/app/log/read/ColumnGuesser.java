@@ -41,7 +41,14 @@ final class ColumnGuesser {
 
     /** What a unit alone may tell, and how much that is worth. */
     private static final Map<LogQuantity, Double> BY_UNIT_ALONE = Map.of(
-            LogQuantity.ENGINE_SPEED, 0.5, LogQuantity.ROAD_SPEED, 0.5, LogQuantity.VOLTAGE, 0.4, LogQuantity.COOLANT, 0.35);
+            LogQuantity.ENGINE_SPEED,
+            0.5,
+            LogQuantity.ROAD_SPEED,
+            0.5,
+            LogQuantity.VOLTAGE,
+            0.4,
+            LogQuantity.COOLANT,
+            0.35);
 
     /** A coolant passes these on its way from cold to hot [K]. */
     private static final double WARM_K = 333;
@@ -54,9 +61,12 @@ final class ColumnGuesser {
         boolean american = isAmerican(head);
         List<ColumnGuess> all = new ArrayList<>();
         for (ColumnTally tally : tallies) {
-            if (tally.readings() > 0 && !tally.isText() && !Positions.isPosition(head.headings().get(tally.column()))) {
+            if (tally.readings() > 0
+                    && !tally.isText()
+                    && !Positions.isPosition(head.headings().get(tally.column()))) {
                 for (LogQuantity q : LogQuantity.values()) {
-                    guess(q, head.headings().get(tally.column()), tally, american).ifPresent(all::add);
+                    guess(q, head.headings().get(tally.column()), tally, american)
+                            .ifPresent(all::add);
                 }
             }
         }
@@ -162,7 +172,8 @@ final class ColumnGuesser {
         }
         if (most <= ofHundred) {
             boolean sure = most > 2 && !tally.isWhole();
-            return new Unit(bySymbol("%", q.dimension()), sure ? Why.UNIT_VALUES : Why.UNIT_ASSUMED, sure ? 0.95 : 0.85);
+            return new Unit(
+                    bySymbol("%", q.dimension()), sure ? Why.UNIT_VALUES : Why.UNIT_ASSUMED, sure ? 0.95 : 0.85);
         }
         return most <= 255
                 ? new Unit(bySymbol("of 255", q.dimension()), Why.UNIT_VALUES, 0.9)
@@ -193,7 +204,8 @@ final class ColumnGuesser {
         double factor = 1;
         if (!inside(q, unit, tally)) {
             why.add(new Reason(Why.RANGE_ODD, ""));
-            boolean none = unit.toSi(tally.greatest()) < q.usual().min() || unit.toSi(tally.least()) > q.usual().max();
+            boolean none = unit.toSi(tally.greatest()) < q.usual().min()
+                    || unit.toSi(tally.least()) > q.usual().max();
             factor *= none ? 0.3 : 0.75;
         }
         if (tally.usualSlope() * unit.factor() > q.fastestPerS()) {

@@ -28,9 +28,39 @@ final class ColumnNames {
 
     /** Words that say nothing of the quantity. */
     private static final Set<String> FILLERS = Set.of(
-            "the", "sensor", "value", "actual", "ist", "istwert", "reading", "channel", "ecu", "obd", "of", "raw", "filtered",
-            "avg", "mean", "corrected", "1", "a", "s1", "bank1", "b1", "signal", "data", "position", "pos", "rate", "current",
-            "wert", "stellung", "gps", "can", "engine", "motor");
+            "the",
+            "sensor",
+            "value",
+            "actual",
+            "ist",
+            "istwert",
+            "reading",
+            "channel",
+            "ecu",
+            "obd",
+            "of",
+            "raw",
+            "filtered",
+            "avg",
+            "mean",
+            "corrected",
+            "1",
+            "a",
+            "s1",
+            "bank1",
+            "b1",
+            "signal",
+            "data",
+            "position",
+            "pos",
+            "rate",
+            "current",
+            "wert",
+            "stellung",
+            "gps",
+            "can",
+            "engine",
+            "motor");
 
     /** A name this short is only found as it is. */
     private static final int SHORT = 5;
@@ -80,7 +110,8 @@ final class ColumnNames {
             return NONE;
         }
         long strangers = rest.stream().filter(w -> !FILLERS.contains(w)).count();
-        double score = 0.95 - 0.03 * (rest.size() - strangers) - 0.12 * strangers - 0.02 * Math.max(0, 3 - wanted.size());
+        double score =
+                0.95 - 0.03 * (rest.size() - strangers) - 0.12 * strangers - 0.02 * Math.max(0, 3 - wanted.size());
         return strangers > 3 || score < 0.5 ? NONE : new Match(How.PART, score, name);
     }
 }

@@ -99,8 +99,8 @@ final class LogPass {
         int timeColumn = head.time().get().index();
         double t = rows.seconds(head.time().get());
         if (t == CellValue.BAD || Double.isNaN(t)) {
-            visitor.bad(new BadRow(
-                    rows.line(), head.headings().get(timeColumn).text(), rows.text(timeColumn), Fault.TIME));
+            visitor.bad(
+                    new BadRow(rows.line(), head.headings().get(timeColumn).text(), rows.text(timeColumn), Fault.TIME));
             return;
         }
         t = line.unfolded(t);
@@ -147,7 +147,8 @@ final class LogPass {
     private void dropHeld() {
         if (holds) {
             holds = false;
-            String column = head.headings().get(head.time().orElseThrow().index()).text();
+            String column =
+                    head.headings().get(head.time().orElseThrow().index()).text();
             visitor.bad(new BadRow(heldLine, column, heldText, Fault.ORDER));
         }
     }
@@ -158,8 +159,7 @@ final class LogPass {
             double v = rows.value(columns[i]);
             if (v == CellValue.BAD) {
                 String heading = head.headings().get(columns[i]).text();
-                visitor.badCell(
-                        i, new BadRow(rows.line(), heading, rows.text(columns[i]), Fault.NOT_A_NUMBER), only);
+                visitor.badCell(i, new BadRow(rows.line(), heading, rows.text(columns[i]), Fault.NOT_A_NUMBER), only);
                 only = false;
                 v = CellValue.NONE;
             }

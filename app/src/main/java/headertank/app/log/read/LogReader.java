@@ -65,9 +65,8 @@ public final class LogReader {
      */
     public static Tally read(LogSource source, LogMapping mapping, LogLimits limits, RowSink sink) throws IOException {
         LogHead head = LogHead.of(source, limits).with(mapping.time());
-        int[] columns = mapping.columns().stream()
-                .mapToInt(LogMapping.Chosen::column)
-                .toArray();
+        int[] columns =
+                mapping.columns().stream().mapToInt(LogMapping.Chosen::column).toArray();
         Readings readings = new Readings(mapping, head, sink);
         new LogPass(head, limits, columns, readings).run(source);
         readings.flush();

@@ -16,15 +16,17 @@ public final class Positions {
                     + "|rechtswert|nmea|mgrs|utm|what3words|address|adresse|\\bstreet\\b|strasse|postcode|\\bplz\\b).*");
 
     /** Words that are a column of position when they stand with little else. */
-    private static final Set<String> WORDS =
-            Set.of("lat", "lon", "lng", "long", "latitude", "longitude", "latlon", "latlng", "location", "ort", "standort");
+    private static final Set<String> WORDS = Set.of(
+            "lat", "lon", "lng", "long", "latitude", "longitude", "latlon", "latlng", "location", "ort", "standort");
 
-    private static final Set<String> BESIDE = Set.of("gps", "gnss", "pos", "position", "x", "y", "deg", "car", "start", "end");
+    private static final Set<String> BESIDE =
+            Set.of("gps", "gnss", "pos", "position", "x", "y", "deg", "car", "start", "end");
 
     /** Degrees with so many decimals that they name a street. */
     private static final Pattern FINE_DEGREES = Pattern.compile("[+-]?\\d{1,3}[.,]\\d{5,}[NSEWO]?");
 
-    private static final Pattern SENTENCE = Pattern.compile("\\$G[PNLA][A-Z]{3},.*|[+-]?\\d{1,2}[.,]\\d{3,}[,; ]+[+-]?\\d{1,3}[.,]\\d{3,}");
+    private static final Pattern SENTENCE =
+            Pattern.compile("\\$G[PNLA][A-Z]{3},.*|[+-]?\\d{1,2}[.,]\\d{3,}[,; ]+[+-]?\\d{1,3}[.,]\\d{3,}");
 
     private Positions() {}
 
@@ -38,7 +40,8 @@ public final class Positions {
         boolean named = rest.removeIf(WORDS::contains);
         boolean acceleration = heading.unit().matches("(?i)g|m/s.*|°/s.*");
         boolean placed = rest.remove("gps") || rest.remove("gnss");
-        boolean byReceiver = placed && (rest.contains("x") || rest.contains("y") || rest.contains("pos") || rest.contains("position"));
+        boolean byReceiver = placed
+                && (rest.contains("x") || rest.contains("y") || rest.contains("pos") || rest.contains("position"));
         rest.removeAll(BESIDE);
         return !acceleration && (named && rest.size() <= 1 && !isAxis(rest) || byReceiver && rest.isEmpty());
     }
@@ -69,6 +72,8 @@ public final class Positions {
                 .filter(r -> column < r.size())
                 .map(r -> r.get(column))
                 .anyMatch(c -> SENTENCE.matcher(c).matches()
-                        || receiver && heading.unit().isEmpty() && FINE_DEGREES.matcher(c).matches());
+                        || receiver
+                                && heading.unit().isEmpty()
+                                && FINE_DEGREES.matcher(c).matches());
     }
 }

@@ -47,7 +47,14 @@ public record LogView(
      * @param range least and greatest reading
      */
     public record Line(
-            String key, String name, String value, String unit, List<String> units, String sure, String why, String range) {}
+            String key,
+            String name,
+            String value,
+            String unit,
+            List<String> units,
+            String sure,
+            String why,
+            String range) {}
 
     /** A row that was left out, or a cell of it. */
     public record Bad(long line, String column, String value, String fault) {}

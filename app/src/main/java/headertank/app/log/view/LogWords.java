@@ -46,7 +46,8 @@ public class LogWords {
     /** A reading in the unit of the shop. */
     public String reading(LogQuantity quantity, double si) {
         if (quantity == LogQuantity.YAW_RATE) {
-            double number = Scaling.find("°/s", Dimension.ROTATION).orElseThrow().fromSi(si);
+            double number =
+                    Scaling.find("°/s", Dimension.ROTATION).orElseThrow().fromSi(si);
             return Units.number(number, Dimension.RATIO, UnitSystem.METRIC) + " °/s";
         }
         return Units.show(si, quantity.dimension(), shops.current().unitSystem());
@@ -102,7 +103,8 @@ public class LogWords {
         }
         Chosen c = chosen.get();
         Optional<ColumnGuess> guess = summary.guess(q)
-                .filter(g -> g.column() == c.column() && g.unit().symbol().equals(c.unit().symbol()));
+                .filter(g -> g.column() == c.column()
+                        && g.unit().symbol().equals(c.unit().symbol()));
         return new LogView.Line(
                 q.name(),
                 name(q),
@@ -133,7 +135,8 @@ public class LogWords {
     /** Rows, stretches and what is odd, each in a sentence. */
     public List<String> facts(LogSummary s) {
         List<String> facts = new ArrayList<>();
-        facts.add(say("log.fact.rows", s.rows(), length(s.lengthS()), s.columns().size()));
+        facts.add(
+                say("log.fact.rows", s.rows(), length(s.lengthS()), s.columns().size()));
         if (s.badRows() > 0) {
             facts.add(say("log.fact.bad", s.badRows()));
         }
@@ -161,9 +164,7 @@ public class LogWords {
     /** A length of time in minutes and seconds. */
     public String length(double seconds) {
         long s = Math.round(seconds);
-        return s < 3600
-                ? say("log.length.min", s / 60, s % 60)
-                : say("log.length.h", s / 3600, s % 3600 / 60);
+        return s < 3600 ? say("log.length.min", s / 60, s % 60) : say("log.length.h", s / 3600, s % 3600 / 60);
     }
 
     private LogView.Bad bad(BadRow row) {

@@ -7,8 +7,9 @@ import java.nio.charset.StandardCharsets;
 /** A log of any number of rows that lies nowhere: twelve columns at 10 Hz, made as it is read. */
 final class EndlessLog {
 
-    private static final String HEADINGS = "Time [s],Coolant [°C],Engine speed [rpm],Road speed [km/h],Manifold pressure [kPa],"
-            + "Throttle [%],Intake air [°C],Oil temp [°C],Battery voltage [V],Fan duty [%],Lambda,Gear\n";
+    private static final String HEADINGS =
+            "Time [s],Coolant [°C],Engine speed [rpm],Road speed [km/h],Manifold pressure [kPa],"
+                    + "Throttle [%],Intake air [°C],Oil temp [°C],Battery voltage [V],Fan duty [%],Lambda,Gear\n";
 
     private EndlessLog() {}
 

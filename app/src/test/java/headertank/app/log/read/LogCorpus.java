@@ -114,11 +114,12 @@ final class LogCorpus {
     /** One more column beside the usual ones. */
     private static LogCase beside(
             String name, String heading, IntFunction<String> cell, LogQuantity q, String unit, IntToDoubleFunction si) {
-        String text = HEADINGS + "," + heading + "\n" + rows(",", i -> {
-            List<String> cells = new ArrayList<>(usual(i));
-            cells.add(cell.apply(i));
-            return cells;
-        });
+        String text = HEADINGS + "," + heading + "\n"
+                + rows(",", i -> {
+                    List<String> cells = new ArrayList<>(usual(i));
+                    cells.add(cell.apply(i));
+                    return cells;
+                });
         return usualCase(name, text).column(q, "|" + unit, si);
     }
 
@@ -139,7 +140,8 @@ final class LogCorpus {
     private static void separators(List<LogCase> all) {
         all.add(usualCase("commas", usualText()));
         all.add(usualCase(
-                "semicolons and decimal commas", HEADINGS.replace(',', ';') + "\n" + rows(";", LogCorpus::usualWithComma)));
+                "semicolons and decimal commas",
+                HEADINGS.replace(',', ';') + "\n" + rows(";", LogCorpus::usualWithComma)));
         all.add(usualCase("tabs", HEADINGS.replace(',', '\t') + "\n" + rows("\t", LogCorpus::usual)));
         all.add(usualCase(
                 "tabs and decimal commas", HEADINGS.replace(',', '\t') + "\n" + rows("\t", LogCorpus::usualWithComma)));
@@ -147,17 +149,19 @@ final class LogCorpus {
         all.add(usualCase("single spaces", "t_s coolant_C engine_rpm speed_kmh\n" + rows(" ", LogCorpus::usual)));
         all.add(usualCase(
                 "columns lined up by spaces",
-                "   t_s   coolant_C  engine_rpm   speed_kmh\n" + rows("     ", LogCorpus::usual).replaceAll("(?m)^", "  ")));
+                "   t_s   coolant_C  engine_rpm   speed_kmh\n"
+                        + rows("     ", LogCorpus::usual).replaceAll("(?m)^", "  ")));
         all.add(usualCase("blanks behind commas", HEADINGS + "\n" + rows(", ", LogCorpus::usual)));
         all.add(usualCase(
                 "a comma at the end of each row",
                 HEADINGS + "\n" + rows(",", LogCorpus::usual).replace("\n", ",\n")));
-        all.add(usualCase(
-                "a comma at the end of headings and rows", usualText().replace("\n", ",\n")));
+        all.add(usualCase("a comma at the end of headings and rows", usualText().replace("\n", ",\n")));
         all.add(usualCase(
                 "everything quoted",
                 ("\"" + HEADINGS.replace(",", "\",\"") + "\"\n")
-                        + rows(",", i -> usual(i).stream().map(c -> "\"" + c + "\"").toList())));
+                        + rows(
+                                ",",
+                                i -> usual(i).stream().map(c -> "\"" + c + "\"").toList())));
         all.add(usualCase(
                 "quoted decimal commas between commas",
                 HEADINGS + "\n"
@@ -166,7 +170,8 @@ final class LogCorpus {
                                 .toList())));
         all.add(usualCase(
                 "a separator inside a quoted heading",
-                "Time [s],Coolant [°C],Engine speed [rpm],\"Speed, by satellite [km/h]\"\n" + rows(",", LogCorpus::usual)));
+                "Time [s],Coolant [°C],Engine speed [rpm],\"Speed, by satellite [km/h]\"\n"
+                        + rows(",", LogCorpus::usual)));
         all.add(usualCase("carriage returns and line feeds", usualText().replace("\n", "\r\n")));
         all.add(usualCase("carriage returns alone", usualText().replace('\n', '\r')));
         all.add(usualCase("no line end at the end", usualText().strip()));
@@ -188,22 +193,23 @@ final class LogCorpus {
                 "units in a second row", "Time,ECT,RPM,VSS\ns,°C,1/min,km/h\n" + rows(",", LogCorpus::usual)));
         all.add(usualCase(
                 "units in brackets in a second row",
-                "Time;Water temp;Engine speed;Ground speed\n[s];[degC];[rpm];[kph]\n"
-                        + rows(";", LogCorpus::usual)));
+                "Time;Water temp;Engine speed;Ground speed\n[s];[degC];[rpm];[kph]\n" + rows(";", LogCorpus::usual)));
         all.add(usualCase(
                 "a row of units with a blank line below",
                 "Time,Coolant,RPM,Speed\ns,C,rpm,km/h\n\n" + rows(",", LogCorpus::usual)));
         all.add(usualCase(
                 "German names",
-                "Zeit;Kühlmitteltemperatur;Motordrehzahl;Fahrgeschwindigkeit\n" + rows(";", LogCorpus::usualWithComma)));
+                "Zeit;Kühlmitteltemperatur;Motordrehzahl;Fahrgeschwindigkeit\n"
+                        + rows(";", LogCorpus::usualWithComma)));
         all.add(usualCase(
                 "names and units with slashes",
                 "t/s;T_Kuehl/°C;n_Mot/1/min;v_Fzg/km/h\n" + rows(";", LogCorpus::usualWithComma)));
         all.add(usualCase(
-                "names with underscores and units", "time_s,coolant_C,engine_speed_1_per_min,road_speed_km_per_h\n"
-                        + rows(",", LogCorpus::usual)));
-        all.add(usualCase("names in camel case", "TimeStamp,CoolantTemp,EngineRPM,VehicleSpeedKmh\n"
-                + rows(",", LogCorpus::usual)));
+                "names with underscores and units",
+                "time_s,coolant_C,engine_speed_1_per_min,road_speed_km_per_h\n" + rows(",", LogCorpus::usual)));
+        all.add(usualCase(
+                "names in camel case",
+                "TimeStamp,CoolantTemp,EngineRPM,VehicleSpeedKmh\n" + rows(",", LogCorpus::usual)));
         all.add(usualCase(
                 "misspelt names and empty units",
                 "ENGINE_RUN_TINE (),COOLANT_TEMPERATRUE (),ENGINE_RMP (),VEHICEL_SPEED ()\n"
@@ -222,30 +228,53 @@ final class LogCorpus {
                 "a heading on two lines",
                 "\"Time\n[s]\",\"Coolant\n[°C]\",\"Engine speed\n[rpm]\",\"Road speed\n[km/h]\"\n"
                         + rows(",", LogCorpus::usual)));
-        all.add(usualCase(
-                "headings again amid the rows",
-                usualText().replace("\n5,", "\n" + HEADINGS + "\n5,")));
-        all.add(LogCase.of("no headings", rows(",", LogCorpus::usual)).no(COOLANT).no(ENGINE_SPEED));
+        all.add(usualCase("headings again amid the rows", usualText().replace("\n5,", "\n" + HEADINGS + "\n5,")));
+        all.add(LogCase.of("no headings", rows(",", LogCorpus::usual))
+                .no(COOLANT)
+                .no(ENGINE_SPEED));
         all.add(usualCase(
                         "two columns of one name",
                         "Time [s],Coolant [°C],Coolant [°C],Engine speed [rpm],Road speed [km/h]\n"
-                                + rows(",", i -> List.of(
-                                        number(0.5 * i), number(coolantC(i)), "20", number(rpm(i)), number(kmh(i)))))
+                                + rows(
+                                        ",",
+                                        i -> List.of(
+                                                number(0.5 * i),
+                                                number(coolantC(i)),
+                                                "20",
+                                                number(rpm(i)),
+                                                number(kmh(i)))))
                 .column(COOLANT, "Coolant [°C]|°C", LogCorpus::coolantK));
         all.add(usualCase(
                 "similar columns",
                 "Time [s],Coolant pressure [bar],Coolant fan speed [rpm],Target coolant temp [°C],Wheel speed sensor voltage"
                         + " [V],Coolant temp [°C],Fuel pump rpm,Engine RPM,Speed limit [km/h],Vehicle speed [km/h]\n"
-                        + rows(",", i -> List.of(
-                                number(0.5 * i), "1.1", "2000", "90", "0.5", number(coolantC(i)), "3000",
-                                number(rpm(i)), "250", number(kmh(i))))));
+                        + rows(
+                                ",",
+                                i -> List.of(
+                                        number(0.5 * i),
+                                        "1.1",
+                                        "2000",
+                                        "90",
+                                        "0.5",
+                                        number(coolantC(i)),
+                                        "3000",
+                                        number(rpm(i)),
+                                        "250",
+                                        number(kmh(i))))));
         all.add(usualCase(
                 "units of the columns alone",
-                "t [s],a1 [°C],a2 [rpm],a3 [km/h]\n" + rows(",", i -> List.of(
-                        number(0.5 * i), number(coolantC(i)), number(rpm(i)), number(kmh(i))))));
+                "t [s],a1 [°C],a2 [rpm],a3 [km/h]\n"
+                        + rows(
+                                ",",
+                                i -> List.of(number(0.5 * i), number(coolantC(i)), number(rpm(i)), number(kmh(i))))));
         all.add(beside("units behind numbers", "Oil temp", i -> (80 + i) + " °C", OIL, "°C", i -> 353.15 + i));
-        all.add(beside("a column of words", "Gear state,Oil temp [°C]", i -> "D" + i % 5 + "x," + (80 + i), OIL, "°C", i ->
-                353.15 + i));
+        all.add(beside(
+                "a column of words",
+                "Gear state,Oil temp [°C]",
+                i -> "D" + i % 5 + "x," + (80 + i),
+                OIL,
+                "°C",
+                i -> 353.15 + i));
     }
 
     private static void encodings(List<LogCase> all) {
@@ -259,10 +288,10 @@ final class LogCorpus {
                 "Latin-1",
                 "Zeit;Kühlmittel [°C];Motordrehzahl [1/min];Geschwindigkeit [km/h]\n" + rows(";", LogCorpus::usual),
                 StandardCharsets.ISO_8859_1)));
-        all.add(usual(LogCase.of(
-                "UTF-32 with its mark", "\ufeff" + text, Charset.forName("UTF-32LE"))));
+        all.add(usual(LogCase.of("UTF-32 with its mark", "\ufeff" + text, Charset.forName("UTF-32LE"))));
         all.add(usualCase("a degree sign read wrongly before", text.replace("°", "Â°")));
-        byte[] tail = Arrays.copyOf(text.getBytes(StandardCharsets.UTF_8), text.getBytes(StandardCharsets.UTF_8).length + 5000);
+        byte[] tail = Arrays.copyOf(
+                text.getBytes(StandardCharsets.UTF_8), text.getBytes(StandardCharsets.UTF_8).length + 5000);
         all.add(usual(new LogCase("zeros where the current failed", tail)));
     }
 
@@ -273,9 +302,14 @@ final class LogCorpus {
         all.add(time("minutes", "Time (min)", i -> Double.toString(i / 120.0)));
         all.add(time("h:m:s", "Time", i -> clock(10 * 3600 + 59 * 60 + 50, i)));
         all.add(time("h:m:s past midnight", "Time", i -> clock(86_390, i)));
-        all.add(time("m:s", "Lap time elapsed", i -> String.format(Locale.ROOT, "%02d:%04.1f", 0.5 * i < 60 ? 0 : 1, 0.5 * i)));
-        all.add(time("h:m:s in two halves of the day", "Time", i -> String.format(
-                Locale.ROOT, "%02d:%02d:%02d.%d %s", 12, 0, i / 2, 5 * (i % 2), "PM")));
+        all.add(time(
+                "m:s",
+                "Lap time elapsed",
+                i -> String.format(Locale.ROOT, "%02d:%04.1f", 0.5 * i < 60 ? 0 : 1, 0.5 * i)));
+        all.add(time(
+                "h:m:s in two halves of the day",
+                "Time",
+                i -> String.format(Locale.ROOT, "%02d:%02d:%02d.%d %s", 12, 0, i / 2, 5 * (i % 2), "PM")));
         all.add(time("a date with T and Z", "Timestamp", i -> "2026-05-01T" + clock(43_190, i) + "Z"));
         all.add(time("a date with a blank and an offset", "Date Time", i -> "2026-05-01 " + clock(3600, i) + "+02:00"));
         all.add(time("a German date", "Datum Uhrzeit", i -> "31.12.2025 " + clock(3600, i)));
@@ -285,24 +319,37 @@ final class LogCorpus {
         all.add(time("milliseconds of an epoch", "time", i -> number(1_777_000_000_000.0 + 500 * i)));
         all.add(usualCase(
                 "a date in one column, the clock in another",
-                "Date,Time,Coolant [°C],Engine speed [rpm],Road speed [km/h]\n" + rows(",", i -> {
-                    List<String> cells = new ArrayList<>(withTime(clock(3600, i), i));
-                    cells.add(0, "2026-05-01");
-                    return cells;
-                })));
+                "Date,Time,Coolant [°C],Engine speed [rpm],Road speed [km/h]\n"
+                        + rows(",", i -> {
+                            List<String> cells = new ArrayList<>(withTime(clock(3600, i), i));
+                            cells.add(0, "2026-05-01");
+                            return cells;
+                        })));
         all.add(usualCase(
                 "time in the last column",
-                "Coolant [°C],Engine speed [rpm],Road speed [km/h],Time [s]\n" + rows(",", i -> List.of(
-                        number(coolantC(i)), number(rpm(i)), number(kmh(i)), number(0.5 * i)))));
+                "Coolant [°C],Engine speed [rpm],Road speed [km/h],Time [s]\n"
+                        + rows(
+                                ",",
+                                i -> List.of(number(coolantC(i)), number(rpm(i)), number(kmh(i)), number(0.5 * i)))));
         all.add(usualCase(
                 "other columns about times",
                 "Time since codes cleared [min],Row number,Injection time [ms],Log time [s],Coolant [°C],RPM,Speed [km/h]\n"
-                        + rows(",", i -> List.of(
-                                "12748", number(i), "2.5", number(0.5 * i), number(coolantC(i)), number(rpm(i)),
-                                number(kmh(i))))));
+                        + rows(
+                                ",",
+                                i -> List.of(
+                                        "12748",
+                                        number(i),
+                                        "2.5",
+                                        number(0.5 * i),
+                                        number(coolantC(i)),
+                                        number(rpm(i)),
+                                        number(kmh(i))))));
         all.add(LogCase.of(
-                        "no time", "Coolant [°C],Fan,Engine speed [rpm]\n" + rows(",", i -> List.of(
-                                number(90 - i % 3), number(i % 2), number(900 + 10 * (i % 4)))))
+                        "no time",
+                        "Coolant [°C],Fan,Engine speed [rpm]\n"
+                                + rows(
+                                        ",",
+                                        i -> List.of(number(90 - i % 3), number(i % 2), number(900 + 10 * (i % 4)))))
                 .column(COOLANT, "|°C", i -> 0)
                 .noTime());
     }
@@ -320,67 +367,132 @@ final class LogCorpus {
 
     private static void units(List<LogCase> all) {
         IntFunction<String> fahrenheit = i -> number(Math.rint((coolantC(i) * 1.8 + 32) * 100) / 100);
-        all.add(LogCase.of("Fahrenheit and mph", "Time [s],Coolant [°F],RPM,Speed [mph]\n"
-                        + rows(",", i -> List.of(number(0.5 * i), fahrenheit.apply(i), number(rpm(i)), number(i))))
+        all.add(LogCase.of(
+                        "Fahrenheit and mph",
+                        "Time [s],Coolant [°F],RPM,Speed [mph]\n"
+                                + rows(
+                                        ",",
+                                        i -> List.of(number(0.5 * i), fahrenheit.apply(i), number(rpm(i)), number(i))))
                 .column(COOLANT, "|°F", LogCorpus::coolantK)
                 .column(ROAD_SPEED, "|mph", i -> i * 0.44704));
-        all.add(LogCase.of("Fahrenheit by its values, mph beside it", "Time,Coolant,RPM,Speed\n"
-                        + rows(",", i -> List.of(
-                                number(0.5 * i), number(180 + i), number(rpm(i)), number(kmh(i)))))
+        all.add(LogCase.of(
+                        "Fahrenheit by its values, mph beside it",
+                        "Time,Coolant,RPM,Speed\n"
+                                + rows(
+                                        ",",
+                                        i -> List.of(number(0.5 * i), number(180 + i), number(rpm(i)), number(kmh(i)))))
                 .column(COOLANT, "|°F", i -> (180 + i + 459.67) / 1.8)
                 .column(ENGINE_SPEED, "|rpm", LogCorpus::radPerS));
-        all.add(LogCase.of("mph where the temperatures are Fahrenheit", "Time,Coolant [F],Intake air [F],RPM,Speed\n"
-                        + rows(",", i -> List.of(
-                                number(0.5 * i), number(180 + i), number(90 + i), number(rpm(i)), number(i))))
+        all.add(LogCase.of(
+                        "mph where the temperatures are Fahrenheit",
+                        "Time,Coolant [F],Intake air [F],RPM,Speed\n"
+                                + rows(
+                                        ",",
+                                        i -> List.of(
+                                                number(0.5 * i),
+                                                number(180 + i),
+                                                number(90 + i),
+                                                number(rpm(i)),
+                                                number(i))))
                 .column(INTAKE_AIR, "|°F", i -> (90 + i + 459.67) / 1.8)
                 .column(ROAD_SPEED, "|mph", i -> i * 0.44704));
         all.add(beside("kPa", "MAP (kPa)", i -> number(30 + i), MANIFOLD_PRESSURE, "kPa", i -> 1000.0 * (30 + i)));
-        all.add(beside("mbar", "MAP (mbar)", i -> number(300 + 10 * i), MANIFOLD_PRESSURE, "mbar", i ->
-                100.0 * (300 + 10 * i)));
-        all.add(beside("psi", "MAP (psi)", i -> number(5 + 0.25 * i), MANIFOLD_PRESSURE, "psi", i ->
-                (5 + 0.25 * i) * 6894.757293168361));
-        all.add(beside("bar by its values", "MAP", i -> number(0.25 + i / 64.0), MANIFOLD_PRESSURE, "bar", i ->
-                1e5 * (0.25 + i / 64.0)));
-        all.add(beside("mbar by its values", "Intake manifold pressure", i -> number(400 + 10 * i), MANIFOLD_PRESSURE, "mbar",
+        all.add(beside(
+                "mbar",
+                "MAP (mbar)",
+                i -> number(300 + 10 * i),
+                MANIFOLD_PRESSURE,
+                "mbar",
+                i -> 100.0 * (300 + 10 * i)));
+        all.add(beside(
+                "psi",
+                "MAP (psi)",
+                i -> number(5 + 0.25 * i),
+                MANIFOLD_PRESSURE,
+                "psi",
+                i -> (5 + 0.25 * i) * 6894.757293168361));
+        all.add(beside(
+                "bar by its values",
+                "MAP",
+                i -> number(0.25 + i / 64.0),
+                MANIFOLD_PRESSURE,
+                "bar",
+                i -> 1e5 * (0.25 + i / 64.0)));
+        all.add(beside(
+                "mbar by its values",
+                "Intake manifold pressure",
+                i -> number(400 + 10 * i),
+                MANIFOLD_PRESSURE,
+                "mbar",
                 i -> 100.0 * (400 + 10 * i)));
-        all.add(beside("boost in psi", "Boost [psi]", i -> number(-5 + 0.5 * i), BOOST, "psi", i ->
-                (-5 + 0.5 * i) * 6894.757293168361));
+        all.add(beside(
+                "boost in psi",
+                "Boost [psi]",
+                i -> number(-5 + 0.5 * i),
+                BOOST,
+                "psi",
+                i -> (-5 + 0.5 * i) * 6894.757293168361));
         all.add(beside("hPa of the air", "Barometric pressure [hPa]", i -> "1013", BAROMETER, "hPa", i -> 101_300));
         all.add(beside("per cent", "Throttle position [%]", i -> number(2.5 * i), THROTTLE, "%", i -> 0.025 * i));
-        all.add(beside("per cent by its values", "TPS", i -> number(2.5 * i + 0.25), THROTTLE, "%", i -> 0.025 * i + 0.0025));
+        all.add(beside(
+                "per cent by its values", "TPS", i -> number(2.5 * i + 0.25), THROTTLE, "%", i -> 0.025 * i + 0.0025));
         all.add(beside("a share of one", "Throttle", i -> number(i / 64.0), THROTTLE, "of 1", i -> i / 64.0));
         all.add(beside("steps of 255", "Pedal position", i -> number(6 * i), PEDAL, "of 255", i -> 6.0 * i / 255));
         all.add(beside("a fan of 0 and 1", "Cooling fan", i -> number(i / 20), FAN, "of 1", i -> i / 20));
-        all.add(beside("a fan that is on or off", "Radiator fan", i -> i < 20 ? "OFF" : "On", FAN, "of 1", i -> i / 20));
+        all.add(beside(
+                "a fan that is on or off", "Radiator fan", i -> i < 20 ? "OFF" : "On", FAN, "of 1", i -> i / 20));
         all.add(beside("a fan of 0 and 100", "Fan duty", i -> number(100 * (i / 20)), FAN, "%", i -> i / 20));
         all.add(beside("a fan of 0 to 255", "Fan PWM", i -> number(255 * (i / 20)), FAN, "of 255", i -> i / 20));
-        all.add(beside("load over a hundred", "Calculated load", i -> number(2.5 * i + 40.5), LOAD, "%", i ->
-                0.025 * i + 0.405));
+        all.add(beside(
+                "load over a hundred",
+                "Calculated load",
+                i -> number(2.5 * i + 40.5),
+                LOAD,
+                "%",
+                i -> 0.025 * i + 0.405));
         all.add(beside("volts", "Battery voltage", i -> number(13.5 + i / 64.0), VOLTAGE, "V", i -> 13.5 + i / 64.0));
         all.add(beside("millivolts", "Vbat [mV]", i -> number(13_500 + i), VOLTAGE, "mV", i -> 13.5 + 0.001 * i));
         all.add(beside("kelvin", "Ambient temp [K]", i -> number(298.5), AMBIENT, "K", i -> 298.5));
-        all.add(beside("exponents", "MAP (Pa)", i -> (30 + i) + "E+03", MANIFOLD_PRESSURE, "Pa", i -> 1000.0 * (30 + i)));
+        all.add(beside(
+                "exponents", "MAP (Pa)", i -> (30 + i) + "E+03", MANIFOLD_PRESSURE, "Pa", i -> 1000.0 * (30 + i)));
         all.add(beside("a minus sign of print", "Ambient [°C]", i -> "\u22125.5", AMBIENT, "°C", i -> 267.65));
     }
 
     private static void rates(List<LogCase> all) {
-        all.add(beside("a slow column", "Oil temp [°C]", i -> i % 10 == 0 ? number(80 + i) : "", OIL, "°C", i ->
-                i % 10 == 0 ? 353.15 + i : Double.NaN));
-        all.add(beside("words for nothing", "Oil temp [°C]", i -> List.of("n/a", "--", "NaN", "80").get(i % 4), OIL, "°C", i ->
-                i % 4 == 3 ? 353.15 : Double.NaN));
-        all.add(usualCase("two rates in rows of their own", HEADINGS + "\n" + rows("\n", i -> List.of(
-                        number(0.5 * i) + "," + number(coolantC(i)) + ",,",
-                        number(0.5 * i) + ",," + number(rpm(i)) + "," + number(kmh(i))))));
-        all.add(usualCase("repeated rows", HEADINGS + "\n" + rows("\n", i -> List.of(
-                        String.join(",", usual(i)), String.join(",", usual(i)))))
+        all.add(beside(
+                "a slow column",
+                "Oil temp [°C]",
+                i -> i % 10 == 0 ? number(80 + i) : "",
+                OIL,
+                "°C",
+                i -> i % 10 == 0 ? 353.15 + i : Double.NaN));
+        all.add(beside(
+                "words for nothing",
+                "Oil temp [°C]",
+                i -> List.of("n/a", "--", "NaN", "80").get(i % 4),
+                OIL,
+                "°C",
+                i -> i % 4 == 3 ? 353.15 : Double.NaN));
+        all.add(usualCase(
+                "two rates in rows of their own",
+                HEADINGS + "\n"
+                        + rows(
+                                "\n",
+                                i -> List.of(
+                                        number(0.5 * i) + "," + number(coolantC(i)) + ",,",
+                                        number(0.5 * i) + ",," + number(rpm(i)) + "," + number(kmh(i))))));
+        all.add(usualCase(
+                        "repeated rows",
+                        HEADINGS + "\n"
+                                + rows("\n", i -> List.of(String.join(",", usual(i)), String.join(",", usual(i)))))
                 .repeated(ROWS));
         all.add(beside("a value that stands still", "Ambient temp [°C]", i -> "21", AMBIENT, "°C", i -> 294.15));
         all.add(usualCase("a gap", HEADINGS + "\n" + rows(",", i -> withTime(number(0.5 * i + (i < 20 ? 0 : 30)), i)))
                 .time(i -> 0.5 * i + (i < 20 ? 0 : 30))
                 .gaps(1));
-        all.add(usualCase("an empty column", usualText()
-                .replace("[km/h]\n", "[km/h],Oil temp\n")
-                .replaceAll("(?m)^(\\d.*)$", "$1,")));
+        all.add(usualCase(
+                "an empty column",
+                usualText().replace("[km/h]\n", "[km/h],Oil temp\n").replaceAll("(?m)^(\\d.*)$", "$1,")));
     }
 
     private static void broken(List<LogCase> all) {
@@ -389,7 +501,9 @@ final class LogCorpus {
                 .rows(39)
                 .bad(1, 12, "CELLS")
                 .skip(10));
-        all.add(usualCase("a file that is cut", text.substring(0, text.length() - 8)).rows(39).bad(1, 41, "CELLS"));
+        all.add(usualCase("a file that is cut", text.substring(0, text.length() - 8))
+                .rows(39)
+                .bad(1, 41, "CELLS"));
         all.add(usualCase("a row with cells too many", text.replace("\n5,75,", "\n5,75,75,75,"))
                 .rows(39)
                 .bad(1, 12, "CELLS")
@@ -398,7 +512,9 @@ final class LogCorpus {
                 .rows(39)
                 .bad(1, 12, "CELLS")
                 .skip(10));
-        all.add(usualCase("a quote amid a cell that does not end", text.replace("\n5,75,1150,20\n", "\n5,7\"5,1150,\"20\n"))
+        all.add(usualCase(
+                        "a quote amid a cell that does not end",
+                        text.replace("\n5,75,1150,20\n", "\n5,7\"5,1150,\"20\n"))
                 .rows(39)
                 .bad(1, 12, "CELLS")
                 .skip(10));
@@ -445,8 +561,9 @@ final class LogCorpus {
                                 + rows(",", 20, 40, i -> withTime(number(0.5 * (i - 20)), i)))
                 .time(i -> 0.5 * (i % 20))
                 .stretches(2));
-        all.add(usualCase("three hours in between", HEADINGS + "\n"
-                        + rows(",", i -> withTime(number(0.5 * i + (i < 20 ? 0 : 10_800)), i)))
+        all.add(usualCase(
+                        "three hours in between",
+                        HEADINGS + "\n" + rows(",", i -> withTime(number(0.5 * i + (i < 20 ? 0 : 10_800)), i)))
                 .time(i -> 0.5 * (i % 20))
                 .stretches(2));
         all.add(usualCase("a row out of order", usualText().replace("\n5,75,", "\n4,75,"))
@@ -469,22 +586,32 @@ final class LogCorpus {
     private static void refused(List<LogCase> all) {
         all.add(LogCase.of("nothing", "").refused(Reason.EMPTY));
         all.add(LogCase.of("blanks alone", " \n\n \t\n").refused(Reason.EMPTY));
-        all.add(LogCase.of("a letter", "Dear shop,\nhere is the log, as you asked.\nYours, Jo\n").refused(Reason.NO_ROWS));
+        all.add(LogCase.of("a letter", "Dear shop,\nhere is the log, as you asked.\nYours, Jo\n")
+                .refused(Reason.NO_ROWS));
         all.add(LogCase.of("headings alone", HEADINGS + "\n").refused(Reason.NO_ROWS));
         all.add(LogCase.of("one column", "coolant\n" + "80\n".repeat(30)).refused(Reason.NO_ROWS));
         all.add(new LogCase("an archive", zipped()).refused(Reason.NOT_TEXT));
-        all.add(LogCase.of("a line without end", usualText() + "1,".repeat(200_000)).refused(Reason.LINE_TOO_LONG));
-        all.add(LogCase.of("a line without end at the beginning", "x".repeat(300_000)).refused(Reason.LINE_TOO_LONG));
-        all.add(LogCase.of("columns without end", HEADINGS + ",a".repeat(2000) + "\n" + ("1,2,3,4" + ",5".repeat(2000) + "\n").repeat(3))
+        all.add(LogCase.of("a line without end", usualText() + "1,".repeat(200_000))
+                .refused(Reason.LINE_TOO_LONG));
+        all.add(LogCase.of("a line without end at the beginning", "x".repeat(300_000))
+                .refused(Reason.LINE_TOO_LONG));
+        all.add(LogCase.of(
+                        "columns without end",
+                        HEADINGS + ",a".repeat(2000) + "\n" + ("1,2,3,4" + ",5".repeat(2000) + "\n").repeat(3))
                 .refused(Reason.TOO_MANY_COLUMNS));
         all.add(LogCase.of("cells without end in one row", usualText() + "1,2" + ",3".repeat(2000) + "\n")
                 .refused(Reason.TOO_MANY_COLUMNS));
         all.add(LogCase.of("a cell without end", usualText() + "20," + "7".repeat(3000) + ",1,2\n")
                 .refused(Reason.CELL_TOO_LONG));
         all.add(LogCase.of(
-                        "a comma between cells and in decimals", "time,coolant,rpm\n"
-                                + rows(",", i -> List.of(
-                                        (0.5 * i + "").replace('.', ','), (coolantC(i) + 0.1 + "").replace('.', ','), number(rpm(i)))))
+                        "a comma between cells and in decimals",
+                        "time,coolant,rpm\n"
+                                + rows(
+                                        ",",
+                                        i -> List.of(
+                                                (0.5 * i + "").replace('.', ','),
+                                                (coolantC(i) + 0.1 + "").replace('.', ','),
+                                                number(rpm(i)))))
                 .refused(Reason.COMMA_TWICE));
     }
 

@@ -46,7 +46,8 @@ class LogCorpusTest {
         LogSource source = LogSource.of(file.bytes);
         if (file.refused != null) {
             assertThatThrownBy(() -> LogReader.survey(source, LogLimits.USUAL))
-                    .isInstanceOfSatisfying(LogRefused.class, e -> assertThat(e.reason()).isEqualTo(file.refused));
+                    .isInstanceOfSatisfying(
+                            LogRefused.class, e -> assertThat(e.reason()).isEqualTo(file.refused));
             return;
         }
         LogSummary summary = LogReader.survey(source, LogLimits.USUAL);
@@ -69,12 +70,17 @@ class LogCorpusTest {
     private static void columns(LogCase file, LogSummary summary) {
         file.columns.forEach((quantity, as) -> {
             var guess = summary.guess(quantity);
-            assertThat(guess.isPresent()).as("%s of %s", quantity, summary.guesses()).isEqualTo(!as.isEmpty());
+            assertThat(guess.isPresent())
+                    .as("%s of %s", quantity, summary.guesses())
+                    .isEqualTo(!as.isEmpty());
             if (!as.isEmpty()) {
                 String[] parts = as.split("\\|", -1);
-                assertThat(guess.orElseThrow().unit().symbol()).as("unit of %s", quantity).isEqualTo(parts[1]);
+                assertThat(guess.orElseThrow().unit().symbol())
+                        .as("unit of %s", quantity)
+                        .isEqualTo(parts[1]);
                 if (!parts[0].isEmpty()) {
-                    assertThat(summary.columns().get(guess.get().column()).heading()).isEqualTo(parts[0]);
+                    assertThat(summary.columns().get(guess.get().column()).heading())
+                            .isEqualTo(parts[0]);
                 }
             }
         });
@@ -83,21 +89,28 @@ class LogCorpusTest {
     private static void values(LogCase file, LogSource source, LogSummary summary) throws IOException {
         List<Row> rows = new ArrayList<>();
         LogReader.Tally tally = LogReader.read(
-                source, summary.guessed().orElseThrow(), LogLimits.USUAL, (s, t, si) -> rows.add(new Row(s, t, si.clone())));
+                source,
+                summary.guessed().orElseThrow(),
+                LogLimits.USUAL,
+                (s, t, si) -> rows.add(new Row(s, t, si.clone())));
         assertThat(rows).hasSize(file.rows);
         assertThat(tally.rows()).isEqualTo(file.rows);
         assertThat(tally.badRows()).as("bad rows of reading").isEqualTo(file.readBad < 0 ? file.bad : file.readBad);
         assertThat(rows.get(rows.size() - 1).stretch()).isEqualTo(file.stretches - 1);
         for (int i = 0; i < rows.size(); i++) {
             int row = i;
-            assertThat(rows.get(i).timeS()).as("time of row %d", i).isCloseTo(file.timeS.applyAsDouble(i), within(1e-6));
+            assertThat(rows.get(i).timeS())
+                    .as("time of row %d", i)
+                    .isCloseTo(file.timeS.applyAsDouble(i), within(1e-6));
             file.values.forEach((quantity, si) -> {
                 double expected = si.applyAsDouble(row);
                 double found = rows.get(row).si()[quantity.ordinal()];
                 if (Double.isNaN(expected)) {
                     assertThat(found).as("%s of row %d", quantity, row).isNaN();
                 } else {
-                    assertThat(found).as("%s of row %d", quantity, row).isCloseTo(expected, within(1e-9 * (1 + Math.abs(expected))));
+                    assertThat(found)
+                            .as("%s of row %d", quantity, row)
+                            .isCloseTo(expected, within(1e-9 * (1 + Math.abs(expected))));
                 }
             });
         }

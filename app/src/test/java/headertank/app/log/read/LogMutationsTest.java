@@ -31,9 +31,30 @@ class LogMutationsTest {
     private static final long GROWTH = 32_000_000;
 
     private static final byte[][] PIECES = {
-        {'"'}, {','}, {';'}, {'\t'}, {'\n'}, {'\r'}, {0}, {' '}, {'.'}, {'-'}, {'#'}, {':'}, {'e'}, {(byte) 0xFF}, {(byte) 0xC3},
-        "\r\n".getBytes(), "1e308".getBytes(), "-99999999999999999999".getBytes(), "NaN".getBytes(), "\"\"\"".getBytes(),
-        "Time [s],Coolant [°C]\n".getBytes(), "2026-02-30T25:61:61Z".getBytes(), "99:99:99".getBytes(), ",,,,,,,,".getBytes()
+        {'"'},
+        {','},
+        {';'},
+        {'\t'},
+        {'\n'},
+        {'\r'},
+        {0},
+        {' '},
+        {'.'},
+        {'-'},
+        {'#'},
+        {':'},
+        {'e'},
+        {(byte) 0xFF},
+        {(byte) 0xC3},
+        "\r\n".getBytes(),
+        "1e308".getBytes(),
+        "-99999999999999999999".getBytes(),
+        "NaN".getBytes(),
+        "\"\"\"".getBytes(),
+        "Time [s],Coolant [°C]\n".getBytes(),
+        "2026-02-30T25:61:61Z".getBytes(),
+        "99:99:99".getBytes(),
+        ",,,,,,,,".getBytes()
     };
 
     @Test
@@ -100,10 +121,11 @@ class LogMutationsTest {
     /** @return false when it is refused */
     private static boolean isRead(byte[] bytes) throws IOException {
         LogSource source = LogSource.of(bytes);
-        long lines = 1 + new String(bytes, java.nio.charset.StandardCharsets.ISO_8859_1)
-                .chars()
-                .filter(c -> c == '\n' || c == '\r')
-                .count();
+        long lines = 1
+                + new String(bytes, java.nio.charset.StandardCharsets.ISO_8859_1)
+                        .chars()
+                        .filter(c -> c == '\n' || c == '\r')
+                        .count();
         try {
             LogSummary summary = LogReader.survey(source, LogLimits.USUAL);
             assertThat(summary.rows()).isLessThanOrEqualTo(lines);
@@ -139,7 +161,9 @@ class LogMutationsTest {
             }
             for (LogQuantity q : LogQuantity.values()) {
                 double v = si[q.ordinal()];
-                assertThat(Double.isNaN(v) || q.possible().contains(v)).as("%s %s", q, v).isTrue();
+                assertThat(Double.isNaN(v) || q.possible().contains(v))
+                        .as("%s %s", q, v)
+                        .isTrue();
             }
             rows++;
             stretch = number;

@@ -17,7 +17,9 @@ final class LogReaderBenchmark {
         measure("warming up", EndlessLog.of(rows / 10), rows / 10);
         measure("measured", log, rows);
         System.out.printf(
-                Locale.ROOT, "at most %d MB of heap allowed%n", Runtime.getRuntime().maxMemory() / 1_048_576);
+                Locale.ROOT,
+                "at most %d MB of heap allowed%n",
+                Runtime.getRuntime().maxMemory() / 1_048_576);
     }
 
     private static void measure(String what, LogSource log, long rows) throws IOException {
