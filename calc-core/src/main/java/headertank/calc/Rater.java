@@ -38,6 +38,7 @@ import headertank.calc.result.Plan;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
 import headertank.calc.result.SlowCoolant;
+import headertank.calc.result.Suspect;
 import headertank.calc.result.WorthMeasuring;
 import headertank.calc.risk.CarUnderReview;
 import headertank.calc.risk.Flag;
@@ -53,6 +54,7 @@ import headertank.calc.verdict.Finding;
 import headertank.calc.verdict.Verdict;
 import headertank.calc.verdict.VerdictPolicy;
 import headertank.calc.verdict.VerdictText;
+import headertank.calc.whatif.Suspects;
 import headertank.calc.whatif.WhatIfs;
 import headertank.calc.workshop.IdleInWorkshop;
 import java.util.ArrayList;
@@ -468,6 +470,27 @@ public final class Rater {
      */
     public HottestDay hottestDay(Rating rating, DutyOutcome outcome) {
         return DayThatHolds.of(rating.resolved(), outcome);
+    }
+
+    /**
+     * @param build what is known of the car
+     * @param duty the duty at which it ran hot
+     * @return what each usual fault, which no value of a car says, would cost it there; the costliest first
+     */
+    public List<Suspect> suspects(Build build, Duty duty) {
+        return Suspects.of(resolve(build), duty);
+    }
+
+    /**
+     * @param build what is known of the car
+     * @param duty a duty
+     * @param samples number of samples, at least one
+     * @return what the car is expected to do, and how surely, before anybody judges it
+     */
+    public DutyOutcome expected(Build build, Duty duty, int samples) {
+        Resolved car = resolve(build);
+        return DutyRater.sampled(
+                car, DutyRater.outcome(Plant.of(car), duty), new Samples(samples, samples, List.of(), SEED));
     }
 
     /**
