@@ -57,7 +57,8 @@ class NumberedConditionsIT {
             assertThat(first).as(demo.getKey()).hasSameSizeAs(result.conditions());
             assertThat(onPage("/checks/" + check + "/sign")).as(demo.getKey()).isEqualTo(first);
             String paper = firstPage("/checks/" + check + "/sheet.pdf?paper=a4");
-            assertThat(first).as(demo.getKey()).allSatisfy(c -> assertThat(paper).contains(c));
+            assertThat(first).as(demo.getKey()).allSatisfy(c -> assertThat(paper)
+                    .contains(c));
             assertThat(keys("/checks/" + check + "/sign"))
                     .as("accepted in the same order")
                     .isEqualTo(result.conditions().stream().map(Condition::key).toList());

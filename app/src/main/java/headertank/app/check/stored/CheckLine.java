@@ -36,7 +36,10 @@ public record CheckLine(
 
     /** The worst verdict of its duties. */
     public StoredVerdict worst() {
-        return verdicts.stream().map(DutyVerdictLine::verdict).max(Comparator.naturalOrder()).orElseThrow();
+        return verdicts.stream()
+                .map(DutyVerdictLine::verdict)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     /** Whether something has changed since that the check does not know of. */
