@@ -21,7 +21,8 @@ record SettledLikelihood(SettledReading seen) implements Likelihood {
                 s.engineOutK(),
                 s.coolant().radiatorOutK(),
                 s.ambientK(),
-                s.coolant().radiatorM3PerS());
+                        s.coolant().radiatorM3PerS())
+                + plant.factors().gaugeOffsetK();
         return new double[] {(seen.shownK() - shown) / seen.sigmaK()};
     }
 }
