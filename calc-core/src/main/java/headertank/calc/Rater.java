@@ -37,9 +37,11 @@ import headertank.calc.result.CoolingCurves;
 import headertank.calc.result.HottestDay;
 import headertank.calc.result.IdleExpectation;
 import headertank.calc.result.Improvement;
+import headertank.calc.result.Plan;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
 import headertank.calc.result.SlowCoolant;
+import headertank.calc.result.Suspect;
 import headertank.calc.result.WorthMeasuring;
 import headertank.calc.risk.CarUnderReview;
 import headertank.calc.risk.Flag;
@@ -55,6 +57,7 @@ import headertank.calc.verdict.Finding;
 import headertank.calc.verdict.Verdict;
 import headertank.calc.verdict.VerdictPolicy;
 import headertank.calc.verdict.VerdictText;
+import headertank.calc.whatif.Suspects;
 import headertank.calc.whatif.WhatIfs;
 import headertank.calc.workshop.IdleInWorkshop;
 import java.util.ArrayList;
@@ -297,9 +300,7 @@ public final class Rater {
             outcomes.add(outcome);
         }
         if (samples > 0) {
-            List<Double> turns =
-                    policies.stream().flatMap(p -> p.turns().stream()).toList();
-            Samples sampling = new Samples(samples, most, turns, SEED);
+            Samples sampling = new Samples(samples, most, turns(), SEED);
             outcomes.replaceAll(o -> DutyRater.sampled(resolved, o, sampling));
         }
         List<DutyVerdict> verdicts =
@@ -354,11 +355,6 @@ public final class Rater {
             }
         }
         notes.add(note);
-    }
-
-    /** @return what this rater's policies find in an outcome, the worst first */
-    public List<Finding> judge(DutyOutcome outcome) {
-        return judge(outcome, new ArrayList<>()).findings();
     }
 
     private DutyVerdict judge(DutyOutcome outcome, List<PlugIn> plugIns) {
@@ -492,14 +488,43 @@ public final class Rater {
     }
 
     /**
+     * @param build what is known of the car
+     * @param duty the duty at which it ran hot
+     * @return what each usual fault, which no value of a car says, would cost it there; the costliest first
+     */
+    public List<Suspect> suspects(Build build, Duty duty) {
+        return Suspects.of(resolve(build), duty);
+    }
+
+    /**
+     * @param build what is known of the car
+     * @param duty a duty
+     * @param samples number of samples, at least one
+     * @return what the car is expected to do, and how surely, before anybody judges it
+     */
+    public DutyOutcome expected(Build build, Duty duty, int samples) {
+        Resolved car = resolve(build);
+        return DutyRater.sampled(
+                car, DutyRater.outcome(Plant.of(car), duty), new Samples(samples, samples, List.of(), SEED));
+    }
+
+    /**
      * A rated duty's schedule driven again with other fan controls, sensors, set points and faults.
      *
      * @param rating a rating of this rater
      * @param outcome one of its duties
-     * @return all that apply to the car at the duty, judged by the same policies; none without a schedule or electric fans
+     * @return all that apply to the car at the duty, judged as the rating is; none without a schedule or electric fans
      */
     public List<DrivenAgain> whatIfs(Rating rating, DutyOutcome outcome) {
-        return WhatIfs.of(Plant.of(rating.resolved()), outcome, this::judge);
+        DutyVerdict rated = rating.duty(outcome.duty().id());
+        return WhatIfs.of(rating.resolved(), rated, (car, changed) -> verdict(rating.build(), car, changed));
+    }
+
+    /** The verdict of this rater's policies and rules on a car at one duty. */
+    private Verdict verdict(Build build, Resolved car, DutyOutcome outcome) {
+        List<PlugIn> nobody = new ArrayList<>();
+        DutyVerdict judged = judge(outcome, nobody);
+        return cappedBy(flags(build, car, List.of(judged), nobody), judged).verdict();
     }
 
     /**
@@ -509,6 +534,24 @@ public final class Rater {
      */
     public List<WorthMeasuring> worthMeasuring(Build build, Duty duty) {
         return new NextToMeasure((b, point) -> at(b, point).coolantMarginK()).of(resolve(build), duty);
+    }
+
+    /**
+     * @param build what is known of the car
+     * @param improvementId of an {@link Improvement} of a rating
+     * @return the improvement as values of fields; empty when there is no such improvement or the car has no use for it
+     */
+    public Optional<Plan> plan(Build build, String improvementId) {
+        return Advice.plan(resolve(build), improvementId);
+    }
+
+    /** @return probabilities of passing the coolant limit at which a verdict of these policies may turn, the smallest first */
+    public List<Double> turns() {
+        return policies.stream()
+                .flatMap(p -> p.turns().stream())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** @return the curves of a car about one of its steady states */

@@ -55,7 +55,7 @@ class ArchitectureTest {
         rules.put("judged", plus(LAYER_4, "uncertainty", "transients", "verdict"));
         rules.put("advice", plus(LAYER_4, "uncertainty", "transients", "verdict", "attribution", "risk"));
         rules.put("risk", plus(LAYER_4, "transients", "verdict", "judged"));
-        rules.put("whatif", plus(LAYER_4, "transients", "verdict"));
+        rules.put("whatif", plus(LAYER_4, "uncertainty", "transients", "verdict", "judged"));
         rules.put("workshop", plus(LAYER_4, "uncertainty", "transients"));
         rules.put("learning", plus(LAYER_4, "uncertainty", "transients", "workshop", "evidence"));
         return rules;

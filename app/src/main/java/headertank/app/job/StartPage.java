@@ -1,6 +1,7 @@
 package headertank.app.job;
 
 import headertank.app.check.figure.ShopFigures;
+import headertank.app.form.ListPage;
 import headertank.app.language.Dates;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Role;

@@ -78,8 +78,8 @@ public final class Resolved {
                 continue;
             }
             Optional<Assumption> assumed = standIns.containsKey(f)
-                    ? Optional.of(new Assumption(
-                            f, standIns.get(f), "", Spread.relative(0), AssumptionText.THE_SHOP_S_OWN_FIGURE))
+                    ? Optional.of(
+                            new Assumption(f, standIns.get(f), "", Spread.relative(0), AssumptionText.SHOP_FIGURE))
                     : ClassDefaults.assume(f, known);
             if (assumed.isPresent()) {
                 Assumption a = assumed.get();

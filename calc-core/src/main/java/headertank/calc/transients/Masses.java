@@ -11,7 +11,7 @@ import org.hipparchus.util.FastMath;
 
 /**
  * Heat capacities of a car's cooling and the conductance between metal and coolant. All but the core's are guesses, the
- * metal's with a standard deviation of 20 % (modelling choice); a logged warm-up replaces them, and published checks compare
+ * metal's with a standard deviation of 25 % (modelling choice); a logged warm-up replaces them, and published checks compare
  * two cars.
  *
  * @param metalJPerK engine metal that follows the coolant: 35 % of the engine, which is head, liners and upper block, of a

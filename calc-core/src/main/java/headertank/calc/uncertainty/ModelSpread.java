@@ -37,9 +37,10 @@ public record ModelSpread(
 
     /**
      * Spread of the engine's heat capacity at its displacement: mass 12 %, iron in place of aluminium 10 % (a volume of it holds
-     * half as much again and is cast thinner), how far down the jacket reaches 12 %, as squares (modelling choices) [-].
+     * half as much again and is cast thinner), how far down the jacket reaches 12 %, which share of what it does not reach follows
+     * all the same 15 %, as squares (modelling choices) [-].
      */
-    private static final double METAL = 0.20;
+    private static final double METAL = 0.25;
 
     private static final ModelFactor[] FACTORS = ModelFactor.values();
 

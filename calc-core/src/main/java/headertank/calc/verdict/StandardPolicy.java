@@ -7,8 +7,8 @@ import headertank.calc.quantity.MessageArgument;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.SiFigure;
 import headertank.calc.result.Balance;
+import headertank.calc.result.Distribution;
 import headertank.calc.result.PointRating;
-import headertank.calc.result.SampledMargin;
 import headertank.calc.verdict.Finding.Code;
 import java.util.ArrayList;
 import java.util.List;
@@ -176,7 +176,7 @@ public final class StandardPolicy implements VerdictPolicy {
      * Oil is judged by the same samples and probabilities as coolant. It has two limits: a go keeps below the one from where a shop
      * is careful, a no-go is beyond the one where oil is damaged.
      */
-    private Finding oil(double margin, SampledMargin sampled) {
+    private Finding oil(double margin, Distribution sampled) {
         double over = limit(Threshold.OIL_OVER_CAUTION_K);
         double careful = sampled.probabilityBelow(0);
         double damaged = sampled.probabilityBelow(-over);
@@ -192,8 +192,8 @@ public final class StandardPolicy implements VerdictPolicy {
                 SiFigure.difference(margin),
                 text.with(
                         SiFigure.difference(Math.abs(margin)),
-                        SiFigure.difference(sampled.spread().low()),
-                        SiFigure.difference(sampled.spread().high()),
+                        SiFigure.difference(sampled.low()),
+                        SiFigure.difference(sampled.high()),
                         new SiFigure(careful, FigureKind.PROBABILITY)),
                 v == Verdict.GO ? Message.NONE : VerdictText.COOL_OIL.with());
     }

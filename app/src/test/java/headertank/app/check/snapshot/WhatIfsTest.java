@@ -71,9 +71,9 @@ class WhatIfsTest {
                         strict)
                 .duty("drift")
                 .orElseThrow();
-        assertThat(of(Kind.RAMP).verdict()).isEqualTo(StoredVerdict.GO);
+        assertThat(of(Kind.SET_5_LOWER).verdict()).isEqualTo(StoredVerdict.GO);
         assertThat(strictly.whatIfs())
-                .filteredOn(w -> w.kind() == Kind.RAMP)
+                .filteredOn(w -> w.kind() == Kind.SET_5_LOWER)
                 .extracting(WhatIf::verdict)
                 .containsExactly(StoredVerdict.GO_WITH_CONDITIONS);
     }
@@ -101,14 +101,15 @@ class WhatIfsTest {
     }
 
     @Test
-    void theMarginIsThatOfTheHotterOfRunAndStay() {
-        assertThat(drift.whatIfs()).allSatisfy(w -> assertThat(w.marginK())
-                .isCloseTo(
-                        Drifter.RESULT.coolantLimitK()
-                                - Math.max(
-                                        w.run().peakCoolantK(),
-                                        w.stay().orElseThrow().peakCoolantK()),
-                        within(1e-9)));
+    void theMarginOfTheCarAsItIsIsThatOfItsDutyAndWhatBreaksMovesItByItsPeaks() {
+        assertThat(of(Kind.RAMP).marginK()).isEqualTo(drift.coolantMarginK());
+        assertThat(of(Kind.RAMP).verdict()).isEqualTo(drift.verdict());
+        assertThat(of(Kind.NEVER_START).marginK())
+                .isCloseTo(drift.coolantMarginK() + peak(of(Kind.RAMP)) - peak(of(Kind.NEVER_START)), within(1e-9));
+    }
+
+    private static double peak(WhatIf w) {
+        return Math.max(w.run().peakCoolantK(), w.stay().orElseThrow().peakCoolantK());
     }
 
     @Test
