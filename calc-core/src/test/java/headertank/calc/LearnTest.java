@@ -87,7 +87,8 @@ class LearnTest {
     @Test
     void nothingLearnedChangesNothing() {
         DutyOutcome before = outcome(RATER);
-        DutyOutcome forgotten = outcome(RATER.knowing(RATER.learn(CAR, reading(5))).knowing(Learned.NOTHING));
+        DutyOutcome forgotten =
+                outcome(RATER.knowing(RATER.learn(CAR, reading(5))).knowing(Learned.NOTHING));
         assertThat(forgotten.marginSpread()).isEqualTo(before.marginSpread());
         assertThat(forgotten.coolantMarginK()).isEqualTo(before.coolantMarginK());
         assertThat(forgotten.probabilityTooHot()).isEqualTo(before.probabilityTooHot());

@@ -69,7 +69,6 @@ class LogLearnTest {
         assertThatThrownBy(() -> new DriveLog(300, 3, Collections.nCopies(20, row)))
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("log.timeStepS");
-        assertThatThrownBy(() -> new DriveLog.Row(0, 300, -1, 30e3, 300, 0))
-                .isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> new DriveLog.Row(0, 300, -1, 30e3, 300, 0)).isInstanceOf(OutOfRangeException.class);
     }
 }

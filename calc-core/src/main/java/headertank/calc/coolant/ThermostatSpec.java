@@ -13,8 +13,7 @@ import headertank.calc.quantity.Range;
  * @param bypass what the bypass does
  * @param leakLift share of the full area through which it leaks when shut, 0.001 to 0.05 [-]
  */
-public record ThermostatSpec(
-        boolean fitted, double openingK, double fullOpenK, BypassState bypass, double leakLift) {
+public record ThermostatSpec(boolean fitted, double openingK, double fullOpenK, BypassState bypass, double leakLift) {
 
     /** Usual width between opening and fully open [K]; common practice, and within 2 K of what two makers ask (published check). */
     public static final double DEFAULT_WIDTH_K = 12.0;

@@ -51,7 +51,8 @@ public record DriveLog(double ambientK, double ambientSigmaK, List<Row> rows) im
             }
         }
         if (Double.isNaN(rows.get(0).coolantK())) {
-            throw new IllegalArgumentException("a log begins with a moment at which the coolant sensor showed something");
+            throw new IllegalArgumentException(
+                    "a log begins with a moment at which the coolant sensor showed something");
         }
     }
 }

@@ -45,7 +45,8 @@ final class LogLikelihood implements Likelihood {
         }
         int n = seen.size();
         if (n == 0) {
-            throw new IllegalArgumentException("a log teaches nothing that shows no coolant for longer than ten seconds");
+            throw new IllegalArgumentException(
+                    "a log teaches nothing that shows no coolant for longer than ten seconds");
         }
         RealMatrix covariance = MatrixUtils.createRealMatrix(n, n);
         for (int i = 0; i < n; i++) {
@@ -54,8 +55,7 @@ final class LogLikelihood implements Likelihood {
                 covariance.setEntry(
                         i,
                         j,
-                        LASTING_K * LASTING_K * FastMath.exp(-apart / LASTS_S)
-                                + (i == j ? PASSING_K * PASSING_K : 0));
+                        LASTING_K * LASTING_K * FastMath.exp(-apart / LASTS_S) + (i == j ? PASSING_K * PASSING_K : 0));
             }
         }
         this.root = new CholeskyDecomposition(covariance).getL().getData();

@@ -71,7 +71,8 @@ final class Posterior {
             double[] next = null;
             double[] nextR = null;
             for (int tried = 0; tried < MOST_TRIES && next == null; tried++) {
-                double[] candidate = moved(x, solver(damped(normal, damping)).getSolver().solve(down));
+                double[] candidate =
+                        moved(x, solver(damped(normal, damping)).getSolver().solve(down));
                 double[] found = residuals.apply(candidate);
                 if (found != null && squares(found) + squares(candidate) < before) {
                     next = candidate;
@@ -103,8 +104,7 @@ final class Posterior {
     }
 
     /** @param before the Jacobian of the turn before, of which columns that say next to nothing are kept; null for none */
-    private static RealMatrix jacobian(
-            double[] x, double[] r, UnaryOperator<double[]> residuals, RealMatrix before) {
+    private static RealMatrix jacobian(double[] x, double[] r, UnaryOperator<double[]> residuals, RealMatrix before) {
         double[][] columns = IntStream.range(0, x.length)
                 .parallel()
                 .mapToObj(i -> before != null && squares(before.getColumn(i)) < FAINT

@@ -21,11 +21,7 @@ public final class Replaying {
         double ambient = Air.AMBIENT_K.clamp(log.ambientK());
         LogStretches stretches = new LogStretches(log);
         double[] shown = LogReplay.shownK(
-                Plant.of(car.with(BuildField.AMBIENT, ambient)),
-                stretches,
-                ambient,
-                1,
-                LogLikelihood.RADIATOR_SHARE);
+                Plant.of(car.with(BuildField.AMBIENT, ambient)), stretches, ambient, 1, LogLikelihood.RADIATOR_SHARE);
         List<Replay.Moment> moments = new ArrayList<>();
         for (int b = 0; b < shown.length; b++) {
             moments.add(new Replay.Moment(

@@ -28,8 +28,14 @@ public record ModelFactors(
         double gaugeOffsetK) {
 
     /** The models as published. */
-    public static final ModelFactors NOMINAL =
-            new ModelFactors(RadiatorFactors.NOMINAL, EngineFactors.NOMINAL, AirWay.NOMINAL, new Liquid(1, 1, 0, 1), 0, new Metal(1, 1, 1, 1, 1), 0);
+    public static final ModelFactors NOMINAL = new ModelFactors(
+            RadiatorFactors.NOMINAL,
+            EngineFactors.NOMINAL,
+            AirWay.NOMINAL,
+            new Liquid(1, 1, 0, 1),
+            0,
+            new Metal(1, 1, 1, 1, 1),
+            0);
 
     /**
      * The air's way through the car.

@@ -140,8 +140,7 @@ public final class Plant {
                 opening,
                 opening + ThermostatSpec.DEFAULT_WIDTH_K,
                 bypass,
-                ThermostatSpec.LEAK.clamp(
-                        Thermostat.LEAK_LIFT * f.liquid().leak()));
+                ThermostatSpec.LEAK.clamp(Thermostat.LEAK_LIFT * f.liquid().leak()));
     }
 
     /** Hose resistance goes with d^-5 at equal length; the default ratio belongs to a hose of 36 mm (modelling choice). */

@@ -16,7 +16,9 @@ import org.hipparchus.util.FastMath;
  */
 final class CoolingTable extends Cooling {
 
-    private static final double[] LIFT = {ThermostatSpec.LEAK.min(), Thermostat.LEAK_LIFT, 0.025, 0.05, 0.10, 0.20, 0.35, 0.60, 1.0};
+    private static final double[] LIFT = {
+        ThermostatSpec.LEAK.min(), Thermostat.LEAK_LIFT, 0.025, 0.05, 0.10, 0.20, 0.35, 0.60, 1.0
+    };
     private static final double[] DUTY = {0, 0.25, 0.5, 0.75, 1.0};
     private static final double FIRST_K = 5;
     private static final double STEP_K = 10;

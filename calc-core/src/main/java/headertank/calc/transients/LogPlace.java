@@ -83,7 +83,8 @@ final class LogPlace extends Place {
         double share = loadFactor * Math.min(1, released / idle.releasedW());
         coolantW = share * split.coolantW();
         oilW = share * split.oilW();
-        // What a fuelless engine gives off is what rubs; cold oil rubs more, and at the same fuel takes it from the shaft.
+        // What a fuelless engine gives off is what rubs; cold oil rubs more, and at the same fuel takes it from the
+        // shaft.
         HeatSplit rubs = engine.overrun(speed);
         coolantPerFrictionW = rubs.coolantW();
         oilPerFrictionW = rubs.oilW();

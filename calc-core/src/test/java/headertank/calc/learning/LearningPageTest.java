@@ -56,7 +56,8 @@ class LearningPageTest {
                             f.getFileName().toString().replaceAll("measured-|\\.csv", ""), MeasuredLogs.in(f)));
         }
         Build car = MeasuredCar.build();
-        print("| learned from | strain | predicted: root mean square, K (40 to 80 C, share of the time) | median | 90 % |");
+        print(
+                "| learned from | strain | predicted: root mean square, K (40 to 80 C, share of the time) | median | 90 % |");
         print("|---|---|---|---|---|");
         print("| nothing | | " + predicted(RATER, car, logs, List.of()));
         for (List<String> set : SETS) {
@@ -84,10 +85,7 @@ class LearningPageTest {
         double[] sorted = left.stream().mapToDouble(v -> v).sorted().toArray();
         return String.join(", ", cells)
                 + String.format(
-                        Locale.ROOT,
-                        " | %.1f | %.1f |",
-                        d.median(),
-                        sorted[(int) Math.ceil(0.9 * sorted.length) - 1]);
+                        Locale.ROOT, " | %.1f | %.1f |", d.median(), sorted[(int) Math.ceil(0.9 * sorted.length) - 1]);
     }
 
     /** @return time from 40 to 80 C where a log began colder [s] */
@@ -118,7 +116,8 @@ class LearningPageTest {
         ModelSpread spread =
                 ModelSpread.of(expected, PointRater.rate(Plant.of(expected), StandardDuties.STREET.point("hill")));
         double[][] drawn = LatinHypercube.standardNormal(
-                cars, LongStream.range(0, unknowns.size()).map(i -> 9001 + 17 * i).toArray());
+                cars,
+                LongStream.range(0, unknowns.size()).map(i -> 9001 + 17 * i).toArray());
         List<Duty> duties = List.of(StandardDuties.DRIFT, StandardDuties.TRACK);
         double[][] before = new double[2][cars];
         double[][] after = new double[2][cars];
@@ -126,8 +125,7 @@ class LearningPageTest {
         int[] inside = new int[2];
         for (int i = 0; i < cars; i++) {
             Resolved values = unknowns.values(drawn[i]);
-            Plant driven = unknowns.plant(
-                    values.with(BuildField.AMBIENT, SyntheticDrive.AMBIENT_K), drawn[i], spread);
+            Plant driven = unknowns.plant(values.with(BuildField.AMBIENT, SyntheticDrive.AMBIENT_K), drawn[i], spread);
             Plant truth = unknowns.plant(
                     values.with(BuildField.AMBIENT, expected.value(BuildField.AMBIENT)), drawn[i], spread);
             Learned learned = RATER.learn(build, SyntheticDrive.of(driven, 77 + i));
@@ -159,7 +157,11 @@ class LearningPageTest {
     }
 
     private static Distribution margin(Rater rater, Build build, Duty duty) {
-        return rater.rate(build, List.of(duty), 128).duty(duty.id()).outcome().marginSpread().orElseThrow();
+        return rater.rate(build, List.of(duty), 128)
+                .duty(duty.id())
+                .outcome()
+                .marginSpread()
+                .orElseThrow();
     }
 
     private static double median(double[] values) {

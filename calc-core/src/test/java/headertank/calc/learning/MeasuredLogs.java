@@ -28,7 +28,9 @@ public final class MeasuredLogs {
     /** @return the log of this name that comes with the tests */
     public static DriveLog named(String name) {
         try (InputStream in = MeasuredLogs.class.getResourceAsStream("/logs/measured-" + name + ".csv")) {
-            return parse(new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList());
+            return parse(new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .toList());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -36,8 +36,8 @@ final class SyntheticDrive {
             int b = (int) at;
             double now = shown[b] + (at - b) * (shown[Math.min(shown.length - 1, b + 1)] - shown[b]);
             double read = Physics.kelvin(Math.rint(Physics.celsius(now + NOISE_K * random.nextGaussian())));
-            rows.add(new DriveLog.Row(
-                    in.timeS(), read, in.enginePerS(), in.manifoldPa(), in.intakeK(), in.roadMPerS()));
+            rows.add(
+                    new DriveLog.Row(in.timeS(), read, in.enginePerS(), in.manifoldPa(), in.intakeK(), in.roadMPerS()));
         }
         return log(rows);
     }
@@ -58,8 +58,7 @@ final class SyntheticDrive {
             double mode = (t % 8) / 8.0;
             double pressure = !heat ? 36e3 : mode < 0.25 ? 98e3 : mode < 0.65 ? 60e3 : 28e3;
             double engine = heat ? 0.8 * rated : 1.1 * idle;
-            rows.add(new DriveLog.Row(
-                    t, AMBIENT_K, engine * wobble, pressure * wobble, AMBIENT_K + 10, heat ? 20 : 0));
+            rows.add(new DriveLog.Row(t, AMBIENT_K, engine * wobble, pressure * wobble, AMBIENT_K + 10, heat ? 20 : 0));
         }
         return rows;
     }
