@@ -61,7 +61,9 @@ class CarParkTest {
     @Test
     void leastIsThatOfTheBinomialDistribution() {
         assertThat(least(10, 0.5)).as("P(0) 0.001, P(0 or 1) 0.011").isEqualTo(1);
-        assertThat(least(10, 0.99)).as("P(8 or fewer) 0.004, P(9 or fewer) 0.096").isEqualTo(9);
+        assertThat(least(10, 0.99))
+                .as("P(8 or fewer) 0.004, P(9 or fewer) 0.096")
+                .isEqualTo(9);
         assertThat(least(200, 0.80)).isBetween(145, 148);
     }
 
