@@ -34,9 +34,11 @@ import headertank.calc.result.CoolingCurves;
 import headertank.calc.result.HottestDay;
 import headertank.calc.result.IdleExpectation;
 import headertank.calc.result.Improvement;
+import headertank.calc.result.Plan;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
 import headertank.calc.result.SlowCoolant;
+import headertank.calc.result.Suspect;
 import headertank.calc.result.WorthMeasuring;
 import headertank.calc.risk.CarUnderReview;
 import headertank.calc.risk.Flag;
@@ -52,6 +54,7 @@ import headertank.calc.verdict.Finding;
 import headertank.calc.verdict.Verdict;
 import headertank.calc.verdict.VerdictPolicy;
 import headertank.calc.verdict.VerdictText;
+import headertank.calc.whatif.Suspects;
 import headertank.calc.whatif.WhatIfs;
 import headertank.calc.workshop.IdleInWorkshop;
 import java.util.ArrayList;
@@ -282,9 +285,7 @@ public final class Rater {
             outcomes.add(outcome);
         }
         if (samples > 0) {
-            List<Double> turns =
-                    policies.stream().flatMap(p -> p.turns().stream()).toList();
-            Samples sampling = new Samples(samples, most, turns, SEED);
+            Samples sampling = new Samples(samples, most, turns(), SEED);
             outcomes.replaceAll(o -> DutyRater.sampled(resolved, o, sampling));
         }
         List<DutyVerdict> verdicts =
@@ -472,6 +473,27 @@ public final class Rater {
     }
 
     /**
+     * @param build what is known of the car
+     * @param duty the duty at which it ran hot
+     * @return what each usual fault, which no value of a car says, would cost it there; the costliest first
+     */
+    public List<Suspect> suspects(Build build, Duty duty) {
+        return Suspects.of(resolve(build), duty);
+    }
+
+    /**
+     * @param build what is known of the car
+     * @param duty a duty
+     * @param samples number of samples, at least one
+     * @return what the car is expected to do, and how surely, before anybody judges it
+     */
+    public DutyOutcome expected(Build build, Duty duty, int samples) {
+        Resolved car = resolve(build);
+        return DutyRater.sampled(
+                car, DutyRater.outcome(Plant.of(car), duty), new Samples(samples, samples, List.of(), SEED));
+    }
+
+    /**
      * A rated duty's schedule driven again with other fan controls, sensors, set points and faults.
      *
      * @param rating a rating of this rater
@@ -497,6 +519,24 @@ public final class Rater {
      */
     public List<WorthMeasuring> worthMeasuring(Build build, Duty duty) {
         return new NextToMeasure((b, point) -> at(b, point).coolantMarginK()).of(resolve(build), duty);
+    }
+
+    /**
+     * @param build what is known of the car
+     * @param improvementId of an {@link Improvement} of a rating
+     * @return the improvement as values of fields; empty when there is no such improvement or the car has no use for it
+     */
+    public Optional<Plan> plan(Build build, String improvementId) {
+        return Advice.plan(resolve(build), improvementId);
+    }
+
+    /** @return probabilities of passing the coolant limit at which a verdict of these policies may turn, the smallest first */
+    public List<Double> turns() {
+        return policies.stream()
+                .flatMap(p -> p.turns().stream())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** @return the curves of a car about one of its steady states */

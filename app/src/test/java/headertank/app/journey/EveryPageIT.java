@@ -65,14 +65,6 @@ class EveryPageIT {
     private static final int PHONE_HEIGHT = 667;
 
     private static final String HEAD_HEIGHT = "return document.querySelector('.top').getBoundingClientRect().height";
-    /** Tables that are wider than their box still show the column of their verdict. */
-    private static final String VERDICT_OUT_OF_SIGHT = """
-        return Array.from(document.querySelectorAll('.what-ifs tbody td:last-child')).filter(e => {
-          const box = e.closest('.scroll').getBoundingClientRect(), r = e.getBoundingClientRect();
-          return e.checkVisibility() && (r.right > box.right + 1 || r.left < box.left || getComputedStyle(e).display === 'none');
-        }).slice(0, 2).map(e => e.textContent.trim().slice(0, 60))\
-        """;
-
     private static final String IS_WORKSHOP = "return document.documentElement.classList.contains('big-targets')";
     private static final String STAYS_LIGHT =
             "return document.documentElement.dataset.scheme === 'light' || document.querySelector('.handover') !=="
@@ -170,7 +162,6 @@ class EveryPageIT {
             if (width < 1000 && Boolean.TRUE.equals(browser.script(IS_WORKSHOP))) {
                 said(browser, SMALL).forEach(e -> faults.add(place + "smaller than 44 px: " + e));
             }
-            said(browser, VERDICT_OUT_OF_SIGHT).forEach(e -> faults.add(place + "verdict out of sight: " + e));
             if (width == 390 && ((Number) browser.script(HEAD_HEIGHT)).doubleValue() > PHONE_HEIGHT / 10.0) {
                 faults.add(place + "the head is higher than a tenth of a phone");
             }

@@ -1,16 +1,16 @@
-package headertank.app.job;
+package headertank.app.form;
 
 import java.util.List;
 
 /** The beginning of a list, and whether there is more of it. */
-record ListPage<T>(List<T> lines, boolean more) {
+public record ListPage<T>(List<T> lines, boolean more) {
 
-    ListPage {
+    public ListPage {
         lines = List.copyOf(lines);
     }
 
     /** @param found up to one line more than is shown */
-    static <T> ListPage<T> of(List<T> found, int shown) {
+    public static <T> ListPage<T> of(List<T> found, int shown) {
         return new ListPage<>(found.subList(0, Math.min(shown, found.size())), found.size() > shown);
     }
 
