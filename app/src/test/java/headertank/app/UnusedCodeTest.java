@@ -51,6 +51,10 @@ class UnusedCodeTest {
             // The same program's evidence about its cars: what was seen of one, and what follows from it.
             "Rater.learn",
             "Rater.knowing",
+            "Rater.replay",
+            "Replay.rootMeanSquareK",
+            "DriveLog",
+            "DriveLog$Row",
             "CoreSheet",
             "CoreSheet$Point",
             "NeverHot",

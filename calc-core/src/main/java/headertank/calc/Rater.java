@@ -14,11 +14,14 @@ import headertank.calc.coreclass.CoreClassSource;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.DutySource;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.evidence.DriveLog;
 import headertank.calc.evidence.Evidence;
+import headertank.calc.evidence.Replay;
 import headertank.calc.judged.DayThatHolds;
 import headertank.calc.judged.DutyRater;
 import headertank.calc.judged.Samples;
 import headertank.calc.learning.Learning;
+import headertank.calc.learning.Replaying;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.SiFigure;
 import headertank.calc.quantity.WorkingSection;
@@ -249,6 +252,18 @@ public final class Rater {
             throw new IllegalArgumentException("name at least one piece of evidence to learn from");
         }
         return Learning.of(Resolved.of(build, coreClasses, standIns), List.of(evidence));
+    }
+
+    /**
+     * A log driven again by the car as it is known: its own engine speed, manifold pressure and road speed, the car's thermostat and
+     * fans.
+     *
+     * @param build the car
+     * @param log the log
+     * @return what its gauge showed beside what it would have shown
+     */
+    public Replay replay(Build build, DriveLog log) {
+        return Replaying.of(resolve(build), log);
     }
 
     /** @return a full rating: verdicts with uncertainty, and flags; more samples where a verdict hangs on them */

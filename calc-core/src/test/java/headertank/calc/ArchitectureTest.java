@@ -49,7 +49,7 @@ class ArchitectureTest {
         rules.put("evidence", plus(LAYER_1, plus(COMPONENTS, "carspec", "duty", "result")));
         rules.put("rating", LAYER_3);
         rules.put("uncertainty", LAYER_4);
-        rules.put("transients", LAYER_4);
+        rules.put("transients", plus(LAYER_4, "evidence"));
         rules.put("verdict", plus(LAYER_4, "uncertainty", "transients"));
         rules.put("attribution", plus(LAYER_4, "uncertainty"));
         rules.put("judged", plus(LAYER_4, "uncertainty", "transients", "verdict"));

@@ -75,6 +75,6 @@ class StartPage {
     }
 
     private ListPage<JobLine> jobs(QueueView show, Days days) {
-        return ListPage.of(queue.open(show.choice(days.today()), Queue.Place.START, SHOWN + 1), SHOWN);
+        return ListPage.of(queue.open(show.choice(days.today()), Queue.Position.START, SHOWN + 1), SHOWN);
     }
 }

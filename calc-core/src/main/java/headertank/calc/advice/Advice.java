@@ -40,7 +40,7 @@ public final class Advice {
                 .min(Map.Entry.comparingByValue())
                 .map(Map.Entry::getKey)
                 .orElseThrow(() -> new IllegalArgumentException("name at least one duty"));
-        return Candidate.ALL.parallelStream()
+        return PossibleChange.ALL.parallelStream()
                 .flatMap(c -> c.change().apply(car).map(changed -> gained(c, changed, marginsNow, marginK)).stream())
                 .filter(i -> i.gainK(needsItMost) >= LEAST_K)
                 .sorted(Comparator.comparingDouble((Improvement i) -> i.gainK(needsItMost))
@@ -55,10 +55,13 @@ public final class Advice {
      * @return what the improvement asks of this car; empty when there is no such improvement or nothing to change
      */
     public static Optional<Plan> plan(Resolved car, String id) {
-        return Candidate.ALL.stream().filter(c -> c.id().equals(id)).findFirst().flatMap(c -> c.change()
-                .apply(car)
-                .map(changed -> new Plan(c.label(), between(car, changed)))
-                .filter(p -> !p.entries().isEmpty()));
+        return PossibleChange.ALL.stream()
+                .filter(c -> c.id().equals(id))
+                .findFirst()
+                .flatMap(c -> c.change()
+                        .apply(car)
+                        .map(changed -> new Plan(c.label(), between(car, changed)))
+                        .filter(p -> !p.entries().isEmpty()));
     }
 
     private static Map<BuildField, Entry> between(Resolved before, Resolved after) {
@@ -74,7 +77,7 @@ public final class Advice {
     }
 
     private static Improvement gained(
-            Candidate candidate,
+            PossibleChange candidate,
             Resolved changed,
             Map<String, Double> marginsNow,
             ToDoubleBiFunction<Resolved, String> marginK) {

@@ -43,7 +43,19 @@ public enum ModelFactor {
     /** Factor on the engine's heat capacity. */
     METAL_MASS("metalMass", FieldGroup.ENGINE),
     /** Offset of the exponent by which the wall's share of the heat falls with load. */
-    LOAD_EXPONENT("loadExponent", FieldGroup.ENGINE);
+    LOAD_EXPONENT("loadExponent", FieldGroup.ENGINE),
+    /** Factor on the volumetric efficiency, by which a log's manifold pressure becomes heat. */
+    CHARGE("charge", FieldGroup.ENGINE),
+    /** Factor on what a shut thermostat leaks. */
+    LEAK("leak", FieldGroup.THERMOSTAT),
+    /** Factor on what block, head and hoses give off to the air around them. */
+    SURFACE("surface", FieldGroup.ENGINE),
+    /** Factor on the conductance between the engine's metal and its coolant. */
+    CONTACT("contact", FieldGroup.ENGINE),
+    /** Factor on the heat capacity that follows the oil. */
+    OIL_MASS("oilMass", FieldGroup.ENGINE),
+    /** Offset of what the gauge's sensor shows [K]. */
+    GAUGE("gauge", FieldGroup.SENSOR);
 
     private final String key;
     private final FieldGroup part;

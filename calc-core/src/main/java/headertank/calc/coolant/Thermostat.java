@@ -10,7 +10,7 @@ package headertank.calc.coolant;
  */
 public final class Thermostat {
 
-    /** Share of the full area through which a shut thermostat leaks [-]; derived from its vent. */
+    /** Share of the full area through which a shut thermostat usually leaks [-]; derived from its vent. */
     public static final double LEAK_LIFT = 0.006;
 
     private Thermostat() {}
@@ -18,7 +18,7 @@ public final class Thermostat {
     /**
      * @param spec the thermostat
      * @param temperatureK coolant temperature at the thermostat, any number [K]
-     * @return open area over full area, {@link #LEAK_LIFT} to 1 [-]
+     * @return open area over full area, its leak to 1 [-]
      */
     public static double lift(ThermostatSpec spec, double temperatureK) {
         if (!spec.fitted()) {
@@ -26,8 +26,8 @@ public final class Thermostat {
         }
         double z = (temperatureK - spec.openingK()) / (spec.fullOpenK() - spec.openingK());
         if (!(z > 0)) {
-            return LEAK_LIFT;
+            return spec.leakLift();
         }
-        return z >= 1 ? 1.0 : LEAK_LIFT + (1 - LEAK_LIFT) * z * z * (3 - 2 * z);
+        return z >= 1 ? 1.0 : spec.leakLift() + (1 - spec.leakLift()) * z * z * (3 - 2 * z);
     }
 }

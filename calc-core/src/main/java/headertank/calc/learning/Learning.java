@@ -7,6 +7,7 @@ import headertank.calc.carspec.ModelFactor;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.evidence.CoreSheet;
+import headertank.calc.evidence.DriveLog;
 import headertank.calc.evidence.Evidence;
 import headertank.calc.evidence.NeverHot;
 import headertank.calc.evidence.SettledReading;
@@ -75,6 +76,9 @@ public final class Learning {
         }
         if (seen instanceof WorkshopReadings readings) {
             return new WorkshopLikelihood(readings, car);
+        }
+        if (seen instanceof DriveLog log) {
+            return new LogLikelihood(log);
         }
         return new SheetLikelihood((CoreSheet) seen);
     }

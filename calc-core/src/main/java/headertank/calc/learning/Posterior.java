@@ -23,8 +23,15 @@ final class Posterior {
     /** Width of a difference, in standard deviations of the prior; modelling choice. */
     private static final double STEP = 0.1;
 
-    private static final int MOST_TURNS = 10;
-    private static final int MOST_HALVINGS = 6;
+    private static final int MOST_TURNS = 16;
+    private static final int MOST_TRIES = 8;
+    private static final double LEAST_DAMPING = 0.1;
+
+    /** No unknown moves further than this in one turn, in standard deviations of the prior: a straight line is no longer believed. */
+    private static final double LONGEST = 1;
+
+    /** An unknown whose column has a smaller sum of squares keeps its prior within this share of its variance [-]. */
+    private static final double FAINT = 1e-3;
 
     /** A turn that gains less of the sum of squares ends the search [-]. */
     private static final double GAIN = 1e-3;
@@ -51,25 +58,28 @@ final class Posterior {
             throw new IllegalArgumentException("the car as it is expected has no answer to this evidence");
         }
         RealMatrix normal = null;
+        RealMatrix jacobian = null;
+        double damping = 0;
         for (int turn = 0; turn < MOST_TURNS; turn++) {
-            RealMatrix jacobian = jacobian(x, r, residuals);
+            jacobian = jacobian(x, r, residuals, jacobian);
             normal = jacobian.transposeMultiply(jacobian).add(MatrixUtils.createRealIdentityMatrix(unknowns));
             RealVector down = jacobian.transpose()
                     .operate(MatrixUtils.createRealVector(r))
                     .add(MatrixUtils.createRealVector(x))
                     .mapMultiply(-1);
-            double[] step = solver(normal).getSolver().solve(down).toArray();
             double before = squares(r) + squares(x);
-            double share = 1;
             double[] next = null;
             double[] nextR = null;
-            for (int half = 0; half <= MOST_HALVINGS; half++, share *= 0.5) {
-                double[] candidate = moved(x, step, share);
+            for (int tried = 0; tried < MOST_TRIES && next == null; tried++) {
+                double[] candidate =
+                        moved(x, solver(damped(normal, damping)).getSolver().solve(down));
                 double[] found = residuals.apply(candidate);
                 if (found != null && squares(found) + squares(candidate) < before) {
                     next = candidate;
                     nextR = found;
-                    break;
+                    damping = damping < LEAST_DAMPING ? 0 : damping / 4;
+                } else {
+                    damping = Math.max(LEAST_DAMPING, 4 * damping);
                 }
             }
             if (next == null) {
@@ -93,10 +103,13 @@ final class Posterior {
         }
     }
 
-    private static RealMatrix jacobian(double[] x, double[] r, UnaryOperator<double[]> residuals) {
+    /** @param before the Jacobian of the turn before, of which columns that say next to nothing are kept; null for none */
+    private static RealMatrix jacobian(double[] x, double[] r, UnaryOperator<double[]> residuals, RealMatrix before) {
         double[][] columns = IntStream.range(0, x.length)
                 .parallel()
-                .mapToObj(i -> column(x, r, i, residuals))
+                .mapToObj(i -> before != null && squares(before.getColumn(i)) < FAINT
+                        ? before.getColumn(i)
+                        : column(x, r, i, residuals))
                 .toArray(double[][]::new);
         return MatrixUtils.createRealMatrix(columns).transpose();
     }
@@ -118,10 +131,20 @@ final class Posterior {
         return new double[r.length];
     }
 
-    private static double[] moved(double[] x, double[] step, double share) {
+    /** The normal equations with a share of their diagonal added (D. W. Marquardt, 1963, from memory), which shortens a step. */
+    private static RealMatrix damped(RealMatrix normal, double damping) {
+        RealMatrix sum = normal.copy();
+        for (int i = 0; i < sum.getRowDimension(); i++) {
+            sum.multiplyEntry(i, i, 1 + damping);
+        }
+        return sum;
+    }
+
+    private static double[] moved(double[] x, RealVector step) {
+        double share = Math.min(1, LONGEST / step.getLInfNorm());
         double[] to = new double[x.length];
         for (int i = 0; i < x.length; i++) {
-            to[i] = x[i] + share * step[i];
+            to[i] = x[i] + share * step.getEntry(i);
         }
         return to;
     }

@@ -15,14 +15,27 @@ import org.hipparchus.util.FastMath;
  * @param air on the air's way
  * @param liquid on coolant and oil
  * @param demand deviate of the operating points' demand, in standard deviations of each [-]
- * @param metalMass factor on the engine's heat capacity [-]
+ * @param metal on the engine as a body
+ * @param gaugeOffsetK offset of what the gauge's sensor shows [K]
  */
 public record ModelFactors(
-        RadiatorFactors radiator, EngineFactors engine, AirWay air, Liquid liquid, double demand, double metalMass) {
+        RadiatorFactors radiator,
+        EngineFactors engine,
+        AirWay air,
+        Liquid liquid,
+        double demand,
+        Metal metal,
+        double gaugeOffsetK) {
 
     /** The models as published. */
-    public static final ModelFactors NOMINAL =
-            new ModelFactors(RadiatorFactors.NOMINAL, EngineFactors.NOMINAL, AirWay.NOMINAL, new Liquid(1, 1, 0), 0, 1);
+    public static final ModelFactors NOMINAL = new ModelFactors(
+            RadiatorFactors.NOMINAL,
+            EngineFactors.NOMINAL,
+            AirWay.NOMINAL,
+            new Liquid(1, 1, 0, 1),
+            0,
+            new Metal(1, 1, 1, 1, 1),
+            0);
 
     /**
      * The air's way through the car.
@@ -47,13 +60,25 @@ public record ModelFactors(
     }
 
     /**
+     * The engine as a body.
+     *
+     * @param mass factor on its heat capacity [-]
+     * @param charge factor on its volumetric efficiency [-]
+     * @param surface factor on what it gives off to the air around it [-]
+     * @param contact factor on the conductance between metal and coolant [-]
+     * @param oilMass factor on the heat capacity that follows the oil [-]
+     */
+    public record Metal(double mass, double charge, double surface, double contact, double oilMass) {}
+
+    /**
      * Coolant and oil.
      *
      * @param circuit factor on the coolant circuit's resistances [-]
      * @param oilCoolers factor on the conductances between oil, coolant and air [-]
      * @param boilingOffsetK offset of the coolant's boiling point [K]
+     * @param leak factor on what a shut thermostat leaks [-]
      */
-    public record Liquid(double circuit, double oilCoolers, double boilingOffsetK) {}
+    public record Liquid(double circuit, double oilCoolers, double boilingOffsetK, double leak) {}
 
     /** @return the factors at these deviations, one for each {@link ModelFactor}: the logarithm of a factor, an offset as it is */
     public static ModelFactors at(double[] deviations) {
@@ -77,9 +102,16 @@ public record ModelFactors(
                 new Liquid(
                         factor(deviations, ModelFactor.CIRCUIT),
                         factor(deviations, ModelFactor.OIL_COOLERS),
-                        deviations[ModelFactor.BOILING.ordinal()]),
+                        deviations[ModelFactor.BOILING.ordinal()],
+                        factor(deviations, ModelFactor.LEAK)),
                 deviations[ModelFactor.DEMAND.ordinal()],
-                factor(deviations, ModelFactor.METAL_MASS));
+                new Metal(
+                        factor(deviations, ModelFactor.METAL_MASS),
+                        factor(deviations, ModelFactor.CHARGE),
+                        factor(deviations, ModelFactor.SURFACE),
+                        factor(deviations, ModelFactor.CONTACT),
+                        factor(deviations, ModelFactor.OIL_MASS)),
+                deviations[ModelFactor.GAUGE.ordinal()]);
     }
 
     /** @return the factors that were learned of a car; those as published where nothing was */

@@ -77,7 +77,7 @@ public record ModelSpread(
             case AIR_FRICTION -> airFriction;
             case TUBE_SIDE -> tubeSide;
             case COOLANT_HEAT -> coolantHeat;
-            case ENGINE_FRICTION, EXIT_PRESSURE -> 0.10;
+            case ENGINE_FRICTION, EXIT_PRESSURE, CHARGE -> 0.10;
             case FUEL_HEAT -> fuelHeat;
             case AIR_LOSSES, OIL_COOLERS -> 0.25;
             case INLET_PRESSURE -> 0.08;
@@ -88,6 +88,10 @@ public record ModelSpread(
             case DEMAND -> 1;
             case BOILING -> boilingK;
             case METAL_MASS -> METAL;
+            case LEAK -> 0.70;
+            case SURFACE -> 0.30;
+            case CONTACT, OIL_MASS -> 0.60;
+            case GAUGE -> 1.5;
             case LOAD_EXPONENT -> EngineFactors.LOAD_EXPONENT_SIGMA;
         };
     }

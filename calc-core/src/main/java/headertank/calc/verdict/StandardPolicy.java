@@ -29,6 +29,15 @@ public final class StandardPolicy implements VerdictPolicy {
     /** Current that a battery may give while idling for a go [A]. */
     public static final double GO_DEFICIT_A = Threshold.GO_DEFICIT_A.standard();
 
+    /**
+     * What coolant may warm by in an engine at work, its thermostat open, for a go, and beyond which it is a no-go [K]; common
+     * practice, no source. Cars of the thirties showed 7 to 11 K at full throttle (published checks).
+     */
+    private static final double GO_RISE_K = 20;
+
+    private static final double MOST_RISE_K = 30;
+    private static final double OPEN_LIFT = 0.9;
+
     private final Thresholds limits;
 
     /** Judges by the usual thresholds; found by {@link java.util.ServiceLoader}. */
@@ -73,6 +82,7 @@ public final class StandardPolicy implements VerdictPolicy {
         oil(outcome, findings);
         electric(outcome, findings);
         pumpInlet(outcome, findings);
+        coolantRise(outcome, findings);
         outsideSources(outcome, findings);
         return findings;
     }
@@ -234,6 +244,34 @@ public final class StandardPolicy implements VerdictPolicy {
                     new SiFigure(least, FigureKind.PRESSURE_GAUGE),
                     VerdictText.PUMP_LACKS_PRESSURE.with(new SiFigure(-least, FigureKind.PRESSURE_GAUGE), name(o, at)),
                     VerdictText.CHECK_PUMP_INLET.with()));
+        }
+    }
+
+    /**
+     * Coolant that is hardly pumped leaves the engine much hotter than it came: at the far cylinders the jacket is then hot while the
+     * mean looks well. Looked at where the engine works and the thermostat stands open, for a throttled radiator has a large drop
+     * and means no harm.
+     */
+    private static void coolantRise(DutyOutcome o, List<Finding> findings) {
+        double most = 0;
+        PointRating at = null;
+        for (PointRating p : o.points()) {
+            if (p.balance() instanceof Balance.Steady s
+                    && !p.point().idles()
+                    && s.coolant().lift() >= OPEN_LIFT
+                    && s.engineOutK() - s.coolant().radiatorOutK() > most) {
+                most = s.engineOutK() - s.coolant().radiatorOutK();
+                at = p;
+            }
+        }
+        if (at != null && most > GO_RISE_K) {
+            SiFigure rise = SiFigure.difference(most);
+            findings.add(new Finding(
+                    Code.COOLANT_RISE,
+                    most > MOST_RISE_K ? Verdict.NO_GO : Verdict.GO_WITH_CONDITIONS,
+                    rise,
+                    VerdictText.COOLANT_RISES_TOO_MUCH.with(rise, name(o, at)),
+                    VerdictText.LOOK_FOR_COOLANT_FLOW.with()));
         }
     }
 

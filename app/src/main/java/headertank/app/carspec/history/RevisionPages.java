@@ -27,7 +27,7 @@ class RevisionPages {
      */
     record Line(String label, String value, String from, boolean assumed) {}
 
-    record Part(String label, List<Line> lines) {}
+    record SpecPart(String label, List<Line> lines) {}
 
     private final CarSearch cars;
     private final Revisions revisions;
@@ -56,14 +56,14 @@ class RevisionPages {
         return "carspec/revision";
     }
 
-    private List<Part> parts(Spec spec) {
+    private List<SpecPart> parts(Spec spec) {
         Map<BuildField, Assumption> assumed = standIns.of(spec);
         Map<FieldGroup, List<Line>> parts = new LinkedHashMap<>();
         for (BuildField field : BuildField.values()) {
             parts.computeIfAbsent(field.group(), g -> new ArrayList<>()).add(line(spec, field, assumed.get(field)));
         }
         return parts.entrySet().stream()
-                .map(e -> new Part(text.group(e.getKey()), e.getValue()))
+                .map(e -> new SpecPart(text.group(e.getKey()), e.getValue()))
                 .toList();
     }
 

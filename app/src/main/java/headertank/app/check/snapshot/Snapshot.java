@@ -194,7 +194,7 @@ public final class Snapshot {
                         .toList(),
                 Optional.of(judgement(o)),
                 rater.traced(rating, o).map(run -> RunSnapshot.of(o.duty(), run)),
-                rater.whatIfs(rating, o).stream().map(WhatIfs::of).toList(),
+                rater.whatIfs(rating, o).stream().map(WhatIfSnapshot::of).toList(),
                 Optional.of(rater.worthMeasuring(r.build(), o.duty()).stream()
                         .map(w -> new DutyResult.Unknown(w.field().key(), w.guessed(), w.marginK()))
                         .toList()),

@@ -12,9 +12,9 @@ import headertank.calc.verdict.DrivenAgain;
 import java.util.List;
 
 /** Turns a schedule driven again into what is stored of it. */
-final class WhatIfs {
+final class WhatIfSnapshot {
 
-    private WhatIfs() {}
+    private WhatIfSnapshot() {}
 
     static WhatIf of(DrivenAgain again) {
         RunResult run = again.run();
@@ -25,7 +25,7 @@ final class WhatIfs {
                 StoredVerdict.valueOf(again.verdict().name()),
                 again.marginK(),
                 course(run),
-                again.stay().map(WhatIfs::course),
+                again.stay().map(WhatIfSnapshot::course),
                 RunSnapshot.current(run.current()),
                 RunSnapshot.window(run.window()),
                 run.fanAmpereHours(),

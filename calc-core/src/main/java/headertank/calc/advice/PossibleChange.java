@@ -25,35 +25,35 @@ import java.util.function.Function;
  * @param label what to change
  * @param change the changed car, or empty when there is nothing to change
  */
-record Candidate(String id, Message label, Function<Resolved, Optional<Resolved>> change) {
+record PossibleChange(String id, Message label, Function<Resolved, Optional<Resolved>> change) {
 
     /** Coolant temperature to which a pre-cooling ramp winds the fans up [K]: 85 C. */
     private static final double RAMP_SET_K = 358.15;
 
     private static final double COOL_THERMOSTAT_K = 351.15;
 
-    static final List<Candidate> ALL = List.of(
-            new Candidate(
+    static final List<PossibleChange> ALL = List.of(
+            new PossibleChange(
                     "hood-vent",
                     AdviceText.HOOD_VENT.with(),
                     r -> when(
                             !r.is(BuildField.AIR_EXIT, AirExit.HOOD_VENT),
                             r.with(BuildField.AIR_EXIT, AirExit.HOOD_VENT)
                                     .with(BuildField.AIR_EXIT_AREA, within(BuildField.AIR_EXIT_AREA, r, 1, 0.08)))),
-            new Candidate(
+            new PossibleChange(
                     "larger-face",
                     AdviceText.LARGER_FACE.with(),
                     r -> when(
                             true,
                             r.with(BuildField.CORE_WIDTH, within(BuildField.CORE_WIDTH, r, 1.15, 0))
                                     .with(BuildField.AIR_INLET, within(BuildField.AIR_INLET, r, 1.15, 0)))),
-            new Candidate(
+            new PossibleChange(
                     "deeper-core",
                     AdviceText.DEEPER_CORE.with(),
                     r -> when(
                             r.value(BuildField.CORE_DEPTH) < 0.045,
                             r.with(BuildField.CORE_DEPTH, Math.min(0.055, 1.5 * r.value(BuildField.CORE_DEPTH))))),
-            new Candidate(
+            new PossibleChange(
                     "clean-core",
                     AdviceText.CLEAN_CORE.with(),
                     r -> when(
@@ -62,7 +62,7 @@ record Candidate(String id, Message label, Function<Resolved, Optional<Resolved>
                                     .with(
                                             BuildField.CORE_FOULING,
                                             Math.min(3.5e-5, r.value(BuildField.CORE_FOULING))))),
-            new Candidate(
+            new PossibleChange(
                     "stronger-fans",
                     AdviceText.STRONGER_FANS.with(),
                     r -> when(
@@ -70,31 +70,31 @@ record Candidate(String id, Message label, Function<Resolved, Optional<Resolved>
                             r.with(BuildField.FAN_FLOW, within(BuildField.FAN_FLOW, r, 1.3, 0))
                                     .with(BuildField.FAN_SHUT_OFF, within(BuildField.FAN_SHUT_OFF, r, 1.2, 0))
                                     .with(BuildField.FAN_CURRENT, within(BuildField.FAN_CURRENT, r, 1.5, 0)))),
-            new Candidate(
+            new PossibleChange(
                     "fans-pull",
                     AdviceText.FANS_PULL.with(),
                     r -> when(
                             r.is(BuildField.FAN_MOUNTING, FanMounting.PUSHING),
                             r.with(BuildField.FAN_MOUNTING, FanMounting.PULLING))),
-            new Candidate(
+            new PossibleChange(
                     "shroud",
                     AdviceText.SHROUD.with(),
                     r -> when(r.value(BuildField.FAN_COVER) < 0.95, r.with(BuildField.FAN_COVER, 1.0))),
-            new Candidate(
+            new PossibleChange(
                     "shroud-flaps",
                     AdviceText.SHROUD_FLAPS.with(),
                     r -> when(
                             r.is(BuildField.FAN_FLAPS, YesNo.NO) && r.value(BuildField.FAN_COVER) < 0.95,
                             r.with(BuildField.FAN_FLAPS, YesNo.YES))),
-            new Candidate(
+            new PossibleChange(
                     "seal-duct",
                     AdviceText.SEAL_DUCT.with(),
                     r -> when(!r.is(BuildField.AIR_DUCT, Ducting.SEALED), r.with(BuildField.AIR_DUCT, Ducting.SEALED))),
-            new Candidate(
+            new PossibleChange(
                     "larger-inlet",
                     AdviceText.LARGER_INLET.with(),
                     r -> when(true, r.with(BuildField.AIR_INLET, within(BuildField.AIR_INLET, r, 1.25, 0)))),
-            new Candidate(
+            new PossibleChange(
                     "fan-ramp",
                     AdviceText.FAN_RAMP.with(SiFigure.temperature(RAMP_SET_K)),
                     r -> when(
@@ -104,14 +104,14 @@ record Candidate(String id, Message label, Function<Resolved, Optional<Resolved>
                             r.with(BuildField.CONTROL_KIND, FanControlKind.RAMP)
                                     .with(BuildField.CONTROL_SET, RAMP_SET_K)
                                     .with(BuildField.CONTROL_BAND, 15))),
-            new Candidate(
+            new PossibleChange(
                     "cooler-thermostat",
                     AdviceText.COOLER_THERMOSTAT.with(SiFigure.temperature(COOL_THERMOSTAT_K)),
                     r -> when(
                             r.is(BuildField.THERMOSTAT, ThermostatFitting.FITTED)
                                     && r.value(BuildField.THERMOSTAT_OPENING) > COOL_THERMOSTAT_K + 2,
                             r.with(BuildField.THERMOSTAT_OPENING, COOL_THERMOSTAT_K))),
-            new Candidate(
+            new PossibleChange(
                     "close-bypass",
                     AdviceText.CLOSE_BYPASS.with(),
                     r -> when(
@@ -121,15 +121,15 @@ record Candidate(String id, Message label, Function<Resolved, Optional<Resolved>
                                     r.is(BuildField.THERMOSTAT, ThermostatFitting.FITTED)
                                             ? BypassState.CLOSES_WITH_LIFT
                                             : BypassState.BLOCKED))),
-            new Candidate(
+            new PossibleChange(
                     "larger-pump",
                     AdviceText.LARGER_PUMP.with(),
                     r -> when(true, r.with(BuildField.PUMP_FLOW, within(BuildField.PUMP_FLOW, r, 1.3, 0)))),
-            new Candidate(
+            new PossibleChange(
                     "less-glycol",
                     AdviceText.LESS_GLYCOL.with(),
                     r -> when(r.value(BuildField.COOLANT_GLYCOL) > 0.40, r.with(BuildField.COOLANT_GLYCOL, 0.33))),
-            new Candidate(
+            new PossibleChange(
                     "oil-air-cooler",
                     AdviceText.OIL_AIR_COOLER.with(),
                     r -> when(

@@ -24,7 +24,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** The same run with other fans. */
-class WhatIfsTest {
+class WhatIfSnapshotTest {
 
     private final DutyResult drift = Drifter.drift();
 
