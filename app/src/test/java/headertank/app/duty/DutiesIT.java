@@ -256,6 +256,21 @@ class DutiesIT {
                 .andExpect(content().string(containsString("1 to 60 letters")))
                 .andExpect(content().string(containsString("does not start with a number")))
                 .andExpect(content().string(containsString("time,speed")));
+        mvc.perform(multipart("/duties/from-log")
+                        .file(file)
+                        .with(csrf())
+                        .with(owner)
+                        .param("id", "lap 1"))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("fault\">")))
+                .andExpect(content().string(containsString("Time [s],Speed [km/h],RPM,Load [%]")));
+        mvc.perform(multipart("/duties/from-log")
+                        .with(csrf())
+                        .with(owner)
+                        .param("look", "1")
+                        .param("log", "Dear shop, here is the log"))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("It holds no rows of numbers")));
     }
 
     private org.springframework.test.web.servlet.ResultActions save(String text) throws Exception {

@@ -32,6 +32,7 @@ import java.util.Optional;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
+import org.springframework.validation.BeanPropertyBindingResult;
 import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
@@ -100,7 +101,7 @@ class LogPages {
         Optional<LogSummary> summary = faults.hasErrors() ? Optional.empty() : survey(log, said, faults);
         summary.ifPresent(s -> model.addAttribute("view", logWords.view(s, said.mapping(s), SHOWN)));
         if (look != null && summary.isPresent()) {
-            return form(form, List.of(), model);
+            return form(form, List.of(), model, faults);
         }
         UnitSystem system = shops.current().unitSystem();
         double rated = quantity("ratedSpeed", form.ratedSpeed(), Dimension.ROTATION, RATED_RAD_PER_S, system, faults);
@@ -112,12 +113,12 @@ class LogPages {
             faults.rejectValue("label", "account.name.long");
         }
         if (faults.hasErrors()) {
-            return refused(form, List.of(), model, response);
+            return refused(form, List.of(), model, faults, response);
         }
         LapReading reading = new LapReading(words);
         reading.read(log, summary.orElseThrow(), said, form.meaning(), rated);
         if (!reading.faults().isEmpty()) {
-            return refused(form, reading.faults(), model, response);
+            return refused(form, reading.faults(), model, faults, response);
         }
         List<Sample> samples = reading.samples();
         try {
@@ -130,7 +131,7 @@ class LogPages {
             model.addAttribute("leftOut", reading.leftOut());
             return "duty/form";
         } catch (InputException e) {
-            return refused(form, DutyFault.of(e, words), model, response);
+            return refused(form, DutyFault.of(e, words), model, faults, response);
         }
     }
 
@@ -180,14 +181,24 @@ class LogPages {
         }
     }
 
-    private static String refused(LogForm form, List<DutyFault> faults, Model model, HttpServletResponse response) {
+    private static String refused(
+            LogForm form, List<DutyFault> lineFaults, Model model, BindingResult faults, HttpServletResponse response) {
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-        return form(form, faults, model);
+        return form(form, lineFaults, model, faults);
     }
 
-    private static String form(LogForm form, List<DutyFault> faults, Model model) {
+    /** The form comes back with the text of a file that was sent: another object, to which what is wrong is handed on. */
+    private static String form(LogForm form, List<DutyFault> lineFaults, Model model, BindingResult faults) {
+        BindingResult ofForm = new BeanPropertyBindingResult(form, "form");
+        ofForm.addAllErrors(faults);
+        String page = form(form, lineFaults, model);
+        model.addAttribute(BindingResult.MODEL_KEY_PREFIX + "form", ofForm);
+        return page;
+    }
+
+    private static String form(LogForm form, List<DutyFault> lineFaults, Model model) {
         model.addAttribute("form", form);
-        model.addAttribute("lineFaults", faults);
+        model.addAttribute("lineFaults", lineFaults);
         model.addAttribute("meanings", LogForm.Meaning.values());
         return "duty/log";
     }
