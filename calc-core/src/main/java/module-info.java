@@ -15,6 +15,7 @@ module headertank.calc {
     exports headertank.calc.choice;
     exports headertank.calc.coreclass;
     exports headertank.calc.duty;
+    exports headertank.calc.evidence;
     exports headertank.calc.quantity;
     exports headertank.calc.result;
     exports headertank.calc.risk;

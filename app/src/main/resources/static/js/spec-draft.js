@@ -154,7 +154,7 @@
       put(state.form, stored(state.form).fields);
       state.paused = false;
       byId('draft-bar').hidden = true;
-      byId('started').hidden = true;
+      document.querySelectorAll('#started, #typed-in').forEach(notice => { notice.hidden = true; });
     } else if (id === 'draft-drop') {
       drop(state.form);
       location.assign(location.pathname);

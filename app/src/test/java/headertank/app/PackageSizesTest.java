@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -42,6 +45,22 @@ class PackageSizesTest {
                 }
             }
         }
+    }
+
+    /** Whoever looks for a name finds one file, in whichever module. */
+    @Test
+    void noNameStandsForTwoFiles() throws IOException {
+        Map<String, List<Path>> byName = new TreeMap<>();
+        for (String module : List.of("src/main/java", "../calc-core/src/main/java")) {
+            try (Stream<Path> all = Files.walk(Path.of(module))) {
+                all.filter(f -> f.toString().endsWith(".java") && !f.endsWith("package-info.java"))
+                        .forEach(f -> byName.computeIfAbsent(f.getFileName().toString(), n -> new ArrayList<>())
+                                .add(f));
+            }
+        }
+        assertThat(byName).hasSizeGreaterThan(500);
+        byName.values().removeIf(files -> files.size() == 1);
+        assertThat(byName).isEmpty();
     }
 
     private static long types(Path folder) throws IOException {

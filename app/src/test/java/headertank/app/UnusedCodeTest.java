@@ -48,12 +48,23 @@ class UnusedCodeTest {
             "Stated.advertised",
             "DutyOutcome.errorTooHot",
             "Stated.datasheet",
-            // The same program's maker's sheet of a core or a fan.
+            // The same program's evidence about its cars: what was seen of one, and what follows from it.
+            "Rater.learn",
+            "Rater.knowing",
+            "Rater.replay",
+            "Replay.rootMeanSquareK",
+            "DriveLog",
+            "DriveLog$Row",
+            "CoreSheet",
+            "CoreSheet$Point",
+            "NeverHot",
+            "SettledReading",
+            "WorkshopReadings",
+            "Learned.factor",
+            "Learned.isBeyondBelief",
+            // The same program's maker's sheet of a fan.
             "FanFit$Point",
             "FanFit.throughPoints",
-            "PerformanceSheet",
-            "PerformanceSheet$Point",
-            "ModelFactors.withRadiator",
             // A figure inside the coolant factor that has a published counterpart.
             "Fuel.latentHeatJPerKg");
 

@@ -5,6 +5,7 @@ import headertank.calc.advice.NextToMeasure;
 import headertank.calc.attribution.Shares;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Learned;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.FanControlKind;
 import headertank.calc.choice.SensorPlacement;
@@ -13,9 +14,14 @@ import headertank.calc.coreclass.CoreClassSource;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.DutySource;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.evidence.DriveLog;
+import headertank.calc.evidence.Evidence;
+import headertank.calc.evidence.Replay;
 import headertank.calc.judged.DayThatHolds;
 import headertank.calc.judged.DutyRater;
 import headertank.calc.judged.Samples;
+import headertank.calc.learning.Learning;
+import headertank.calc.learning.Replaying;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.SiFigure;
 import headertank.calc.quantity.WorkingSection;
@@ -31,9 +37,11 @@ import headertank.calc.result.CoolingCurves;
 import headertank.calc.result.HottestDay;
 import headertank.calc.result.IdleExpectation;
 import headertank.calc.result.Improvement;
+import headertank.calc.result.Plan;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
 import headertank.calc.result.SlowCoolant;
+import headertank.calc.result.Suspect;
 import headertank.calc.result.WorthMeasuring;
 import headertank.calc.risk.CarUnderReview;
 import headertank.calc.risk.Flag;
@@ -49,6 +57,7 @@ import headertank.calc.verdict.Finding;
 import headertank.calc.verdict.Verdict;
 import headertank.calc.verdict.VerdictPolicy;
 import headertank.calc.verdict.VerdictText;
+import headertank.calc.whatif.Suspects;
 import headertank.calc.whatif.WhatIfs;
 import headertank.calc.workshop.IdleInWorkshop;
 import java.util.ArrayList;
@@ -100,13 +109,16 @@ public final class Rater {
     private final List<DutySource> dutySources;
     private final List<CoreClassSource> coreSources;
     private final Map<BuildField, Double> standIns;
+    private final Learned learned;
 
     private Rater(
             List<RiskRule> rules,
             List<VerdictPolicy> policies,
             List<DutySource> dutySources,
             List<CoreClassSource> coreSources,
-            Map<BuildField, Double> standIns) {
+            Map<BuildField, Double> standIns,
+            Learned learned) {
+        this.learned = learned;
         this.rules = sorted(rules, RiskRule::id);
         this.policies = sorted(policies, VerdictPolicy::id);
         if (policies.isEmpty()) {
@@ -147,14 +159,14 @@ public final class Rater {
             List<VerdictPolicy> policies,
             List<DutySource> dutySources,
             List<CoreClassSource> coreSources) {
-        return new Rater(rules, policies, dutySources, coreSources, Map.of());
+        return new Rater(rules, policies, dutySources, coreSources, Map.of(), Learned.NOTHING);
     }
 
     /** @return this rater with the duties of one more source, its id and theirs new here */
     public Rater with(DutySource more) {
         List<DutySource> all = new ArrayList<>(dutySources);
         all.add(more);
-        return new Rater(rules, policies, all, coreSources, standIns);
+        return new Rater(rules, policies, all, coreSources, standIns, learned);
     }
 
     /** @return this rater with the policy in place of the one of the same id, or beside the others when there is none */
@@ -162,7 +174,7 @@ public final class Rater {
         List<VerdictPolicy> all = new ArrayList<>(policies);
         all.removeIf(p -> p.id().equals(instead.id()));
         all.add(instead);
-        return new Rater(rules, all, dutySources, coreSources, standIns);
+        return new Rater(rules, all, dutySources, coreSources, standIns, learned);
     }
 
     /**
@@ -170,7 +182,16 @@ public final class Rater {
      * @return this rater, filling gaps with these before it takes the defaults of the class
      */
     public Rater with(Map<BuildField, Double> figures) {
-        return new Rater(rules, policies, dutySources, coreSources, figures);
+        return new Rater(rules, policies, dutySources, coreSources, figures, learned);
+    }
+
+    /**
+     * @param evidence what {@link #learn} made of evidence about a car
+     * @return this rater with it: whatever it is asked of that car, and of the same car changed, it answers from what is known of the
+     *     parts that are still the same; {@link Learned#NOTHING} forgets it
+     */
+    public Rater knowing(Learned evidence) {
+        return new Rater(rules, policies, dutySources, coreSources, standIns, evidence);
     }
 
     private static <T> List<T> load(Class<T> type, ClassLoader loader) {
@@ -212,9 +233,37 @@ public final class Rater {
         return Collections.unmodifiableMap(labels);
     }
 
-    /** @return the build with every gap filled */
+    /** @return the build with every gap filled, and what was learned of the car */
     public Resolved resolve(Build build) {
-        return Resolved.of(build, coreClasses, standIns);
+        return Resolved.of(build, coreClasses, standIns).knowing(learned);
+    }
+
+    /**
+     * What evidence says of a car: how far each value and each model factor moves and what is left of its spread. What this rater had
+     * learned before is no part of it: name all evidence again.
+     *
+     * @param build what is known of the car without it
+     * @param evidence what was seen, at least one
+     * @return what is known now, for {@link #knowing}; the same for the same evidence
+     * @throws IllegalArgumentException when there is none, or the car as it is expected has no answer to it
+     */
+    public Learned learn(Build build, Evidence... evidence) {
+        if (evidence.length == 0) {
+            throw new IllegalArgumentException("name at least one piece of evidence to learn from");
+        }
+        return Learning.of(Resolved.of(build, coreClasses, standIns), List.of(evidence));
+    }
+
+    /**
+     * A log driven again by the car as it is known: its own engine speed, manifold pressure and road speed, the car's thermostat and
+     * fans.
+     *
+     * @param build the car
+     * @param log the log
+     * @return what its gauge showed beside what it would have shown
+     */
+    public Replay replay(Build build, DriveLog log) {
+        return Replaying.of(resolve(build), log);
     }
 
     /** @return a full rating: verdicts with uncertainty, and flags; more samples where a verdict hangs on them */
@@ -251,9 +300,7 @@ public final class Rater {
             outcomes.add(outcome);
         }
         if (samples > 0) {
-            List<Double> turns =
-                    policies.stream().flatMap(p -> p.turns().stream()).toList();
-            Samples sampling = new Samples(samples, most, turns, SEED);
+            Samples sampling = new Samples(samples, most, turns(), SEED);
             outcomes.replaceAll(o -> DutyRater.sampled(resolved, o, sampling));
         }
         List<DutyVerdict> verdicts =
@@ -308,11 +355,6 @@ public final class Rater {
             }
         }
         notes.add(note);
-    }
-
-    /** @return what this rater's policies find in an outcome, the worst first */
-    public List<Finding> judge(DutyOutcome outcome) {
-        return judge(outcome, new ArrayList<>()).findings();
     }
 
     private DutyVerdict judge(DutyOutcome outcome, List<PlugIn> plugIns) {
@@ -446,14 +488,43 @@ public final class Rater {
     }
 
     /**
+     * @param build what is known of the car
+     * @param duty the duty at which it ran hot
+     * @return what each usual fault, which no value of a car says, would cost it there; the costliest first
+     */
+    public List<Suspect> suspects(Build build, Duty duty) {
+        return Suspects.of(resolve(build), duty);
+    }
+
+    /**
+     * @param build what is known of the car
+     * @param duty a duty
+     * @param samples number of samples, at least one
+     * @return what the car is expected to do, and how surely, before anybody judges it
+     */
+    public DutyOutcome expected(Build build, Duty duty, int samples) {
+        Resolved car = resolve(build);
+        return DutyRater.sampled(
+                car, DutyRater.outcome(Plant.of(car), duty), new Samples(samples, samples, List.of(), SEED));
+    }
+
+    /**
      * A rated duty's schedule driven again with other fan controls, sensors, set points and faults.
      *
      * @param rating a rating of this rater
      * @param outcome one of its duties
-     * @return all that apply to the car at the duty, judged by the same policies; none without a schedule or electric fans
+     * @return all that apply to the car at the duty, judged as the rating is; none without a schedule or electric fans
      */
     public List<DrivenAgain> whatIfs(Rating rating, DutyOutcome outcome) {
-        return WhatIfs.of(Plant.of(rating.resolved()), outcome, this::judge);
+        DutyVerdict rated = rating.duty(outcome.duty().id());
+        return WhatIfs.of(rating.resolved(), rated, (car, changed) -> verdict(rating.build(), car, changed));
+    }
+
+    /** The verdict of this rater's policies and rules on a car at one duty. */
+    private Verdict verdict(Build build, Resolved car, DutyOutcome outcome) {
+        List<PlugIn> nobody = new ArrayList<>();
+        DutyVerdict judged = judge(outcome, nobody);
+        return cappedBy(flags(build, car, List.of(judged), nobody), judged).verdict();
     }
 
     /**
@@ -463,6 +534,24 @@ public final class Rater {
      */
     public List<WorthMeasuring> worthMeasuring(Build build, Duty duty) {
         return new NextToMeasure((b, point) -> at(b, point).coolantMarginK()).of(resolve(build), duty);
+    }
+
+    /**
+     * @param build what is known of the car
+     * @param improvementId of an {@link Improvement} of a rating
+     * @return the improvement as values of fields; empty when there is no such improvement or the car has no use for it
+     */
+    public Optional<Plan> plan(Build build, String improvementId) {
+        return Advice.plan(resolve(build), improvementId);
+    }
+
+    /** @return probabilities of passing the coolant limit at which a verdict of these policies may turn, the smallest first */
+    public List<Double> turns() {
+        return policies.stream()
+                .flatMap(p -> p.turns().stream())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** @return the curves of a car about one of its steady states */

@@ -46,16 +46,18 @@ class ArchitectureTest {
         rules.put("carspec", plus(LAYER_1, plus(COMPONENTS, "coreclass")));
         rules.put("duty", plus(LAYER_1, COMPONENTS));
         rules.put("result", plus(LAYER_1, plus(COMPONENTS, "coreclass", "carspec", "duty")));
+        rules.put("evidence", plus(LAYER_1, plus(COMPONENTS, "carspec", "duty", "result")));
         rules.put("rating", LAYER_3);
         rules.put("uncertainty", LAYER_4);
-        rules.put("transients", LAYER_4);
+        rules.put("transients", plus(LAYER_4, "evidence"));
         rules.put("verdict", plus(LAYER_4, "uncertainty", "transients"));
         rules.put("attribution", plus(LAYER_4, "uncertainty"));
         rules.put("judged", plus(LAYER_4, "uncertainty", "transients", "verdict"));
         rules.put("advice", plus(LAYER_4, "uncertainty", "transients", "verdict", "attribution", "risk"));
         rules.put("risk", plus(LAYER_4, "transients", "verdict", "judged"));
-        rules.put("whatif", plus(LAYER_4, "transients", "verdict"));
+        rules.put("whatif", plus(LAYER_4, "uncertainty", "transients", "verdict", "judged"));
         rules.put("workshop", plus(LAYER_4, "uncertainty", "transients"));
+        rules.put("learning", plus(LAYER_4, "uncertainty", "transients", "workshop", "evidence"));
         return rules;
     }
 

@@ -13,7 +13,9 @@ import headertank.calc.quantity.Stated;
 import headertank.calc.result.Balance;
 import headertank.calc.risk.Flag;
 import headertank.calc.verdict.DutyOutcome;
+import headertank.calc.verdict.DutyVerdict;
 import headertank.calc.verdict.Finding;
+import headertank.calc.verdict.Verdict;
 import java.util.List;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
@@ -37,6 +39,33 @@ class ComputedIsUsedTest {
                         .findings())
                 .extracting(Finding::code)
                 .contains(Finding.Code.PUMP_INLET);
+    }
+
+    /** The mean temperature of a car whose pump hardly pumps may look well; what the coolant warms by in the engine does not. */
+    @Test
+    void aPumpThatHardlyPumpsIsNoGoHoweverLargeTheCore() {
+        Build.Builder car = Build.forCar(CarClass.TRACK)
+                .set(BuildField.ENGINE_POWER, Stated.measured(150e3))
+                .set(BuildField.CORE_WIDTH, Stated.measured(0.70))
+                .set(BuildField.CORE_HEIGHT, Stated.measured(0.48))
+                .set(BuildField.AMBIENT, Stated.measured(298.15));
+        assertThat(RATER.preview(car.build(), List.of(StandardDuties.TRACK))
+                        .duty("track")
+                        .findings())
+                .extracting(Finding::code)
+                .doesNotContain(Finding.Code.COOLANT_RISE);
+        DutyVerdict starved = RATER.preview(
+                        car.set(BuildField.PUMP_FLOW, Stated.measured(4.5e-4))
+                                .set(BuildField.PUMP_HEAD, Stated.measured(2e4))
+                                .build(),
+                        List.of(StandardDuties.TRACK))
+                .duty("track");
+        assertThat(starved.outcome().coolantMarginK()).isPositive();
+        assertThat(starved.verdict()).isEqualTo(Verdict.NO_GO);
+        assertThat(starved.findings())
+                .filteredOn(f -> f.verdict() == Verdict.NO_GO)
+                .extracting(Finding::code)
+                .containsExactly(Finding.Code.COOLANT_RISE);
     }
 
     @Test

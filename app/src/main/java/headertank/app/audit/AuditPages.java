@@ -2,6 +2,7 @@ package headertank.app.audit;
 
 import headertank.app.csv.Csv;
 import headertank.app.csv.CsvDownload;
+import headertank.app.form.ListPage;
 import headertank.app.shop.ShopTime;
 import java.time.LocalDate;
 import java.util.List;
@@ -46,12 +47,10 @@ class AuditPages {
             @RequestParam(defaultValue = "" + Long.MAX_VALUE) long before,
             Model model) {
         AuditFilter filter = new AuditFilter(account, action, from, until);
-        List<AuditEntry> found = log.page(filter, before, time.zone());
-        boolean more = found.size() > AuditLog.PAGE;
-        List<AuditEntry> shown = more ? found.subList(0, AuditLog.PAGE) : found;
+        ListPage<AuditEntry> page = ListPage.of(log.page(filter, before, time.zone()), AuditLog.PAGE);
         model.addAttribute("filter", filter);
-        model.addAttribute("entries", shown);
-        model.addAttribute("next", more ? shown.get(shown.size() - 1).id() : null);
+        model.addAttribute("entries", page.lines());
+        model.addAttribute("next", page.more() ? page.last().id() : null);
         model.addAttribute("people", log.people());
         model.addAttribute(
                 "actions",

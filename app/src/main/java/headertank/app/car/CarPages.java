@@ -1,5 +1,6 @@
 package headertank.app.car;
 
+import headertank.app.form.ListPage;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.List;
@@ -34,12 +35,10 @@ class CarPages {
             @RequestParam(defaultValue = "") String after,
             @RequestParam(defaultValue = "0") long afterId,
             Model model) {
-        List<CarLine> found = search.cars(q, after, afterId);
-        boolean more = found.size() > CarSearch.PAGE;
-        List<CarLine> shown = more ? found.subList(0, CarSearch.PAGE) : found;
-        model.addAttribute("cars", shown);
+        ListPage<CarLine> page = ListPage.of(search.cars(q, after, afterId), CarSearch.PAGE);
+        model.addAttribute("cars", page.lines());
         model.addAttribute("q", q);
-        model.addAttribute("last", more ? shown.get(shown.size() - 1) : null);
+        model.addAttribute("last", page.last());
         return "car/list";
     }
 

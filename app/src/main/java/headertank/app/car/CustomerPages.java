@@ -1,8 +1,8 @@
 package headertank.app.car;
 
+import headertank.app.form.ListPage;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
-import java.util.List;
 import java.util.UUID;
 import org.springframework.http.HttpStatus;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
@@ -34,12 +34,10 @@ class CustomerPages {
             @RequestParam(defaultValue = "") String after,
             @RequestParam(defaultValue = "0") long afterId,
             Model model) {
-        List<CustomerLine> found = search.customers(q, after, afterId);
-        boolean more = found.size() > CarSearch.PAGE;
-        List<CustomerLine> shown = more ? found.subList(0, CarSearch.PAGE) : found;
-        model.addAttribute("customers", shown);
+        ListPage<CustomerLine> page = ListPage.of(search.customers(q, after, afterId), CarSearch.PAGE);
+        model.addAttribute("customers", page.lines());
         model.addAttribute("q", q);
-        model.addAttribute("last", more ? shown.get(shown.size() - 1) : null);
+        model.addAttribute("last", page.last());
         return "car/customers";
     }
 

@@ -182,7 +182,7 @@ public class Checks {
     }
 
     /** Whether this form has done its work. */
-    boolean isSent(long checkId, SignOffForm form, UUID formKey) {
+    public boolean isSent(long checkId, SignOffForm form, UUID formKey) {
         return forms.isSent(user.shopId(), formKey, said(checkId, form));
     }
 
@@ -191,12 +191,21 @@ public class Checks {
     }
 
     /** Whether this is the check by which its car leaves or stays. */
-    boolean counts(StoredCheck check) {
+    public boolean counts(StoredCheck check) {
         return gate.ofCheck(check.line().carId(), check.line().id()).isRated();
     }
 
+    /** Why this signature is not accepted, empty when it is. */
+    public List<SignOffFault> faults(StoredCheck check, SignOffForm form) {
+        List<SignOffFault> faults = SignOffRules.faults(check, form, figures.current());
+        return faults.isEmpty() && form.decision() != null
+                ? refusal(check, form).map(why -> new SignOffFault("decision", why, "")).stream()
+                        .toList()
+                : faults;
+    }
+
     /** Why this signature cannot be set now, whatever it says; the key of a sentence. */
-    Optional<String> refusal(StoredCheck check, SignOffForm form) {
+    private Optional<String> refusal(StoredCheck check, SignOffForm form) {
         Step step = form.decision() == Decision.HOLD_BACK ? Step.SIGN_STAYS : Step.SIGN_LEAVES;
         return step.refusal(gate.ofCheck(check.line().carId(), check.line().id()));
     }

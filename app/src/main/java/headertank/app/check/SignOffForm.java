@@ -20,7 +20,7 @@ public record SignOffForm(
         accepted = accepted == null ? List.of() : List.copyOf(accepted);
     }
 
-    static SignOffForm empty() {
+    public static SignOffForm empty() {
         return new SignOffForm(null, "", List.of());
     }
 }

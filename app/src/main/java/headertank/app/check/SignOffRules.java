@@ -16,38 +16,29 @@ import java.util.stream.Stream;
 /** What a signature may say about a check. Holding a car back is always possible; a signature that replaces another says why. */
 final class SignOffRules {
 
-    /**
-     * Why a signature is not accepted.
-     *
-     * @param field field of the form
-     * @param key of the sentence in the message files
-     * @param argument fills the sentence
-     */
-    record Fault(String field, String key, String argument) {}
-
     private SignOffRules() {}
 
     /**
      * @param shown words and units of whoever signs
      * @return why the signature is refused, empty when it is not
      */
-    static List<Fault> faults(StoredCheck check, SignOffForm form, FigureText shown) {
-        List<Fault> faults = new ArrayList<>();
+    static List<SignOffFault> faults(StoredCheck check, SignOffForm form, FigureText shown) {
+        List<SignOffFault> faults = new ArrayList<>();
         if (form.decision() != null && check.isSigned() && form.remark().isBlank()) {
-            faults.add(new Fault("remark", "check.sign.why-again", ""));
+            faults.add(new SignOffFault("remark", "check.sign.why-again", ""));
         }
         if (form.decision() == null || form.decision() == Decision.HOLD_BACK) {
             return faults;
         }
         if (check.line().outOfDate()) {
-            faults.add(new Fault("decision", "check.sign.out-of-date", ""));
+            faults.add(new SignOffFault("decision", "check.sign.out-of-date", ""));
         }
         CheckResult result = check.result();
         boolean plain = form.decision() == Decision.DELIVER;
         if (plain && !result.refused().isEmpty()) {
-            faults.add(new Fault("decision", "check.sign.refused", labels(result.refused(), shown)));
+            faults.add(new SignOffFault("decision", "check.sign.refused", labels(result.refused(), shown)));
         } else if (plain && !result.conditions().isEmpty()) {
-            faults.add(new Fault("decision", "check.sign.has-conditions", ""));
+            faults.add(new SignOffFault("decision", "check.sign.has-conditions", ""));
         }
         if (!plain) {
             withConditions(result, form).ifPresent(faults::add);
@@ -56,24 +47,24 @@ final class SignOffRules {
         return faults;
     }
 
-    private static Optional<Fault> withConditions(CheckResult result, SignOffForm form) {
+    private static Optional<SignOffFault> withConditions(CheckResult result, SignOffForm form) {
         boolean all = new HashSet<>(form.accepted())
                 .containsAll(result.conditions().stream()
                         .map(CheckResult.Condition::key)
                         .toList());
-        return all ? Optional.empty() : Optional.of(new Fault("accepted", "check.sign.not-accepted", ""));
+        return all ? Optional.empty() : Optional.of(new SignOffFault("accepted", "check.sign.not-accepted", ""));
     }
 
     /** A car that was refused leaves only with a remark that names what it was refused for. */
-    private static Optional<Fault> unnamed(CheckResult result, String remark, FigureText shown) {
+    private static Optional<SignOffFault> unnamed(CheckResult result, String remark, FigureText shown) {
         String said = remark.toLowerCase(Locale.ROOT);
         List<DutyResult> missing =
                 result.refused().stream().filter(d -> !isNamed(d, said, shown)).toList();
         if (!missing.isEmpty()) {
-            return Optional.of(new Fault("remark", "check.sign.name-refused", labels(missing, shown)));
+            return Optional.of(new SignOffFault("remark", "check.sign.name-refused", labels(missing, shown)));
         }
         return !result.stops().isEmpty() && remark.isBlank()
-                ? Optional.of(new Fault(
+                ? Optional.of(new SignOffFault(
                         "remark",
                         "check.sign.name-stop",
                         result.stops().stream()
@@ -84,17 +75,12 @@ final class SignOffRules {
     }
 
     private static boolean isNamed(DutyResult duty, String remark, FigureText shown) {
-        return Stream.of(duty.label(), shown.duty(duty))
-                .map(label -> name(label).toLowerCase(Locale.ROOT))
+        return Stream.of(FigureText.inShort(duty.label()), shown.shortDuty(duty))
+                .map(name -> name.toLowerCase(Locale.ROOT))
                 .anyMatch(remark::contains);
     }
 
-    /** What a duty is called for short: what stands before the colon of its label. */
-    private static String name(String label) {
-        return label.split(":", 2)[0].strip();
-    }
-
     private static String labels(List<DutyResult> duties, FigureText shown) {
-        return duties.stream().map(d -> name(shown.duty(d))).collect(Collectors.joining(", "));
+        return duties.stream().map(shown::shortDuty).collect(Collectors.joining(", "));
     }
 }

@@ -39,7 +39,7 @@ class DemoRevisions {
                 .ifPresent(place -> add(place, plate, steps)));
     }
 
-    private void add(DemoSight.Place place, String plate, List<DemoSpecs.Step> steps) {
+    private void add(DemoSight.SeenCar place, String plate, List<DemoSpecs.Step> steps) {
         List<Integer> daysAgo = DAYS_AGO.getOrDefault(plate, List.of());
         for (int i = 0; i < steps.size(); i++) {
             int revision = i + 1;
@@ -55,7 +55,7 @@ class DemoRevisions {
         }
     }
 
-    private void save(DemoSight.Place place, String plate, DemoSpecs.Step step, int number) {
+    private void save(DemoSight.SeenCar place, String plate, DemoSpecs.Step step, int number) {
         Spec spec = step.spec().withParts(catalogue.refs(place.shop(), DemoParts.on(plate, number - 1)));
         Integer parent = number == 1 ? null : number - 1;
         revisions.saveFor(place.shop(), place.desk(), place.car(), parent, spec, step.reason(), UUID.randomUUID());

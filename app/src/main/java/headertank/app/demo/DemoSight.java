@@ -14,7 +14,7 @@ import org.springframework.transaction.annotation.Transactional;
 class DemoSight {
 
     /** A car of the shop, and the person at its front desk. */
-    record Place(long shop, long desk, long car) {}
+    record SeenCar(long shop, long desk, long car) {}
 
     private final JdbcClient jdbc;
 
@@ -31,7 +31,7 @@ class DemoSight {
     }
 
     /** The invented car with this plate. */
-    Optional<Place> car(String plate) {
+    Optional<SeenCar> car(String plate) {
         return jdbc.sql("""
                         select c.shop_id, a.id as desk, c.id as car
                         from car c join shop s on s.id = c.shop_id and s.invented
@@ -39,7 +39,7 @@ class DemoSight {
                         where c.plate = :plate order by c.id limit 1""")
                 .param("desk", DemoShop.LOGINS.get(0).login())
                 .param("plate", plate)
-                .query((row, n) -> new Place(row.getLong("shop_id"), row.getLong("desk"), row.getLong("car")))
+                .query((row, n) -> new SeenCar(row.getLong("shop_id"), row.getLong("desk"), row.getLong("car")))
                 .optional();
     }
 

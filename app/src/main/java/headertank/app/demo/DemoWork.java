@@ -47,7 +47,7 @@ class DemoWork {
     @Transactional
     public void ensure() {
         there.car(HANDED_OVER)
-                .map(DemoSight.Place::car)
+                .map(DemoSight.SeenCar::car)
                 .filter(c -> there.hasSpec(c) && !there.isRated(c))
                 .ifPresent(this::begin);
     }

@@ -3,6 +3,7 @@ package headertank.app.drawing;
 import headertank.app.car.CarSearch;
 import headertank.app.check.Checks;
 import headertank.app.check.figure.ShopFigures;
+import headertank.app.check.page.CheckTab;
 import headertank.app.check.stored.StoredCheck;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -36,7 +37,11 @@ class DrawingPages {
         model.addAttribute("check", check);
         model.addAttribute("shown", figures.current());
         model.addAttribute("car", cars.car(check.line().carId()));
-        model.addAttribute("drawing", drawings.at(check, duty, point));
+        CheckDrawing drawing = drawings.at(check, duty, point);
+        model.addAttribute("drawing", drawing);
+        model.addAttribute("duty", drawing.duty());
+        model.addAttribute("tab", CheckTab.DRAWING);
+        model.addAttribute("tabs", CheckTab.of(check.result()));
         return "drawing/drawing";
     }
 }

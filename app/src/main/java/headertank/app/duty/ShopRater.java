@@ -1,6 +1,7 @@
 package headertank.app.duty;
 
 import headertank.app.shop.CurrentUser;
+import headertank.app.shop.OncePerRequest;
 import headertank.app.shop.Shop;
 import headertank.app.shop.Shops;
 import headertank.calc.Rater;
@@ -9,8 +10,6 @@ import headertank.calc.verdict.StandardPolicy;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.springframework.stereotype.Component;
-import org.springframework.web.context.request.RequestAttributes;
-import org.springframework.web.context.request.RequestContextHolder;
 
 /**
  * The rater of the shop that somebody has signed in to: what is installed, the shop's own duties that are switched on, its
@@ -19,18 +18,19 @@ import org.springframework.web.context.request.RequestContextHolder;
 @Component("shopRater")
 public class ShopRater implements Supplier<Rater> {
 
-    private static final String KNOWN = ShopRater.class.getName();
-
     private final Rater installed;
     private final CurrentUser user;
-    private final Shops shops;
     private final DutyStore store;
+
+    /** Of whoever has signed in; that changes within a request only where nobody has before. */
+    private final OncePerRequest<Known> known;
 
     ShopRater(Rater installed, CurrentUser user, Shops shops, DutyStore store) {
         this.installed = installed;
         this.user = user;
-        this.shops = shops;
         this.store = store;
+        this.known =
+                new OncePerRequest<>(ShopRater.class, () -> new Known(user.shopId(), of(shops.byId(user.shopId()))));
     }
 
     private record Known(long shopId, Rater rater) {}
@@ -40,26 +40,17 @@ public class ShopRater implements Supplier<Rater> {
         if (user.member().isEmpty()) {
             return installed;
         }
-        long shop = user.shopId();
-        RequestAttributes request = RequestContextHolder.getRequestAttributes();
-        if (request == null) {
-            return of(shops.byId(shop));
+        Known now = known.get();
+        if (now.shopId() != user.shopId()) {
+            known.forget();
+            now = known.get();
         }
-        Object known = request.getAttribute(KNOWN, RequestAttributes.SCOPE_REQUEST);
-        if (known instanceof Known k && k.shopId() == shop) {
-            return k.rater();
-        }
-        Rater made = of(shops.byId(shop));
-        request.setAttribute(KNOWN, new Known(shop, made), RequestAttributes.SCOPE_REQUEST);
-        return made;
+        return now.rater();
     }
 
     /** To be called when the shop's duties have changed within a request. */
     void forget() {
-        RequestAttributes request = RequestContextHolder.getRequestAttributes();
-        if (request != null) {
-            request.removeAttribute(KNOWN, RequestAttributes.SCOPE_REQUEST);
-        }
+        known.forget();
     }
 
     private Rater of(Shop shop) {

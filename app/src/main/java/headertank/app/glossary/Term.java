@@ -28,7 +28,7 @@ enum Term {
     CURRENT_BALANCE(Dimension.CURRENT),
     WHAT_IF(null),
     SHARE(Dimension.TEMPERATURE_DIFFERENCE),
-    UNDONE_LAST(Dimension.TEMPERATURE_DIFFERENCE),
+    UNDONE(Dimension.TEMPERATURE_DIFFERENCE),
     RISKY_CHOICE(null),
     MEASURED(null),
     DATASHEET(null),

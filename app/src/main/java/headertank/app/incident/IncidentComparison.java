@@ -2,6 +2,7 @@ package headertank.app.incident;
 
 import headertank.app.check.stored.CheckLine;
 import headertank.app.check.stored.DutyResult;
+import headertank.calc.result.Suspect;
 import headertank.calc.risk.Flag;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +19,10 @@ import java.util.Optional;
  * @param beforeK margin of the base [K]
  * @param afterK margin of the car as it was that day [K]
  * @param expectedReadingK what the gauge should have shown that day [K]
- * @param changes what changed since, costliest first
+ * @param expectedFromK 5 % of the cars that this one may be show less [K]; infinite where some have no balance
+ * @param expectedToK 5 % show more [K]
+ * @param changes what changed since by parts, costliest first
+ * @param suspects what no value of the car says and would explain what is left, the likeliest first
  * @param flags risky choices on the car that day
  * @param ambientUsed whether the air of that day went into the comparison
  */
@@ -32,25 +36,59 @@ public record IncidentComparison(
         double beforeK,
         double afterK,
         double expectedReadingK,
-        List<ChangeLine> changes,
+        double expectedFromK,
+        double expectedToK,
+        List<PartLine> changes,
+        List<Suspect> suspects,
         List<Flag> flags,
         boolean ambientUsed) {
 
     public IncidentComparison {
         changes = List.copyOf(changes);
+        suspects = List.copyOf(suspects);
         flags = List.copyOf(flags);
     }
 
     /**
-     * One thing that changed.
+     * Everything that changed of one part of the car.
      *
+     * @param label name of the part, or of the only change
+     * @param fields what changed of it
      * @param shareK its share in the change of margin, negative when it cost margin [K]
      * @param aloneK its effect alone on the car before [K]
-     * @param lastK its effect as the last of all changes [K]
+     * @param undoneK margin that undoing it alone gains [K]
      * @param isWeather whether it is the air of the day rather than a part of the car
      */
-    public record ChangeLine(
-            String label, String before, String after, double shareK, double aloneK, double lastK, boolean isWeather) {}
+    public record PartLine(
+            String label, List<FieldLine> fields, double shareK, double aloneK, double undoneK, boolean isWeather) {
+        public PartLine {
+            fields = List.copyOf(fields);
+        }
+    }
+
+    /**
+     * One field of a part.
+     *
+     * @param shareK its own share in the change of margin [K]; NaN where it changes with the field before it
+     */
+    public record FieldLine(String label, String before, String after, double shareK) {
+
+        public boolean counts() {
+            return !Double.isNaN(shareK);
+        }
+    }
+
+    /** Where a reading lies against what was to be expected. */
+    public enum Standing {
+        BELOW,
+        WITHIN,
+        ABOVE
+    }
+
+    /** Where the reading lies against the range in which it was to be expected. */
+    public Standing standing(double readingK) {
+        return readingK > expectedToK ? Standing.ABOVE : readingK < expectedFromK ? Standing.BELOW : Standing.WITHIN;
+    }
 
     /** Change of margin by everything that changed [K]; negative when it cost margin. */
     public double changeK() {

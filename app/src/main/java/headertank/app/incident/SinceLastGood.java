@@ -6,25 +6,28 @@ import headertank.app.check.Checks;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.field.FieldText;
-import headertank.app.incident.IncidentComparison.ChangeLine;
+import headertank.app.incident.IncidentComparison.FieldLine;
+import headertank.app.incident.IncidentComparison.PartLine;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Change;
-import headertank.calc.carspec.FieldChange;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.SensorPlacement;
 import headertank.calc.duty.Duty;
 import headertank.calc.quantity.Entry;
 import headertank.calc.result.Attribution;
 import headertank.calc.result.Balance;
+import headertank.calc.result.Distribution;
+import headertank.calc.result.Suspect;
 import headertank.calc.verdict.DutyOutcome;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
@@ -32,6 +35,16 @@ import org.springframework.stereotype.Component;
 /** Puts a report beside the last good check and shares out the lost degrees among what changed. */
 @Component
 class SinceLastGood {
+
+    /** Samples of the range in which a reading was to be expected: its ends are sure to a kelvin or so. */
+    private static final int SAMPLES = 128;
+
+    private static final int MOST_SUSPECTS = 2;
+
+    /** A fault that costs less than this share of what is missing explains it badly; modelling choice. */
+    private static final double ENOUGH_SHARE = 0.5;
+
+    private static final double NOTHING_K = 0.5;
 
     private final Checks checks;
     private final Revisions revisions;
@@ -59,14 +72,17 @@ class SinceLastGood {
         Build after = inThatAir.orElse(thatDay.spec().build());
         Attribution shares = rater.get().compare(before, after, duty);
         Rating now = rater.get().preview(after, List.of(duty));
-        DutyOutcome outcome = now.duties().get(0).outcome();
+        DutyOutcome outcome = rater.get().expected(after, duty, SAMPLES);
         Optional<DutyResult> predicted = good.flatMap(g -> g.result().duty(duty.id()));
         double coolant = predicted
                 .map(d -> good.get().result().coolantLimitK() - d.coolantMarginK())
                 .orElse(Double.NaN);
         double reading =
                 predicted.map(d -> coolant + offsetK(incident.place(), d)).orElse(Double.NaN);
-        double limitThatDay = now.resolved().value(BuildField.COOLANT_LIMIT);
+        double atLimitK = now.resolved().value(BuildField.COOLANT_LIMIT) + offsetK(incident.place(), outcome);
+        double knownK = knownBesideK(outcome.coolantMarginK() - shares.afterK());
+        double expectedK = atLimitK - shares.afterK() - knownK;
+        Distribution spread = outcome.marginSpread().orElseThrow();
         return new IncidentComparison(
                 duty.id(),
                 good.map(StoredCheck::line),
@@ -74,12 +90,20 @@ class SinceLastGood {
                 base.number(),
                 coolant,
                 reading,
-                shares.beforeK(),
-                shares.afterK(),
-                limitThatDay - shares.afterK() + offsetK(incident.place(), outcome),
+                shares.beforeK() + knownK,
+                shares.afterK() + knownK,
+                expectedK,
+                atLimitK - spread.high(),
+                atLimitK - spread.low(),
                 changes(shares, rater.get().resolve(before), now.resolved(), inThatAir.isPresent()),
+                suspects(rater.get().suspects(after, duty), incident.readingK() - expectedK),
                 now.flags(),
                 inThatAir.isPresent());
+    }
+
+    /** What is known of the car beside its values; the quick run of a comparison and the whole one are no more than 20 mK apart. */
+    private static double knownBesideK(double moreK) {
+        return Double.isFinite(moreK) && Math.abs(moreK) > 0.05 ? moreK : 0;
     }
 
     /** The reported duty; else the hardest of the good check; else the first of the revision. */
@@ -116,40 +140,53 @@ class SinceLastGood {
                 : 0;
     }
 
-    private List<ChangeLine> changes(Attribution shares, Resolved before, Resolved after, boolean weather) {
-        List<ChangeLine> lines = new ArrayList<>();
-        for (Attribution.Effect e : shares.effects()) {
-            boolean isWeather = weather
-                    && e.change()
-                            .field()
-                            .map(f -> f.field() == BuildField.AMBIENT)
-                            .orElse(false);
-            lines.add(line(e, before, after, isWeather));
-        }
-        return lines;
+    /**
+     * The faults that would explain so many degrees: first those that cost at least half of them, the nearest first; where none does,
+     * those that cost most.
+     */
+    static List<Suspect> suspects(List<Suspect> costliestFirst, double missingK) {
+        List<Suspect> enough = costliestFirst.stream()
+                .filter(s -> s.costK() >= ENOUGH_SHARE * missingK)
+                .sorted(Comparator.comparingDouble(s -> Math.abs(s.costK() - missingK)))
+                .toList();
+        return (enough.isEmpty() ? costliestFirst : enough)
+                .stream()
+                        .filter(s -> s.costK() >= NOTHING_K)
+                        .limit(MOST_SUSPECTS)
+                        .toList();
     }
 
-    private ChangeLine line(Attribution.Effect e, Resolved before, Resolved after, boolean isWeather) {
+    private List<PartLine> changes(Attribution shares, Resolved before, Resolved after, boolean weather) {
+        return shares.parts().stream().map(p -> line(p, before, after, weather)).toList();
+    }
+
+    private PartLine line(Attribution.PartEffect p, Resolved before, Resolved after, boolean weather) {
+        boolean isWeather =
+                weather && p.effects().stream().anyMatch(e -> e.change().key().equals(BuildField.AMBIENT.key()));
+        List<FieldLine> fields =
+                p.effects().stream().flatMap(e -> fields(e, before, after)).toList();
+        String label = isWeather
+                ? text("incident.change.weather")
+                : p.part().map(words::group).orElseGet(() -> fields.get(0).label());
+        return new PartLine(label, fields, p.shareK(), p.aloneK(), p.undoneK(), isWeather);
+    }
+
+    /** What changes together has one share, which stands at its first field. */
+    private Stream<FieldLine> fields(Attribution.Effect e, Resolved before, Resolved after) {
         Change change = e.change();
         if (change.field().isEmpty()) {
-            return new ChangeLine(
+            return Stream.of(new FieldLine(
                     text("incident.change.class"),
                     words.carClass(before.build().carClass()),
                     words.carClass(after.build().carClass()),
-                    e.shareK(),
-                    e.aloneK(),
-                    e.lastK(),
-                    false);
+                    e.shareK()));
         }
-        FieldChange f = change.field().get();
-        return new ChangeLine(
-                isWeather ? text("incident.change.weather") : words.label(f.field()),
-                entry(f.field(), f.before(), before),
-                entry(f.field(), f.after(), after),
-                e.shareK(),
-                e.aloneK(),
-                e.lastK(),
-                isWeather);
+        return Stream.concat(change.field().stream(), change.with().stream())
+                .map(f -> new FieldLine(
+                        words.label(f.field()),
+                        entry(f.field(), f.before(), before),
+                        entry(f.field(), f.after(), after),
+                        f == change.field().get() ? e.shareK() : Double.NaN));
     }
 
     private String entry(BuildField field, Optional<Entry> stated, Resolved resolved) {

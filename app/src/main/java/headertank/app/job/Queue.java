@@ -51,7 +51,7 @@ class Queue {
     }
 
     /** Open jobs, the earliest promise first, from behind {@code after}; at most {@code limit}. */
-    List<JobLine> open(Choice choice, Place after, int limit) {
+    List<JobLine> open(Choice choice, Position after, int limit) {
         Collection<Stage> stages = choice.stages().isEmpty() ? Arrays.asList(Stage.values()) : choice.stages();
         return jdbc.sql(JOB + """
                          and j.closed_as is null and j.stage in (:stages)
@@ -68,11 +68,11 @@ class Queue {
     }
 
     /** Where a page of a list ends. */
-    record Place(LocalDate day, long id) {
-        static final Place START = new Place(BEFORE_ALL, 0);
+    record Position(LocalDate day, long id) {
+        static final Position START = new Position(BEFORE_ALL, 0);
 
-        static Place of(JobLine last) {
-            return new Place(last.promisedOn(), last.id());
+        static Position of(JobLine last) {
+            return new Position(last.promisedOn(), last.id());
         }
     }
 

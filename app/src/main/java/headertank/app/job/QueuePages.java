@@ -4,6 +4,7 @@ import headertank.app.audit.AuditTrail;
 import headertank.app.check.figure.ShopFigures;
 import headertank.app.csv.Csv;
 import headertank.app.csv.CsvDownload;
+import headertank.app.form.ListPage;
 import headertank.app.shop.ShopTime;
 import java.time.Instant;
 import java.util.List;

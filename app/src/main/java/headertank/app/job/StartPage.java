@@ -1,6 +1,7 @@
 package headertank.app.job;
 
 import headertank.app.check.figure.ShopFigures;
+import headertank.app.form.ListPage;
 import headertank.app.language.Dates;
 import headertank.app.shop.CurrentUser;
 import headertank.app.shop.Role;
@@ -74,6 +75,6 @@ class StartPage {
     }
 
     private ListPage<JobLine> jobs(QueueView show, Days days) {
-        return ListPage.of(queue.open(show.choice(days.today()), Queue.Place.START, SHOWN + 1), SHOWN);
+        return ListPage.of(queue.open(show.choice(days.today()), Queue.Position.START, SHOWN + 1), SHOWN);
     }
 }

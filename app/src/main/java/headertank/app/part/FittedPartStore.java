@@ -23,7 +23,7 @@ import org.springframework.transaction.annotation.Transactional;
 class FittedPartStore {
 
     /** What the catalogue said of a part. */
-    record Said(String name, String valuesText) {}
+    record NamedValues(String name, String valuesText) {}
 
     private final JdbcClient jdbc;
 
@@ -56,7 +56,7 @@ class FittedPartStore {
      * @throws NotFoundException when the shop has no such part
      */
     void add(long shopId, long revisionId, PartKind slot, PartRef ref, Map<BuildField, Entry> stated) {
-        Said said = said(shopId, ref)
+        NamedValues said = said(shopId, ref)
                 .or(() -> now(shopId, slot, ref.partId()))
                 .orElseThrow(() -> new NotFoundException("part", ref.partId()));
         int written = jdbc.sql("""
@@ -79,11 +79,11 @@ class FittedPartStore {
     }
 
     /** What the catalogue said of a part when it was chosen: still in the catalogue, or kept from a revision. */
-    Optional<Said> said(long shopId, PartRef ref) {
-        Optional<Said> now = jdbc.sql("select name, values_text from part where shop_id = :shop and id = :part")
+    Optional<NamedValues> said(long shopId, PartRef ref) {
+        Optional<NamedValues> now = jdbc.sql("select name, values_text from part where shop_id = :shop and id = :part")
                 .param("shop", shopId)
                 .param("part", ref.partId())
-                .query((row, n) -> new Said(row.getString("name"), row.getString("values_text")))
+                .query((row, n) -> new NamedValues(row.getString("name"), row.getString("values_text")))
                 .optional()
                 .filter(f -> Sha256.hex(f.valuesText()).equals(ref.valuesHash()));
         return now.or(() -> jdbc.sql("""
@@ -92,17 +92,17 @@ class FittedPartStore {
                 .param("shop", shopId)
                 .param("part", ref.partId())
                 .param("hash", HexFormat.of().parseHex(ref.valuesHash()))
-                .query((row, n) -> new Said(row.getString("part_name"), row.getString("values_text")))
+                .query((row, n) -> new NamedValues(row.getString("part_name"), row.getString("values_text")))
                 .optional());
     }
 
     /** The catalogue changed between choosing and saving. */
-    private Optional<Said> now(long shopId, PartKind kind, long partId) {
+    private Optional<NamedValues> now(long shopId, PartKind kind, long partId) {
         return jdbc.sql("select name, values_text from part where shop_id = :shop and id = :part and kind = :kind")
                 .param("shop", shopId)
                 .param("part", partId)
                 .param("kind", kind.name())
-                .query((row, n) -> new Said(row.getString("name"), row.getString("values_text")))
+                .query((row, n) -> new NamedValues(row.getString("name"), row.getString("values_text")))
                 .optional();
     }
 

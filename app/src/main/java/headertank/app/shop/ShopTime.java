@@ -8,8 +8,6 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import org.springframework.stereotype.Component;
-import org.springframework.web.context.request.RequestAttributes;
-import org.springframework.web.context.request.RequestContextHolder;
 
 /**
  * Days and times of the shop that somebody has signed in to, whatever the machine is set to; UTC where nobody has. The zone is
@@ -18,29 +16,15 @@ import org.springframework.web.context.request.RequestContextHolder;
 @Component("shopTime")
 public class ShopTime {
 
-    private static final String KNOWN = ShopTime.class.getName();
-
-    private final Shops shops;
+    private final OncePerRequest<ZoneId> zone;
 
     ShopTime(Shops shops) {
-        this.shops = shops;
+        zone = new OncePerRequest<>(
+                ShopTime.class, () -> shops.currentIfAny().map(Shop::zone).orElse(ZoneOffset.UTC));
     }
 
     public ZoneId zone() {
-        RequestAttributes request = RequestContextHolder.getRequestAttributes();
-        if (request == null) {
-            return lookUp();
-        }
-        Object known = request.getAttribute(KNOWN, RequestAttributes.SCOPE_REQUEST);
-        if (known == null) {
-            known = lookUp();
-            request.setAttribute(KNOWN, known, RequestAttributes.SCOPE_REQUEST);
-        }
-        return (ZoneId) known;
-    }
-
-    private ZoneId lookUp() {
-        return shops.currentIfAny().map(Shop::zone).orElse(ZoneOffset.UTC);
+        return zone.get();
     }
 
     /** Today's date at the shop. */

@@ -60,7 +60,7 @@ class SignOffRulesTest {
                         new SignOffForm(decision, remark, List.of(accepted)),
                         FigureTextTest.in(UnitSystem.METRIC))
                 .stream()
-                .map(SignOffRules.Fault::key)
+                .map(SignOffFault::key)
                 .toList();
     }
 
@@ -82,6 +82,7 @@ class SignOffRulesTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
         List<Condition> conditions = condition
                 ? List.of(new Condition("a", "drift", Condition.subject("ALTERNATOR"), StoredMessage.plain("do")))
@@ -101,6 +102,7 @@ class SignOffRulesTest {
                 List.of(),
                 List.of(),
                 conditions,
+                Optional.empty(),
                 Optional.empty());
         CheckLine line = new CheckLine(
                 1, 1, 1, 1, Instant.EPOCH, "P", List.of(), "0.1.0", newer, false, false, Optional.empty());

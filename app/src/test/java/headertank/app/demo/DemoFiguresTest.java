@@ -7,6 +7,7 @@ import headertank.app.check.snapshot.Snapshot;
 import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.StoredVerdict;
+import headertank.app.check.stored.WhatIf;
 import headertank.calc.Rater;
 import headertank.calc.duty.Duty;
 import java.util.List;
@@ -20,7 +21,7 @@ class DemoFiguresTest {
     private final Rater rater = Rater.standard();
 
     @Test
-    void marginVerdictAndHottestDayAgree() {
+    void marginVerdictHottestDayAndWhatIfsAgree() {
         DemoSpecs.ALL.forEach((plate, steps) -> steps.forEach(step -> {
             CheckResult result = rated(step.spec());
             for (DutyResult d : result.duties()) {
@@ -29,6 +30,10 @@ class DemoFiguresTest {
                 if (Math.abs(d.coolantMarginK()) > 0.05) {
                     assertThat(Math.signum(above)).as(who).isEqualTo(Math.signum(d.coolantMarginK()));
                 }
+                assertThat(d.whatIfs()).as(who).filteredOn(WhatIf::asIs).allSatisfy(w -> {
+                    assertThat(w.verdict()).isEqualTo(d.verdict());
+                    assertThat(w.marginK()).isEqualTo(d.coolantMarginK());
+                });
                 if (d.verdict() != StoredVerdict.NO_GO) {
                     assertThat(above).as(who).isGreaterThanOrEqualTo(-0.05);
                 }

@@ -23,6 +23,7 @@ import headertank.calc.quantity.Stated;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -84,16 +85,20 @@ class IncidentsIT {
         IncidentComparison beside = sinceLastGood.of(incidents.byId(id));
         assertThat(beside.good().orElseThrow().id()).isEqualTo(good);
         assertThat(beside.ambientUsed()).isTrue();
-        assertThat(beside.changes()).hasSize(5);
         assertThat(beside.changes())
-                .extracting(IncidentComparison.ChangeLine::shareK)
+                .as("the fans are one part, of which two values changed")
+                .extracting(c -> c.fields().size())
+                .containsExactlyInAnyOrder(2, 1, 1, 1);
+        assertThat(beside.changes().get(0).undoneK()).isNotNegative();
+        assertThat(beside.changes())
+                .extracting(IncidentComparison.PartLine::shareK)
                 .isSorted();
         assertThat(beside.changes())
-                .filteredOn(IncidentComparison.ChangeLine::isWeather)
+                .filteredOn(IncidentComparison.PartLine::isWeather)
                 .singleElement()
                 .satisfies(w -> assertThat(w.shareK()).isNegative());
         double sum = beside.changes().stream()
-                .mapToDouble(IncidentComparison.ChangeLine::shareK)
+                .mapToDouble(IncidentComparison.PartLine::shareK)
                 .sum();
         assertThat(sum).isCloseTo(beside.changeK(), Offset.offset(1e-6));
         assertThat(beside.changeK()).isNegative();
@@ -103,6 +108,49 @@ class IncidentsIT {
         // The street is judged by its run, whose peak a comparison follows with the quicker stepper: within 10 mK, as
         // PeaksOnlyTest asks of the two.
         assertThat(beside.beforeK()).isCloseTo(predicted, Offset.offset(0.01));
+    }
+
+    /** What the changes leave is held against the range that what is not known of the car leaves open. */
+    @Test
+    void whatIsLeftUnexplainedNamesWhatToLookAt() throws Exception {
+        specs.save(
+                car, Specs.easy().set(BuildField.FAN_FLOW, Stated.measured(0.6)).build(), "street");
+        long seen = report(2, Optional.of(Physics.kelvin(30)), 2);
+        IncidentComparison beside = sinceLastGood.of(incidents.byId(seen));
+        assertThat(beside.expectedReadingK()).isBetween(beside.expectedFromK(), beside.expectedToK());
+        assertThat(beside.expectedToK()).isGreaterThan(beside.expectedFromK() + 1);
+        double within = beside.expectedToK() - 0.3;
+        double above = beside.expectedToK() + 6;
+        double below = beside.expectedFromK() - 6;
+        long fits = reading(within);
+        long hotter = reading(above);
+        long colder = reading(below);
+        assertThat(page(fits))
+                .contains("data-standing=\"WITHIN\"", "The changes explain it")
+                .doesNotContain("data-suspect=");
+        assertThat(page(colder)).contains("data-standing=\"BELOW\"").doesNotContain("data-suspect=");
+        String hot = page(hotter);
+        assertThat(hot).contains("data-standing=\"ABOVE\"", "5 to 95 %", "data-suspect=\"GAUGE\"");
+        assertThat(hot.split("data-suspect=", -1)).as("two or three checks").hasSizeBetween(3, 4);
+        assertThat(hot.split("<span class=\"caution\">", -1).length - 1)
+                .as("each with its caution")
+                .isEqualTo(hot.split("data-suspect=", -1).length - 1);
+    }
+
+    private long reading(double kelvin) {
+        return incidents.report(
+                car,
+                new IncidentForm("2026-07-01T12:00", "in a jam", "street", "", "", SensorPlacement.BLOCK, 2, ""),
+                new IncidentEntry(Instant.now(), Optional.of(Physics.kelvin(30)), kelvin),
+                UUID.randomUUID());
+    }
+
+    private String page(long incident) throws Exception {
+        return mvc.perform(get("/incidents/" + incident + "?whole=").with(people.in(shop, Role.TECHNICIAN)))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
     }
 
     @Test

@@ -151,15 +151,15 @@ class JobsIT {
         jobs.open(specs.aCar(), "elsewhere", TODAY);
         people.actAs(shop, Role.FRONT_DESK);
 
-        var all = queue.open(Queue.Choice.ALL, Queue.Place.START, 9);
+        var all = queue.open(Queue.Choice.ALL, Queue.Position.START, 9);
         assertThat(all).extracting(JobLine::id).containsExactly(late, due, same, later);
-        assertThat(queue.open(Queue.Choice.ALL, Queue.Place.of(all.get(1)), 9))
+        assertThat(queue.open(Queue.Choice.ALL, Queue.Position.of(all.get(1)), 9))
                 .extracting(JobLine::id)
                 .containsExactly(same, later);
-        assertThat(queue.open(QueueView.DUE.choice(TODAY), Queue.Place.START, 9))
+        assertThat(queue.open(QueueView.DUE.choice(TODAY), Queue.Position.START, 9))
                 .extracting(JobLine::id)
                 .containsExactly(late, due, same);
-        assertThat(queue.open(QueueView.WORKSHOP.choice(TODAY), Queue.Place.START, 9))
+        assertThat(queue.open(QueueView.WORKSHOP.choice(TODAY), Queue.Position.START, 9))
                 .isEmpty();
     }
 

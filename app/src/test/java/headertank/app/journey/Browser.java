@@ -107,9 +107,13 @@ public final class Browser implements AutoCloseable {
     }
 
     public Browser width(int pixels) {
+        return size(pixels, 900);
+    }
+
+    public Browser size(int width, int height) {
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
-                Map.of("width", pixels, "height", 900, "deviceScaleFactor", 1, "mobile", false));
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
         return this;
     }
 

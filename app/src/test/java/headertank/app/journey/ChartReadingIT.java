@@ -52,7 +52,8 @@ class ChartReadingIT {
             String middle = browser.find(".reader output").getText();
             assertThat(Double.parseDouble(middle.split(" ")[0])).isBetween(0.3 * end, 0.7 * end);
 
-            browser.open("/checks/" + ids.get("check") + "/drawing").waitFor(".reader input");
+            browser.open("/checks/" + ids.get("check") + "/drawing").press("#curves summary");
+            browser.waitUntil(() -> browser.find(".reader input").isDisplayed());
             browser.find(".reader input").sendKeys(Keys.END);
             assertThat(browser.find(".reader output").getText()).contains(";");
             assertThat(browser.complaints()).isEmpty();

@@ -179,6 +179,7 @@ class OwnerDayIT {
         browser.open("/checks/" + signed);
         assertThat(text(browser, ".out-of-date"))
                 .contains("Out of date.", "The shop has moved its thresholds or limits since.");
+        browser.open("/checks/" + signed + "/sign");
         assertThat(text(browser, "#sign")).contains("Signed off");
     }
 

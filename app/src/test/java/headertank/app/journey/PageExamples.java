@@ -82,6 +82,13 @@ final class PageExamples {
             Map.entry("/customers/{id}", "/customers/<customer>"),
             Map.entry("/customers/{id}/edit", "/customers/<customer>/edit"),
             Map.entry("/checks/{id}", "/checks/<check>"),
+            Map.entry("/checks/{id}/reasons", "/checks/<check>/reasons"),
+            Map.entry("/checks/{id}/run", "/checks/<check>/run"),
+            Map.entry("/checks/{id}/what-if", "/checks/<check>/what-if"),
+            Map.entry("/checks/{id}/flags", "/checks/<check>/flags"),
+            Map.entry("/checks/{id}/assumed", "/checks/<check>/assumed"),
+            Map.entry("/checks/{id}/working", "/checks/<check>/working"),
+            Map.entry("/checks/{id}/sign", "/checks/<check>/sign"),
             same("/incidents"),
             Map.entry("/incidents/{id}", "/incidents/<incident>"),
             same("/jobs"),
@@ -96,11 +103,14 @@ final class PageExamples {
             new Example("start-technician", Optional.of(Role.TECHNICIAN), "/"),
             new Example("start-owner", Optional.of(Role.OWNER), "/"),
             new Example("cars-one-spec-first", Optional.of(Role.FRONT_DESK), "/cars/<bare>/spec"),
-            new Example("checks-one-to-sign", Optional.of(Role.TECHNICIAN), "/checks/<check>"),
+            new Example("checks-one-technician", Optional.of(Role.TECHNICIAN), "/checks/<check>"),
+            new Example("checks-one-sign-technician", Optional.of(Role.TECHNICIAN), "/checks/<check>/sign"),
+            new Example("cars-one-spec-typed-in", Optional.of(Role.TECHNICIAN), "/cars/<car>/spec?change=shroud"),
             new Example("checks-one-handover-entries", Optional.of(Role.TECHNICIAN), "/checks/<check>/handover"),
             new Example(
                     "checks-one-handover-last-word", Optional.of(Role.TECHNICIAN), "/checks/<check>/handover/decision"),
             new Example("checks-one-signed", Optional.of(Role.TECHNICIAN), "/checks/<signed>"),
+            new Example("checks-one-sign-signed", Optional.of(Role.TECHNICIAN), "/checks/<signed>/sign"),
             new Example("cars-nothing-found", Optional.of(Role.FRONT_DESK), "/cars?q=no+such+car"),
             new Example(NOT_FOUND, Optional.of(Role.FRONT_DESK), "/cars/999999"));
 
@@ -108,6 +118,7 @@ final class PageExamples {
     static final Map<String, String> NO_PAGES = Map.ofEntries(
             Map.entry("/first-owner", "only there while the database is empty: the walk begins with it"),
             Map.entry("/cars/{id}/compare/costs", "a fragment of the page at /cars/{id}/compare"),
+            Map.entry("/checks/{id}/since", "a fragment of the page at /checks/{id}"),
             Map.entry("/incidents/{id}/since", "a fragment of the page at /incidents/{id}"),
             Map.entry("/customers/choices", "a fragment of the form at /cars/new"),
             Map.entry("/checks/{id}/sheet.pdf", "a download"),

@@ -100,36 +100,42 @@ class TechnicianDayIT {
         String newest = "/cars/" + car + "/revisions/2/check";
         assertThat(browser.find("a[href='" + newest + "']").getText()).isEqualTo("To be rated");
         browser.tap("a[href='" + newest + "']").waitFor("form[action$='/revisions/2/checks']");
-        browser.tap("form[action$='/revisions/2/checks'] button").waitFor("ul.verdicts");
+        browser.tap("form[action$='/revisions/2/checks'] button").waitFor(".big-verdict");
         assertThat(browser.path()).startsWith("/checks/");
         return browser.path().replaceAll("[?#].*", "");
     }
 
     private static void read(Browser browser) throws IOException {
-        assertThat(browser.find("ul.verdicts").getText()).containsPattern("Drift[^\\n]*\\s+(GO|NO-GO|CONDITIONS)");
-        assertThat(browser.all("table.what-ifs tbody tr"))
+        assertThat(browser.find(".glance-duty").getText())
+                .contains("Drift", "chance to pass")
+                .containsPattern("GO");
+        assertThat(browser.all(".do-first .action")).isNotEmpty();
+        browser.screenshot("technician-day-check");
+        browser.tap("#improvements").waitFor("ul.what-ifs li");
+        assertThat(browser.all("ul.what-ifs li"))
                 .extracting(e -> e.getAttribute("data-kind"))
                 .contains("SWITCH", "RAMP", "ONE_FAN_OUT");
-        assertThat(browser.all("#drawing svg"))
+        assertThat(browser.scrollsSideways()).isFalse();
+        browser.tap(".check-tabs a[href*='/drawing']").waitFor(".layout-drawing");
+        assertThat(browser.all(".layout-drawing svg"))
                 .isNotEmpty()
                 .allSatisfy(s -> assertThat(s.getSize().getHeight()).isGreaterThan(100));
-        assertThat(browser.scrollsSideways()).isFalse();
-        browser.screenshot("technician-day-check");
-        browser.tap("#drawing .actions a").waitFor(".layout-drawing");
-        assertThat(browser.path()).contains("/drawing");
-        browser.script("history.back()");
-        browser.waitFor("#sign");
+        browser.tap(".check-back").waitFor(".big-verdict");
     }
 
     private static void sign(Browser browser) {
+        browser.tap("#sign").waitFor("form#sign");
         List<WebElement> conditions = browser.all("#sign input[name=accepted]");
         assertThat(conditions).as("the hose sensor asks for a condition").isNotEmpty();
         for (int i = 1; i <= conditions.size(); i++) {
             browser.tap("#sign fieldset label:nth-of-type(" + i + ") input[name=accepted]");
         }
         browser.tap("#sign input[value=DELIVER_WITH_CONDITIONS]").type("remark", "Drift: told the customer.");
-        browser.tap("#sign button[type=submit]").waitFor("#sign .decision");
+        browser.tap("#sign button[type=submit]").waitFor(".notice.done");
+        assertThat(browser.find(".glance-line").getText()).contains("Deliver with conditions, signed by");
+        browser.tap("#sign").waitFor("#sign .decision");
         assertThat(browser.find("#sign").getText()).contains("Signed off", "Drift: told the customer.");
+        browser.tap(".check-back").waitFor(".big-verdict");
     }
 
     private void sendBack(Browser browser, String check) {

@@ -13,9 +13,9 @@ final class Touch {
 
     private static final String HEAD_HEIGHT = "return document.querySelector('.top').getBoundingClientRect().height";
 
-    /** A verdict, and the answer at the end of a row of changes, is seen without pushing its table aside. */
+    /** A verdict is seen without pushing its table aside. */
     private static final String VERDICT_OUT_OF_SIGHT = """
-        return Array.from(document.querySelectorAll('.verdict, .what-ifs tbody td:last-child')).filter(e => {
+        return Array.from(document.querySelectorAll('.verdict, .what-verdict')).filter(e => {
           if (!e.checkVisibility()) return false;
           const r = e.getBoundingClientRect();
           const box = (e.closest('.scroll') ?? document.documentElement).getBoundingClientRect();

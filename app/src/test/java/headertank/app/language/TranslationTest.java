@@ -12,6 +12,7 @@ import headertank.calc.duty.ScheduleCsv;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -30,6 +31,9 @@ import org.springframework.core.io.support.PropertiesLoaderUtils;
 
 /** Each text exists in each language and takes the same figures. */
 class TranslationTest {
+
+    /** Most words of a part of a key. */
+    private static final int MOST_WORDS = 4;
 
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)");
 
@@ -108,6 +112,30 @@ class TranslationTest {
         }
         assertThat(duties).hasSize(6);
         return duties;
+    }
+
+    /** A key names what a text is for; one that repeats its words changes whenever they do. */
+    @Test
+    void noTextIsKeyedByItsWording() throws IOException {
+        var wordy = new TreeSet<String>();
+        for (String file : files()) {
+            read(file + ".properties").stringPropertyNames().stream()
+                    .filter(TranslationTest::isWordy)
+                    .forEach(k -> wordy.add(file + ": " + k));
+        }
+        assertThat(wordy).isEmpty();
+        assertThat(isWordy("model.rule.no-shroud.title")).isFalse();
+        assertThat(isWordy("calc.oil-wants-to-run-at-about-100-c")).isTrue();
+        assertThat(isWordy("calc.the-pump-s-inlet")).isTrue();
+        assertThat(isWordy("model.rule.title-2")).isTrue();
+    }
+
+    /** More words than name a thing, the rest of an apostrophe, or a number that tells two alike apart. */
+    private static boolean isWordy(String key) {
+        return Arrays.stream(key.split("\\.")).anyMatch(part -> {
+            List<String> words = List.of(part.split("-"));
+            return words.size() > MOST_WORDS || words.indexOf("s") > 0 || part.matches(".*-\\d+");
+        });
     }
 
     @Test

@@ -52,14 +52,14 @@ public final class NextToMeasure {
         List<WorthMeasuring> found = new ArrayList<>();
         for (Assumption a : car.assumptions()) {
             if (!a.field().isChoice()) {
-                effect(build, worst.get(), a.field(), a.value(), a.spread(), false)
+                effect(build, worst.get(), a.field(), car.value(a.field()), car.spread(a.field()), false)
                         .ifPresent(found::add);
             }
         }
         build.entries().forEach((field, entry) -> {
             if (entry instanceof Stated s && s.from() == Provenance.GUESSED) {
-                Spread spread = s.spread() == null ? field.spread(s.from()) : s.spread();
-                effect(build, worst.get(), field, s.si(), spread, true).ifPresent(found::add);
+                effect(build, worst.get(), field, car.value(field), car.spread(field), true)
+                        .ifPresent(found::add);
             }
         });
         found.sort(Comparator.comparingDouble(WorthMeasuring::marginK).reversed());

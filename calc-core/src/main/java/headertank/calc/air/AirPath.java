@@ -81,9 +81,9 @@ public final class AirPath {
         String derived = "derived, one-dimensional losses";
         String gas = "ideal gas, R = 287.05 J/kgK";
         return List.of(
-                new WorkingLine(WorkedQuantity.AIR_DENSITY_BEFORE_THE_CORE, "rho", "kg/m3", cold, gas),
-                new WorkingLine(WorkedQuantity.AIR_DENSITY_BEHIND_THE_CORE, "rho_o", "kg/m3", hot, gas),
-                new WorkingLine(WorkedQuantity.RAM_PRESSURE_LESS_EXIT_PRESSURE, "p_ram", "Pa", ram(at), derived),
+                new WorkingLine(WorkedQuantity.DENSITY_BEFORE_CORE, "rho", "kg/m3", cold, gas),
+                new WorkingLine(WorkedQuantity.DENSITY_BEHIND_CORE, "rho_o", "kg/m3", hot, gas),
+                new WorkingLine(WorkedQuantity.RAM_LESS_EXIT, "p_ram", "Pa", ram(at), derived),
                 new WorkingLine(WorkedQuantity.INLET_LOSS, "p_in", "Pa", inletTerm * cold * q * Math.abs(q), derived),
                 new WorkingLine(WorkedQuantity.TILT_LOSS, "p_tilt", "Pa", tiltTerm * cold * q * Math.abs(q), derived),
                 new WorkingLine(
@@ -99,8 +99,7 @@ public final class AirPath {
                         flow.fanPressurePa(),
                         "fan laws; modelling choice"),
                 new WorkingLine(WorkedQuantity.FLOW_OF_ONE_FAN, "q_fan", "m3/s", flow.perFanM3PerS(), derived),
-                new WorkingLine(
-                        WorkedQuantity.PRESSURE_ACROSS_CORE_AND_FANS, "D", "Pa", flow.pressureAcrossPa(), derived),
+                new WorkingLine(WorkedQuantity.CORE_AND_FAN_PRESSURE, "D", "Pa", flow.pressureAcrossPa(), derived),
                 new WorkingLine(WorkedQuantity.FLOW_UNDER_THE_SHROUD, "q_1", "m3/s", flow.shroudedM3PerS(), derived),
                 new WorkingLine(WorkedQuantity.FLOW_BESIDE_THE_SHROUD, "q_2", "m3/s", flow.bareM3PerS(), derived),
                 new WorkingLine(WorkedQuantity.FACE_VELOCITY, "v_f", "m/s", flow.faceVelocityMPerS(), derived),

@@ -47,12 +47,25 @@ public record FanClaim(double kineticW, double electricW, Verdict verdict, doubl
         double q = fan.freeFlowM3PerS();
         double kinetic = 0.5 * FanCurve.STATED_DENSITY * q * q * q / (fan.annulusM2() * fan.annulusM2());
         double ratio = kinetic / electric;
-        Verdict verdict = ratio > (brushless ? 0.60 : 0.45)
+        Verdict verdict = ratio > mostShare(brushless)
                 ? Verdict.IMPOSSIBLE
                 : ratio > 0.35 ? Verdict.DOUBTFUL : ratio < 0.10 ? Verdict.MODEST : Verdict.PLAUSIBLE;
         double corrected =
                 verdict == Verdict.IMPOSSIBLE ? flowAtShareM3PerS(CORRECTED_SHARE, electric, fan.annulusM2()) : q;
         return new FanClaim(kinetic, electric, verdict, corrected);
+    }
+
+    private static double mostShare(boolean brushless) {
+        return brushless ? 0.60 : 0.45;
+    }
+
+    /**
+     * @param voltageV at the terminals [V]
+     * @param brushless whether its motor has no brushes
+     * @return current below which the claimed flow is impossible [A]
+     */
+    public double leastCurrentA(double voltageV, boolean brushless) {
+        return kineticW / (mostShare(brushless) * voltageV);
     }
 
     static double flowAtShareM3PerS(double share, double electricW, double annulusM2) {

@@ -5,7 +5,9 @@ import headertank.calc.carspec.Change;
 import headertank.calc.result.Attribution;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.LongToDoubleFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.LongStream;
@@ -40,17 +42,40 @@ public final class Shares {
         };
         LongToDoubleFunction value = k <= Shapley.EXACT_UP_TO ? atOnce(k, mixed) : Shapley.once(mixed);
         double[] shares = Shapley.shares(k, value, ORDERS, SEED);
-        List<Attribution.Effect> effects = new ArrayList<>();
+        Map<String, List<Integer>> byPart = new LinkedHashMap<>();
         for (int i = 0; i < k; i++) {
-            long only = 1L << i;
+            String name =
+                    changes.get(i).part().map(Enum::name).orElse(changes.get(i).key());
+            byPart.computeIfAbsent(name, n -> new ArrayList<>()).add(i);
+        }
+        List<Attribution.PartEffect> parts = new ArrayList<>();
+        byPart.values().forEach(which -> parts.add(part(changes, which, all, shares, value)));
+        parts.sort(Comparator.comparingDouble(Attribution.PartEffect::shareK));
+        return new Attribution(value.applyAsDouble(0), value.applyAsDouble(all), parts, k <= Shapley.EXACT_UP_TO);
+    }
+
+    private static Attribution.PartEffect part(
+            List<Change> changes, List<Integer> which, long all, double[] shares, LongToDoubleFunction value) {
+        List<Attribution.Effect> effects = new ArrayList<>();
+        long whole = 0;
+        double share = 0;
+        for (int i : which) {
+            whole |= 1L << i;
+            share += shares[i];
             effects.add(new Attribution.Effect(
-                    changes.get(i),
-                    value.applyAsDouble(only) - value.applyAsDouble(0),
-                    value.applyAsDouble(all) - value.applyAsDouble(all & ~only),
-                    shares[i]));
+                    changes.get(i), alone(1L << i, value), undone(1L << i, all, value), shares[i]));
         }
         effects.sort(Comparator.comparingDouble(Attribution.Effect::shareK));
-        return new Attribution(value.applyAsDouble(0), value.applyAsDouble(all), effects, k <= Shapley.EXACT_UP_TO);
+        return new Attribution.PartEffect(
+                changes.get(which.get(0)).part(), effects, alone(whole, value), undone(whole, all, value), share);
+    }
+
+    private static double alone(long mask, LongToDoubleFunction value) {
+        return value.applyAsDouble(mask) - value.applyAsDouble(0);
+    }
+
+    private static double undone(long mask, long all, LongToDoubleFunction value) {
+        return value.applyAsDouble(all & ~mask) - value.applyAsDouble(all);
     }
 
     /** Every combination, on all cores; which core had which changes no digit. */

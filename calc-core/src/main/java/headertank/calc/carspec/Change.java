@@ -23,6 +23,8 @@ public record Change(String key, Optional<FieldChange> field, List<FieldChange> 
     private static final Set<BuildField> WITH_THE_THERMOSTAT =
             Set.of(BuildField.THERMOSTAT_OPENING, BuildField.THERMOSTAT_BYPASS);
 
+    private static final Set<FieldGroup> NO_PARTS = Set.of(FieldGroup.USE, FieldGroup.LIMIT);
+
     private static final Set<BuildField> ROWS = ControlTable.ROWS.stream()
             .flatMap(r -> Stream.of(r.temperature(), r.duty()))
             .collect(Collectors.toUnmodifiableSet());
@@ -54,6 +56,11 @@ public record Change(String key, Optional<FieldChange> field, List<FieldChange> 
             return WITH_THE_THERMOSTAT;
         }
         return ROWS.contains(first.field()) ? ROWS : Set.of();
+    }
+
+    /** @return the part of the car that it belongs to; empty for what is none: the class of car, how it is used, its limits */
+    public Optional<FieldGroup> part() {
+        return field.map(f -> f.field().group()).filter(g -> !NO_PARTS.contains(g));
     }
 
     /** @return {@code build} with this difference as it is in {@code other} */

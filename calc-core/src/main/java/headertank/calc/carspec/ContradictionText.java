@@ -7,12 +7,12 @@ public enum ContradictionText implements MessageCode {
     /** Share of the speed at rated power, that speed. */
     IDLES_TOO_FAST(2),
     /** Running current. */
-    STARTS_WITH_LESS_THAN_IT_RUNS(1),
+    STARTS_BELOW_RUNNING(1),
     /** Most rows in a core so deep. */
     TOO_MANY_ROWS(1),
     /** Hottest day. */
     COLDEST_DAY_IS_HOTTER(1),
-    PUMP_STANDS_WITH_THE_ENGINE(0),
+    PUMP_ON_ENGINE(0),
     /** Lowest temperature at which it may be fully open. */
     OIL_THERMOSTAT_OPENS_BACKWARDS(1),
     /** Set point of full speed. */

@@ -43,7 +43,7 @@ final class Contradictions {
             found.add(contradiction(
                     BuildField.FAN_START_CURRENT,
                     start,
-                    ContradictionText.STARTS_WITH_LESS_THAN_IT_RUNS.with(value(BuildField.FAN_CURRENT, running.si()))));
+                    ContradictionText.STARTS_BELOW_RUNNING.with(value(BuildField.FAN_CURRENT, running.si()))));
         }
         if (entries.get(BuildField.CORE_DEPTH) instanceof Stated depth
                 && entries.get(BuildField.TUBE_ROWS) instanceof Stated rows
@@ -77,8 +77,7 @@ final class Contradictions {
                 && runOn.si() > 0
                 && entries.get(BuildField.PUMP_DRIVE) instanceof Chosen drive
                 && drive.is(PumpDrive.ENGINE)) {
-            found.add(
-                    contradiction(BuildField.PUMP_RUN_ON, runOn, ContradictionText.PUMP_STANDS_WITH_THE_ENGINE.with()));
+            found.add(contradiction(BuildField.PUMP_RUN_ON, runOn, ContradictionText.PUMP_ON_ENGINE.with()));
         }
         if (entries.get(BuildField.OIL_THERMOSTAT_OPENING) instanceof Stated opening
                 && entries.get(BuildField.OIL_THERMOSTAT_OPEN) instanceof Stated open

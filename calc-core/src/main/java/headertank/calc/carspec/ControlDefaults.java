@@ -17,13 +17,13 @@ final class ControlDefaults {
     private static final Spread EXACT = Spread.relative(0);
     private static final Spread SET_POINT = Spread.absolute(2);
     private static final AssumptionText OF_TWO_STEPS = AssumptionText.TYPICAL_OF_TWO_STEPS;
-    private static final AssumptionText AS_RAMP = AssumptionText.A_RAMP_UP_TO_THE_SET_POINT;
+    private static final AssumptionText AS_RAMP = AssumptionText.RAMP_TO_SET_POINT;
 
     static final List<Default> ROWS = List.of(
-            choice(CONTROL_KIND, ControlDefaults::likelyKind, AssumptionText.FROM_WHAT_ELSE_IS_KNOWN_OF_IT)
+            choice(CONTROL_KIND, ControlDefaults::likelyKind, AssumptionText.FROM_THE_REST)
                     .why(c -> likelyKind(c) == FanControlKind.SWITCH
-                            ? AssumptionText.THE_HARDER_CASE_FOR_THE_ALTERNATOR
-                            : AssumptionText.FROM_WHAT_ELSE_IS_KNOWN_OF_IT),
+                            ? AssumptionText.HARDER_FOR_ALTERNATOR
+                            : AssumptionText.FROM_THE_REST),
             number(CONTROL_SET, ControlDefaults::setK, SET_POINT, AssumptionText.TYPICAL_OF_THE_CLASS),
             number(
                     CONTROL_BAND,
@@ -31,7 +31,7 @@ final class ControlDefaults {
                             ? FanControlSpec.Ramp.USUAL_BAND_K
                             : FanControlSpec.Switch.USUAL_HYSTERESIS_K,
                     EXACT,
-                    AssumptionText.TYPICAL_OF_SUCH_A_CONTROL),
+                    AssumptionText.TYPICAL_OF_CONTROL),
             number(
                     CONTROL_MIN_DUTY,
                     always(FanControlSpec.Ramp.USUAL_MINIMUM_DUTY),

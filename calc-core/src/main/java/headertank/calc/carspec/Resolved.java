@@ -26,6 +26,7 @@ public final class Resolved {
     private final Spread[] spreads;
     private final List<Assumption> assumptions;
     private final CoreClass coreClass;
+    private final Learned learned;
 
     private Resolved(
             Build build,
@@ -33,13 +34,15 @@ public final class Resolved {
             String[] tokens,
             Spread[] spreads,
             List<Assumption> assumptions,
-            CoreClass coreClass) {
+            CoreClass coreClass,
+            Learned learned) {
         this.build = build;
         this.values = values;
         this.tokens = tokens;
         this.spreads = spreads;
         this.assumptions = assumptions;
         this.coreClass = coreClass;
+        this.learned = learned;
     }
 
     /**
@@ -75,8 +78,8 @@ public final class Resolved {
                 continue;
             }
             Optional<Assumption> assumed = standIns.containsKey(f)
-                    ? Optional.of(new Assumption(
-                            f, standIns.get(f), "", Spread.relative(0), AssumptionText.THE_SHOP_S_OWN_FIGURE))
+                    ? Optional.of(
+                            new Assumption(f, standIns.get(f), "", Spread.relative(0), AssumptionText.SHOP_FIGURE))
                     : ClassDefaults.assume(f, known);
             if (assumed.isPresent()) {
                 Assumption a = assumed.get();
@@ -87,7 +90,37 @@ public final class Resolved {
             }
         }
         assumptions.sort((a, b) -> a.field().compareTo(b.field()));
-        return new Resolved(build, values, tokens, spreads, List.copyOf(assumptions), known.coreClass());
+        return new Resolved(
+                build, values, tokens, spreads, List.copyOf(assumptions), known.coreClass(), Learned.NOTHING);
+    }
+
+    /**
+     * The car with what was learned of it: each value where the evidence has moved it, its spread what is left of it. Of a part
+     * that has changed since, and of a value that is now expected otherwise, nothing is taken.
+     *
+     * @param evidence what was learned, of this build or one before it
+     * @return the car as it is known now; {@code this} had learned nothing
+     */
+    public Resolved knowing(Learned evidence) {
+        Learned still = evidence.after(build).keeping(this::isExpectedStill);
+        double[] moved = values.clone();
+        Spread[] left = spreads.clone();
+        for (Learned.Factor f : still.factors()) {
+            BuildField.ofKey(f.key()).ifPresent(field -> {
+                int i = field.ordinal();
+                moved[i] = field.allowed().clamp(spreads[i].moved(values[i], f.moved()));
+                left[i] = spreads[i].widened(f.left());
+            });
+        }
+        return new Resolved(build, moved, tokens, left, assumptions, coreClass, still);
+    }
+
+    private boolean isExpectedStill(Learned.Factor f) {
+        Optional<BuildField> field = BuildField.ofKey(f.key());
+        return field.isEmpty()
+                || value(field.get()) == f.prior()
+                        && spread(field.get()).sigma() == f.sigma()
+                        && spread(field.get()).relative() == f.relative();
     }
 
     /** @return the build that was resolved */
@@ -98,6 +131,11 @@ public final class Resolved {
     /** @return the class of core that stands in for unknown core geometry */
     public CoreClass coreClass() {
         return coreClass;
+    }
+
+    /** @return what evidence has taught of this car */
+    public Learned learned() {
+        return learned;
     }
 
     /** @return expected value [SI]; NaN for a choice and for a field that is unknown and has no default */
@@ -144,7 +182,7 @@ public final class Resolved {
     public Resolved with(BuildField field, double value) {
         double[] copy = values.clone();
         copy[field.ordinal()] = value;
-        return new Resolved(build, copy, tokens, spreads, assumptions, coreClass);
+        return new Resolved(build, copy, tokens, spreads, assumptions, coreClass, learned);
     }
 
     /**
@@ -155,7 +193,7 @@ public final class Resolved {
         if (sampled.length != values.length) {
             throw new IllegalArgumentException("expected " + values.length + " values, got " + sampled.length);
         }
-        return new Resolved(build, sampled.clone(), tokens, spreads, assumptions, coreClass);
+        return new Resolved(build, sampled.clone(), tokens, spreads, assumptions, coreClass, learned);
     }
 
     /** @return the expected values in the order of {@link BuildField}; a copy */
@@ -172,6 +210,6 @@ public final class Resolved {
     public Resolved withToken(BuildField field, String token) {
         String[] copy = tokens.clone();
         copy[field.ordinal()] = token;
-        return new Resolved(build, values, copy, spreads, assumptions, coreClass);
+        return new Resolved(build, values, copy, spreads, assumptions, coreClass, learned);
     }
 }

@@ -71,19 +71,9 @@ public record BoilingMargin(double hotK, double capPressurePa, double boilingK, 
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         return List.of(
-                new WorkingLine(
-                        WorkedQuantity.ABSOLUTE_PRESSURE_AT_THE_CAP,
-                        "p_cap",
-                        "Pa",
-                        capPressurePa,
-                        "p_atm + gauge, derived"),
-                new WorkingLine(
-                        WorkedQuantity.BOILING_TEMPERATURE_OF_THE_MIXTURE,
-                        "T_sat",
-                        "K",
-                        boilingK,
-                        "coolant's boiling curve"),
-                new WorkingLine(WorkedQuantity.COOLANT_OUT_OF_THE_ENGINE, "T_h", "K", hotK, "steady balance"),
-                new WorkingLine(WorkedQuantity.BOILING_MARGIN_OF_THE_BULK, "T_sat - T_h", "K", marginK, "derived"));
+                new WorkingLine(WorkedQuantity.PRESSURE_AT_CAP, "p_cap", "Pa", capPressurePa, "p_atm + gauge, derived"),
+                new WorkingLine(WorkedQuantity.BOILING_OF_MIXTURE, "T_sat", "K", boilingK, "coolant's boiling curve"),
+                new WorkingLine(WorkedQuantity.ENGINE_OUTLET, "T_h", "K", hotK, "steady balance"),
+                new WorkingLine(WorkedQuantity.BULK_BOILING_MARGIN, "T_sat - T_h", "K", marginK, "derived"));
     }
 }

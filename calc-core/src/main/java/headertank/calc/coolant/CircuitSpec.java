@@ -69,7 +69,7 @@ public record CircuitSpec(
         if (!thermostat.fitted()) {
             return emptyHousingRatio;
         }
-        double s = Math.max(lift, Thermostat.LEAK_LIFT);
+        double s = Math.max(lift, thermostat.leakLift());
         return thermostatRatio / (s * s);
     }
 
@@ -84,7 +84,7 @@ public record CircuitSpec(
                 switch (thermostat.bypass()) {
                     case CLOSES_WITH_LIFT ->
                         thermostat.fitted()
-                                ? Math.max(1 - Math.max(lift, Thermostat.LEAK_LIFT), CLOSED_BYPASS_LEAK)
+                                ? Math.max(1 - Math.max(lift, thermostat.leakLift()), CLOSED_BYPASS_LEAK)
                                 : 1.0;
                     case OPEN -> 1.0;
                     case RESTRICTED -> restrictedAreaShare;

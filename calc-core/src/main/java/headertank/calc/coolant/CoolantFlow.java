@@ -36,25 +36,19 @@ public record CoolantFlow(
         String balance = "balance of pump and branches, derived";
         String ratio = "k Q^2 with k a multiple of the pump's c, modelling choice";
         return List.of(
-                new WorkingLine(WorkedQuantity.COOLANT_FLOW_THROUGH_THE_PUMP, "Q_v", "m3/s", pumpM3PerS, balance),
+                new WorkingLine(WorkedQuantity.PUMP_FLOW, "Q_v", "m3/s", pumpM3PerS, balance),
+                new WorkingLine(WorkedQuantity.RADIATOR_FLOW, "Q_r", "m3/s", radiatorM3PerS, balance),
+                new WorkingLine(WorkedQuantity.BYPASS_FLOW, "Q_b", "m3/s", bypassM3PerS, balance),
                 new WorkingLine(
-                        WorkedQuantity.COOLANT_FLOW_THROUGH_THE_RADIATOR, "Q_r", "m3/s", radiatorM3PerS, balance),
-                new WorkingLine(WorkedQuantity.COOLANT_FLOW_THROUGH_THE_BYPASS, "Q_b", "m3/s", bypassM3PerS, balance),
-                new WorkingLine(
-                        WorkedQuantity.PRESSURE_RISE_OF_THE_PUMP,
+                        WorkedQuantity.PUMP_RISE,
                         "dp_p",
                         "Pa",
                         pumpRisePa,
                         "p0 n^2 - c Q^2, affinity laws, from memory"),
-                new WorkingLine(WorkedQuantity.PRESSURE_DROP_OF_THE_BLOCK, "dp_b", "Pa", blockDropPa, ratio),
-                new WorkingLine(WorkedQuantity.PRESSURE_DROP_OF_THE_HOSES, "dp_h", "Pa", hoseDropPa, ratio),
-                new WorkingLine(WorkedQuantity.PRESSURE_DROP_OF_THE_THERMOSTAT, "dp_t", "Pa", thermostatDropPa, ratio),
-                new WorkingLine(
-                        WorkedQuantity.PRESSURE_DROP_OF_THE_RADIATOR,
-                        "dp_r",
-                        "Pa",
-                        radiatorDropPa,
-                        "radiator's drop curve"),
-                new WorkingLine(WorkedQuantity.RESIDUAL_OF_THE_COOLANT_BALANCE, "-", "Pa", residualPa, "derived"));
+                new WorkingLine(WorkedQuantity.BLOCK_DROP, "dp_b", "Pa", blockDropPa, ratio),
+                new WorkingLine(WorkedQuantity.HOSE_DROP, "dp_h", "Pa", hoseDropPa, ratio),
+                new WorkingLine(WorkedQuantity.THERMOSTAT_DROP, "dp_t", "Pa", thermostatDropPa, ratio),
+                new WorkingLine(WorkedQuantity.RADIATOR_DROP, "dp_r", "Pa", radiatorDropPa, "radiator's drop curve"),
+                new WorkingLine(WorkedQuantity.COOLANT_BALANCE_RESIDUAL, "-", "Pa", residualPa, "derived"));
     }
 }

@@ -41,7 +41,6 @@ public record ExpansionVolume(double coolantM3, double expansionShare, double li
         return List.of(
                 new WorkingLine(
                         WorkedQuantity.GROWTH_OF_THE_COOLANT, "rho_c/rho_h - 1", "-", expansionShare, "derived"),
-                new WorkingLine(
-                        WorkedQuantity.ROOM_NEEDED_IN_THE_TANK, "V_e", "m3", neededM3, "derived, a tenth for gas"));
+                new WorkingLine(WorkedQuantity.TANK_ROOM, "V_e", "m3", neededM3, "derived, a tenth for gas"));
     }
 }

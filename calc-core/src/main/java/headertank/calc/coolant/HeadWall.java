@@ -102,16 +102,12 @@ public record HeadWall(
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         List<WorkingLine> lines = new ArrayList<>();
-        lines.add(new WorkingLine(WorkedQuantity.REYNOLDS_NUMBER_IN_THE_HEAD, "Re", "-", reynolds, "derived"));
+        lines.add(new WorkingLine(WorkedQuantity.HEAD_REYNOLDS, "Re", "-", reynolds, "derived"));
         lines.add(new WorkingLine(
-                WorkedQuantity.FILM_COEFFICIENT_IN_THE_HEAD,
-                "h",
-                "W/m2K",
-                filmWPerM2K,
-                "Dittus and Boelter, from memory"));
-        lines.add(new WorkingLine(WorkedQuantity.COOLANT_SIDE_WALL_OF_THE_HEAD, "T_w", "K", wallK, "derived"));
-        lines.add(new WorkingLine(
-                WorkedQuantity.BOILING_TEMPERATURE_IN_THE_HEAD, "T_sat", "K", saturationK, "coolant's boiling curve"));
+                WorkedQuantity.HEAD_FILM, "h", "W/m2K", filmWPerM2K, "Dittus and Boelter, from memory"));
+        lines.add(new WorkingLine(WorkedQuantity.HEAD_WALL, "T_w", "K", wallK, "derived"));
+        lines.add(
+                new WorkingLine(WorkedQuantity.BOILING_IN_HEAD, "T_sat", "K", saturationK, "coolant's boiling curve"));
         lines.add(new WorkingLine(WorkedQuantity.WALL_ABOVE_BOILING, "-", "K", superheatK, "derived"));
         return List.copyOf(lines);
     }

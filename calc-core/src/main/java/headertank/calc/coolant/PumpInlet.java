@@ -54,12 +54,10 @@ public record PumpInlet(double pressurePa, double availablePa, double requiredPa
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         return List.of(
-                new WorkingLine(WorkedQuantity.PRESSURE_AT_THE_PUMP_S_INLET, "p_in", "Pa", pressurePa, "derived"),
-                new WorkingLine(WorkedQuantity.PRESSURE_ABOVE_THE_VAPOUR_S, "NPSH_a", "Pa", availablePa, "derived"),
-                new WorkingLine(
-                        WorkedQuantity.PRESSURE_THAT_THE_PUMP_NEEDS, "NPSH_r", "Pa", requiredPa, "modelling choice"),
+                new WorkingLine(WorkedQuantity.PUMP_INLET_PRESSURE, "p_in", "Pa", pressurePa, "derived"),
+                new WorkingLine(WorkedQuantity.PRESSURE_ABOVE_VAPOUR, "NPSH_a", "Pa", availablePa, "derived"),
+                new WorkingLine(WorkedQuantity.PUMP_INLET_NEED, "NPSH_r", "Pa", requiredPa, "modelling choice"),
                 new WorkingLine(WorkedQuantity.MARGIN_TO_CAVITATION, "-", "Pa", marginPa, "derived"),
-                new WorkingLine(
-                        WorkedQuantity.FLOW_THAT_THE_PUMP_STILL_DELIVERS, "-", "-", flowFactor, "modelling choice"));
+                new WorkingLine(WorkedQuantity.PUMP_FLOW_LEFT, "-", "-", flowFactor, "modelling choice"));
     }
 }

@@ -11,8 +11,9 @@ import headertank.calc.quantity.Range;
  * @param openingK coolant temperature at which it begins to open, 300 to 400 K [K]
  * @param fullOpenK coolant temperature at which it is fully open, 1 to 40 K above [K]
  * @param bypass what the bypass does
+ * @param leakLift share of the full area through which it leaks when shut, 0.001 to 0.05 [-]
  */
-public record ThermostatSpec(boolean fitted, double openingK, double fullOpenK, BypassState bypass) {
+public record ThermostatSpec(boolean fitted, double openingK, double fullOpenK, BypassState bypass, double leakLift) {
 
     /** Usual width between opening and fully open [K]; common practice, and within 2 K of what two makers ask (published check). */
     public static final double DEFAULT_WIDTH_K = 12.0;
@@ -20,12 +21,21 @@ public record ThermostatSpec(boolean fitted, double openingK, double fullOpenK, 
     private static final Range OPENING = Range.of(300, 400);
     private static final Range WIDTH = Range.of(1, 40);
 
+    /** How little and how much a shut thermostat may leak [-]. */
+    public static final Range LEAK = Range.of(0.001, 0.05);
+
+    /** A thermostat that leaks when shut as most do. */
+    public ThermostatSpec(boolean fitted, double openingK, double fullOpenK, BypassState bypass) {
+        this(fitted, openingK, fullOpenK, bypass, Thermostat.LEAK_LIFT);
+    }
+
     public ThermostatSpec {
         if (bypass == null) {
             throw new IllegalArgumentException("a thermostat housing needs the state of its bypass");
         }
         if (fitted) {
             OutOfRangeException.require("thermostat.openingK", openingK, OPENING);
+            OutOfRangeException.require("thermostat.leakLift", leakLift, LEAK);
             OutOfRangeException.require(
                     "thermostat.fullOpenK", fullOpenK, Range.of(openingK + WIDTH.min(), openingK + WIDTH.max()));
         }

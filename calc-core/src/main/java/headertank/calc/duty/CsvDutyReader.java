@@ -71,12 +71,7 @@ final class CsvDutyReader {
         if (!header) {
             fault(1, "header", "", DutyInputText.A_HEADER.with(), InputProblem.Code.MISSING);
         } else if (points.isEmpty() && problems.isEmpty()) {
-            fault(
-                    lines.size() + 1,
-                    "point",
-                    "",
-                    DutyInputText.A_LINE_BELOW_THE_HEADER.with(),
-                    InputProblem.Code.MISSING);
+            fault(lines.size() + 1, "point", "", DutyInputText.LINE_BELOW_HEADER.with(), InputProblem.Code.MISSING);
         }
         return duty();
     }
@@ -94,12 +89,7 @@ final class CsvDutyReader {
         Optional<Schedule> schedule = schedule();
         Duty.Judged judged = judged(!phases.isEmpty());
         if (points.values().stream().allMatch(OperatingPoint::engineOff) && !points.isEmpty()) {
-            fault(
-                    1,
-                    "demand",
-                    "engine_off",
-                    DutyInputText.A_POINT_WITH_THE_ENGINE_ON.with(),
-                    InputProblem.Code.CONTRADICTION);
+            fault(1, "demand", "engine_off", DutyInputText.ENGINE_ON_SOMEWHERE.with(), InputProblem.Code.CONTRADICTION);
         }
         if (!problems.isEmpty()) {
             throw new InputException(problems);

@@ -141,7 +141,7 @@ final class CsvRow {
             fault(
                     CsvColumn.MODES,
                     CsvText.word(text),
-                    DutyInputText.TIME_SHARES_SUM_TO_ONE.with(),
+                    DutyInputText.TIME_SHARE_SUM.with(),
                     InputProblem.Code.CONTRADICTION);
             return null;
         }

@@ -16,7 +16,7 @@ public enum DutyInputText implements MessageCode {
     QUOTES(0),
     AT_MOST_LINES(1),
     A_HEADER(0),
-    A_LINE_BELOW_THE_HEADER(0),
+    LINE_BELOW_HEADER(0),
     /** Names of the columns. */
     COLUMNS(1),
     EACH_COLUMN_ONCE(0),
@@ -29,11 +29,11 @@ public enum DutyInputText implements MessageCode {
     TEXT(0),
     /** Words, parted by commas. */
     ONE_OF(1),
-    A_POINT_WITH_THE_ENGINE_ON(0),
+    ENGINE_ON_SOMEWHERE(0),
     STEADY_WITHOUT_DURATIONS(0),
     MODES(0),
     SHARES_OF_A_MODE(0),
-    TIME_SHARES_SUM_TO_ONE(0),
+    TIME_SHARE_SUM(0),
     /** The point that was described before. */
     SAME_AS_BEFORE(1),
     /** A length of all phases together. */

@@ -309,8 +309,7 @@ public final class EngineHeat {
                 new WorkingLine(WorkedQuantity.GROSS_INDICATED_EFFICIENCY, "eta_g", "-", grossEfficiency, choice),
                 new WorkingLine(WorkedQuantity.LOAD_SHARE, "load", "-", h.loadShare(), choice),
                 new WorkingLine(WorkedQuantity.MIXTURE, "lambda", "-", h.lambda(), choice),
-                new WorkingLine(
-                        WorkedQuantity.FUEL_FACTOR_ON_COOLANT_HEAT, "K_fuel", "-", fuel.coolantFactor(), "derived"),
+                new WorkingLine(WorkedQuantity.FUEL_FACTOR, "K_fuel", "-", fuel.coolantFactor(), "derived"),
                 new WorkingLine(WorkedQuantity.RELEASED_HEAT, "Q_rel", "W", h.releasedW(), balance),
                 new WorkingLine(WorkedQuantity.FUEL_POWER, "Q_fuel", "W", h.fuelW(), balance),
                 new WorkingLine(
@@ -322,7 +321,7 @@ public final class EngineHeat {
                 new WorkingLine(WorkedQuantity.HEAT_TO_COOLANT, "Q_cool", "W", h.coolantW(), choice),
                 new WorkingLine(WorkedQuantity.HEAT_TO_OIL, "Q_oil", "W", h.oilW(), choice),
                 new WorkingLine(WorkedQuantity.UNBURNT, "Q_unburnt", "W", h.unburntW(), balance),
-                new WorkingLine(WorkedQuantity.RADIATION_AND_THE_REST_OF_FRICTION, "Q_misc", "W", h.miscW(), choice),
+                new WorkingLine(WorkedQuantity.RADIATION_AND_FRICTION_REST, "Q_misc", "W", h.miscW(), choice),
                 new WorkingLine(WorkedQuantity.EXHAUST, "Q_exh", "W", h.exhaustW(), balance),
                 new WorkingLine(WorkedQuantity.BALANCE_RESIDUAL, "dQ", "W", h.residualW(), balance));
     }

@@ -11,7 +11,6 @@ import headertank.calc.rating.SteadySolver;
 import headertank.calc.result.Distribution;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
-import headertank.calc.result.SampledMargin;
 import headertank.calc.transients.RunSettings;
 import headertank.calc.transients.RunSolver;
 import headertank.calc.uncertainty.ModelSpread;
@@ -37,13 +36,20 @@ public final class DutyRater {
 
     /** @return the duty as it is expected, without uncertainty */
     public static DutyOutcome outcome(Plant plant, Duty duty) {
+        return outcome(plant, duty, duty.schedule().map(s -> RunSolver.run(plant, duty)));
+    }
+
+    /**
+     * @param run what the duty's schedule does to this car; empty without a schedule
+     * @return the duty as it is expected, without uncertainty
+     */
+    public static DutyOutcome outcome(Plant plant, Duty duty, Optional<RunResult> run) {
         List<PointRating> points = new ArrayList<>();
         for (OperatingPoint p : duty.points()) {
             if (!p.engineOff()) {
                 points.add(PointRater.rate(plant, p));
             }
         }
-        Optional<RunResult> run = duty.schedule().map(s -> RunSolver.run(plant, duty));
         PointRating worst = null;
         double margin = Double.POSITIVE_INFINITY;
         double boiling = Double.POSITIVE_INFINITY;
@@ -141,7 +147,7 @@ public final class DutyRater {
         long seed = sampling.seed();
         boolean informed = false;
         do {
-            Sampling cars = Evidence.sampling(car, sampling.atOnce(), seed++);
+            Sampling cars = Censored.sampling(car, sampling.atOnce(), seed++);
             informed |= cars.informed();
             margins.addAll(cars.each(
                     sampled -> margins(id -> sampled.at(spreads.get(id)), nominal.decidingPointId(), nominal.duty()),
@@ -150,14 +156,13 @@ public final class DutyRater {
         double[] coolant = margins.stream().mapToDouble(m -> m[0]).toArray();
         double[] boiling = margins.stream().mapToDouble(m -> m[1]).toArray();
         Distribution margin = Distribution.of(coolant);
-        SampledMargin oil =
-                SampledMargin.of(margins.stream().mapToDouble(m -> m[2]).toArray());
+        Distribution oil =
+                Distribution.of(margins.stream().mapToDouble(m -> m[2]).toArray());
         DutyOutcome outcome =
                 nominal.sampled(margin, Distribution.shareBelow(coolant, 0), Distribution.shareBelow(boiling, 0), oil);
         return informed
                 ? outcome.expecting(
-                        more(margin.median(), nominal.coolantMarginK()),
-                        more(oil.spread().median(), nominal.oilMarginK()))
+                        more(margin.median(), nominal.coolantMarginK()), more(oil.median(), nominal.oilMarginK()))
                 : outcome;
     }
 

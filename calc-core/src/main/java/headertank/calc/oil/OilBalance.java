@@ -100,11 +100,10 @@ public record OilBalance(double oilK, double toCoolantW, double toAirW, double t
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         return List.of(
-                new WorkingLine(
-                        WorkedQuantity.CONDUCTANCE_FROM_OIL_TO_AIR, "UA_oa", "W/K", toAirWPerK, "modelling choice"),
+                new WorkingLine(WorkedQuantity.OIL_TO_AIR_CONDUCTANCE, "UA_oa", "W/K", toAirWPerK, "modelling choice"),
                 new WorkingLine(
                         WorkedQuantity.OIL_TEMPERATURE, "T_oil", "K", oilK, "steady balance of the oil, derived"),
-                new WorkingLine(WorkedQuantity.HEAT_FROM_OIL_TO_COOLANT, "Q_oc", "W", toCoolantW, "derived"),
-                new WorkingLine(WorkedQuantity.HEAT_FROM_OIL_TO_AIR, "Q_oa", "W", toAirW, "derived"));
+                new WorkingLine(WorkedQuantity.OIL_TO_COOLANT_HEAT, "Q_oc", "W", toCoolantW, "derived"),
+                new WorkingLine(WorkedQuantity.OIL_TO_AIR_HEAT, "Q_oa", "W", toAirW, "derived"));
     }
 }

@@ -1,5 +1,7 @@
 package headertank.calc.quantity;
 
+import org.hipparchus.util.FastMath;
+
 /**
  * One standard deviation of a stated value, relative or absolute, and a shift of the mean for values that are known to
  * be flattering.
@@ -37,6 +39,11 @@ public record Spread(double sigma, boolean relative, double meanFactor) {
     /** @return the same spread, {@code factor} times as wide */
     public Spread widened(double factor) {
         return new Spread(sigma * factor, relative, meanFactor);
+    }
+
+    /** @return {@code value} moved by so many standard deviations: by a share for a relative spread, else by an amount */
+    public double moved(double value, double sigmas) {
+        return relative ? value * FastMath.exp(sigma * sigmas) : value + sigma * sigmas;
     }
 
     /** @return one standard deviation in the value's SI unit, at the given value */

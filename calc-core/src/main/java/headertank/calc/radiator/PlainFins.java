@@ -79,7 +79,7 @@ public final class PlainFins implements AirSide {
                         COVERED_RE,
                         Note.Action.WIDENED,
                         1.5,
-                        NoteText.PLAIN_FIN_AIR_NOT_LAMINAR.with()));
+                        NoteText.PLAIN_FINS_NOT_LAMINAR.with()));
     }
 
     @Override

@@ -10,7 +10,7 @@ import headertank.calc.quantity.Range;
  * @param geometry the core
  * @param tanks where the tanks sit
  * @param passes times that the coolant crosses the face, 1..3
- * @param blockedFaceShare share of the face that dirt, tape or bent fins close to the air, 0..0.6 [-]
+ * @param blockedFaceShare share of the face that dirt, tape or bent fins close to the air, 0..0.95 [-]
  * @param wholeTubes whether the pitch of the tubes was measured on this core, so that they are counted whole
  */
 public record RadiatorSpec(
@@ -20,7 +20,7 @@ public record RadiatorSpec(
     public static final Range PASSES = Range.of(1, 3);
 
     /** Share of the face that may be blocked [-]. */
-    public static final Range BLOCKED = Range.of(0.0, 0.6);
+    public static final Range BLOCKED = Range.of(0.0, 0.95);
 
     public RadiatorSpec {
         if (geometry == null || tanks == null) {

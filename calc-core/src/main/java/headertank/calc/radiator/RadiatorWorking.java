@@ -63,11 +63,11 @@ final class RadiatorWorking {
         CoreAreas a = radiator.areas();
         w.add(line(WorkedQuantity.FACE, "W H", "m2", radiator.faceAreaM2(), GEOMETRY));
         w.add(line(WorkedQuantity.TUBES_IN_A_ROW, "N_t", "-", a.tubesPerRow(), GEOMETRY));
-        w.add(line(WorkedQuantity.AREA_ON_THE_AIR_SIDE, "A", "m2", a.airAreaM2(), GEOMETRY));
-        w.add(line(WorkedQuantity.SMALLEST_FREE_AREA_FOR_THE_AIR, "A_c", "m2", a.freeAreaM2(), GEOMETRY));
+        w.add(line(WorkedQuantity.AIR_SIDE_AREA, "A", "m2", a.airAreaM2(), GEOMETRY));
+        w.add(line(WorkedQuantity.SMALLEST_FREE_AREA, "A_c", "m2", a.freeAreaM2(), GEOMETRY));
         w.add(line(WorkedQuantity.HYDRAULIC_DIAMETER_AIR_SIDE, "D_h", "m", a.airHydraulicDiameterM(), GEOMETRY));
         w.add(line(WorkedQuantity.HYDRAULIC_DIAMETER_TUBE, "D_hi", "m", a.tubeHydraulicDiameterM(), GEOMETRY));
-        w.add(line(WorkedQuantity.INNER_AREA_OF_THE_TUBES, "A_in", "m2", a.tubeAreaM2(), GEOMETRY));
+        w.add(line(WorkedQuantity.TUBE_INNER_AREA, "A_in", "m2", a.tubeAreaM2(), GEOMETRY));
     }
 
     private void air(List<WorkingLine> w, RadiatorPoint p, double airMassKgPerS, double airInK, double pressurePa) {
@@ -78,8 +78,8 @@ final class RadiatorWorking {
         double g = airMassKgPerS
                 / (radiator.areas().freeAreaM2() * (1 - radiator.spec().blockedFaceShare()));
         double ha = radiator.factors().airSide() * j * g * cp / FastMath.pow(pr, 2.0 / 3.0);
-        w.add(line(WorkedQuantity.AIR_VELOCITY_BEFORE_THE_FACE, "v_f", "m/s", p.faceVelocityMPerS(), DERIVED));
-        w.add(line(WorkedQuantity.REYNOLDS_NUMBER_OF_THE_FINS, "Re_a", "-", p.louverReynolds(), DERIVED));
+        w.add(line(WorkedQuantity.VELOCITY_BEFORE_FACE, "v_f", "m/s", p.faceVelocityMPerS(), DERIVED));
+        w.add(line(WorkedQuantity.FIN_REYNOLDS, "Re_a", "-", p.louverReynolds(), DERIVED));
         w.add(line(WorkedQuantity.COLBURN_FACTOR, "j", "-", j, fins.colburnSource()));
         w.add(line(WorkedQuantity.AIR_SIDE_COEFFICIENT, "h_a", "W/m2K", ha, "j G cp Pr^(-2/3)"));
         w.add(line(WorkedQuantity.FIN_EFFICIENCY, "eta_f", "-", p.finEfficiency(), "tanh(m l)/(m l), textbook"));
@@ -95,7 +95,7 @@ final class RadiatorWorking {
                 "Pa",
                 radiator.airDropPa(airMassKgPerS, airInK, p.airOutK(), pressurePa),
                 "G^2/(2 rho)(K_c + K_e + f A/A_c) with the heating of the air, from memory"));
-        w.add(line(WorkedQuantity.AIR_SIDE_S_SHARE_OF_THE_RESISTANCE, "-", "-", p.airSideResistanceShare(), DERIVED));
+        w.add(line(WorkedQuantity.AIR_SIDE_RESISTANCE_SHARE, "-", "-", p.airSideResistanceShare(), DERIVED));
     }
 
     private void tube(
@@ -106,11 +106,11 @@ final class RadiatorWorking {
         double nu = tubes.nusselt(p.tubeReynolds(), pr);
         double v =
                 coolantFlowM3PerS * radiator.spec().passes() / radiator.areas().tubeFlowAreaM2();
-        w.add(line(WorkedQuantity.COOLANT_VELOCITY_IN_THE_TUBES, "v", "m/s", v, DERIVED));
+        w.add(line(WorkedQuantity.TUBE_VELOCITY, "v", "m/s", v, DERIVED));
         w.add(line(WorkedQuantity.COOLANT_VISCOSITY, "mu", "Pa s", coolant.viscosityPaS(mean), coolant.source()));
-        w.add(line(WorkedQuantity.REYNOLDS_NUMBER_OF_THE_TUBES, "Re", "-", p.tubeReynolds(), DERIVED));
-        w.add(line(WorkedQuantity.PRANDTL_NUMBER_OF_THE_COOLANT, "Pr", "-", pr, coolant.source()));
-        w.add(line(WorkedQuantity.NUSSELT_NUMBER_OF_THE_TUBES, "Nu", "-", nu, tubeSource(p.tubeRegime())));
+        w.add(line(WorkedQuantity.TUBE_REYNOLDS, "Re", "-", p.tubeReynolds(), DERIVED));
+        w.add(line(WorkedQuantity.COOLANT_PRANDTL, "Pr", "-", pr, coolant.source()));
+        w.add(line(WorkedQuantity.TUBE_NUSSELT, "Nu", "-", nu, tubeSource(p.tubeRegime())));
         w.add(line(
                 WorkedQuantity.TUBE_SIDE_COEFFICIENT,
                 "h_i",

@@ -13,7 +13,7 @@
  * ({@link headertank.calc.radiator.CrossFlow}), and passes one after the other ({@link headertank.calc.radiator.Passes}). Properties
  * are taken at the mean temperature of each stream, found in turns.
  *
- * <p>Each correlation states its range, its spread and a note where it is left; a maker's sheet of the very core replaces the
- * correlations' level ({@link headertank.calc.radiator.PerformanceSheet}).
+ * <p>Each correlation states its range, its spread and a note where it is left; a maker's sheet of the very core moves the
+ * correlations' level and narrows their spread ({@code learning}).
  */
 package headertank.calc.radiator;

@@ -36,6 +36,9 @@ import org.hipparchus.util.FastMath;
 /** Turns the resolved values of core, fans and air path into their models. */
 final class CorePlan {
 
+    /** A figure this many standard deviations from that of its class belongs to another class [-]; modelling choice. */
+    private static final double CLASS_SPREADS = 3;
+
     private CorePlan() {}
 
     static Radiator radiator(Resolved r, ModelFactors f) {
@@ -87,7 +90,46 @@ final class CorePlan {
                     NoteText.CORE_DEPTH_BEYOND_MEASURED.with(
                             new SiFigure(LouveredFins.RATED_DEPTH_M.clamp(depth), FigureKind.LENGTH))));
         }
+        notes.addAll(unlikeItsClass(r));
         return notes;
+    }
+
+    /**
+     * Names each figure of the core that somebody stated and that cores of its class do not have. The stated one is rated; what the
+     * class gives for the rest may then be that of another core.
+     */
+    private static List<Note> unlikeItsClass(Resolved r) {
+        List<Note> notes = new ArrayList<>();
+        unlikeItsClass(r, BuildField.CORE_DEPTH, CoreFigure.DEPTH_M, notes);
+        unlikeItsClass(r, BuildField.FIN_PITCH, CoreFigure.FIN_PITCH_M, notes);
+        double rows = r.coreClass().rows();
+        if (r.from(BuildField.TUBE_ROWS).isPresent() && Math.rint(r.value(BuildField.TUBE_ROWS)) != rows) {
+            notes.add(unlikeItsClass(r, BuildField.TUBE_ROWS, Range.of(rows, rows)));
+        }
+        return notes;
+    }
+
+    private static void unlikeItsClass(Resolved r, BuildField field, CoreFigure figure, List<Note> notes) {
+        double typical = r.coreClass().typical(figure);
+        double span = FastMath.exp(
+                CLASS_SPREADS * r.coreClass().figures().get(figure).spread().sigma());
+        Range ofClass = Range.of(typical / span, typical * span);
+        if (r.from(field).isPresent() && !ofClass.contains(r.value(field))) {
+            notes.add(unlikeItsClass(r, field, ofClass));
+        }
+    }
+
+    private static Note unlikeItsClass(Resolved r, BuildField field, Range ofClass) {
+        return new Note(
+                field.key(),
+                r.value(field),
+                ofClass,
+                Note.Action.WIDENED,
+                1,
+                NoteText.CORE_UNLIKE_ITS_CLASS.with(
+                        new SiFigure(r.value(field), field.kind()),
+                        new SiFigure(ofClass.min(), field.kind()),
+                        new SiFigure(ofClass.max(), field.kind())));
     }
 
     static AirPath airPath(Resolved r, ModelFactors f, double faceAreaM2) {

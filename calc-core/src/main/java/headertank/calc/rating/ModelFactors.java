@@ -1,7 +1,10 @@
 package headertank.calc.rating;
 
+import headertank.calc.carspec.Learned;
+import headertank.calc.carspec.ModelFactor;
 import headertank.calc.engine.EngineFactors;
 import headertank.calc.radiator.RadiatorFactors;
+import org.hipparchus.util.FastMath;
 
 /**
  * How far each model may be off, as factors and offsets about its nominal answer. {@link #NOMINAL} is the model as
@@ -12,14 +15,27 @@ import headertank.calc.radiator.RadiatorFactors;
  * @param air on the air's way
  * @param liquid on coolant and oil
  * @param demand deviate of the operating points' demand, in standard deviations of each [-]
- * @param metalMass factor on the engine's heat capacity [-]
+ * @param metal on the engine as a body
+ * @param gaugeOffsetK offset of what the gauge's sensor shows [K]
  */
 public record ModelFactors(
-        RadiatorFactors radiator, EngineFactors engine, AirWay air, Liquid liquid, double demand, double metalMass) {
+        RadiatorFactors radiator,
+        EngineFactors engine,
+        AirWay air,
+        Liquid liquid,
+        double demand,
+        Metal metal,
+        double gaugeOffsetK) {
 
     /** The models as published. */
-    public static final ModelFactors NOMINAL =
-            new ModelFactors(RadiatorFactors.NOMINAL, EngineFactors.NOMINAL, AirWay.NOMINAL, new Liquid(1, 1, 0), 0, 1);
+    public static final ModelFactors NOMINAL = new ModelFactors(
+            RadiatorFactors.NOMINAL,
+            EngineFactors.NOMINAL,
+            AirWay.NOMINAL,
+            new Liquid(1, 1, 0, 1),
+            0,
+            new Metal(1, 1, 1, 1, 1),
+            0);
 
     /**
      * The air's way through the car.
@@ -44,33 +60,66 @@ public record ModelFactors(
     }
 
     /**
+     * The engine as a body.
+     *
+     * @param mass factor on its heat capacity [-]
+     * @param charge factor on its volumetric efficiency [-]
+     * @param surface factor on what it gives off to the air around it [-]
+     * @param contact factor on the conductance between metal and coolant [-]
+     * @param oilMass factor on the heat capacity that follows the oil [-]
+     */
+    public record Metal(double mass, double charge, double surface, double contact, double oilMass) {}
+
+    /**
      * Coolant and oil.
      *
      * @param circuit factor on the coolant circuit's resistances [-]
      * @param oilCoolers factor on the conductances between oil, coolant and air [-]
      * @param boilingOffsetK offset of the coolant's boiling point [K]
+     * @param leak factor on what a shut thermostat leaks [-]
      */
-    public record Liquid(double circuit, double oilCoolers, double boilingOffsetK) {}
+    public record Liquid(double circuit, double oilCoolers, double boilingOffsetK, double leak) {}
 
-    /**
-     * The same for a core whose maker's sheet or bench test was fitted:
-     *
-     * <pre>{@code
-     * Resolved car = rater.resolve(build);
-     * RadiatorSpec core = Plant.of(car).radiator().spec();
-     * PerformanceSheet.Fit fit = new PerformanceSheet(coolant, points).fit(core, PerformanceSheet.Side.AIR);
-     * Plant fitted = Plant.of(car, ModelFactors.NOMINAL.withRadiator(fit.factors()));
-     * PointRating rated = PointRater.rate(fitted, point);
-     * }</pre>
-     *
-     * @param fitted factors of the radiator
-     * @return these factors times the fitted ones
-     */
-    public ModelFactors withRadiator(RadiatorFactors fitted) {
-        RadiatorFactors both = new RadiatorFactors(
-                radiator.airSide() * fitted.airSide(),
-                radiator.airFriction() * fitted.airFriction(),
-                radiator.tubeSide() * fitted.tubeSide());
-        return new ModelFactors(both, engine, air, liquid, demand, metalMass);
+    /** @return the factors at these deviations, one for each {@link ModelFactor}: the logarithm of a factor, an offset as it is */
+    public static ModelFactors at(double[] deviations) {
+        return new ModelFactors(
+                new RadiatorFactors(
+                        factor(deviations, ModelFactor.AIR_SIDE),
+                        factor(deviations, ModelFactor.AIR_FRICTION),
+                        factor(deviations, ModelFactor.TUBE_SIDE)),
+                new EngineFactors(
+                        factor(deviations, ModelFactor.COOLANT_HEAT),
+                        factor(deviations, ModelFactor.ENGINE_FRICTION),
+                        factor(deviations, ModelFactor.FUEL_HEAT),
+                        deviations[ModelFactor.LOAD_EXPONENT.ordinal()]),
+                new AirWay(
+                        factor(deviations, ModelFactor.AIR_LOSSES),
+                        deviations[ModelFactor.INLET_PRESSURE.ordinal()],
+                        deviations[ModelFactor.EXIT_PRESSURE.ordinal()],
+                        factor(deviations, ModelFactor.SEALING),
+                        deviations[ModelFactor.SIDESLIP.ordinal()],
+                        factor(deviations, ModelFactor.FAN_OVERRUN)),
+                new Liquid(
+                        factor(deviations, ModelFactor.CIRCUIT),
+                        factor(deviations, ModelFactor.OIL_COOLERS),
+                        deviations[ModelFactor.BOILING.ordinal()],
+                        factor(deviations, ModelFactor.LEAK)),
+                deviations[ModelFactor.DEMAND.ordinal()],
+                new Metal(
+                        factor(deviations, ModelFactor.METAL_MASS),
+                        factor(deviations, ModelFactor.CHARGE),
+                        factor(deviations, ModelFactor.SURFACE),
+                        factor(deviations, ModelFactor.CONTACT),
+                        factor(deviations, ModelFactor.OIL_MASS)),
+                deviations[ModelFactor.GAUGE.ordinal()]);
+    }
+
+    /** @return the factors that were learned of a car; those as published where nothing was */
+    static ModelFactors of(Learned learned) {
+        return learned.factors().isEmpty() ? NOMINAL : at(learned.deviations());
+    }
+
+    private static double factor(double[] deviations, ModelFactor factor) {
+        return FastMath.exp(deviations[factor.ordinal()]);
     }
 }

@@ -21,6 +21,7 @@ import headertank.calc.coolant.CircuitSpec;
 import headertank.calc.coolant.CoolantCircuit;
 import headertank.calc.coolant.PressureCap;
 import headertank.calc.coolant.PumpSpec;
+import headertank.calc.coolant.Thermostat;
 import headertank.calc.coolant.ThermostatSpec;
 import headertank.calc.electric.AlternatorSpec;
 import headertank.calc.electric.FanStart;
@@ -89,7 +90,7 @@ public final class Plant {
                         1,
                         Air.densityKgPerM3(atmospherePa, ambient, r.value(BuildField.HUMIDITY))
                                 / Air.densityKgPerM3(atmospherePa, ambient, 0)));
-        this.thermostat = thermostat(r);
+        this.thermostat = thermostat(r, f);
         this.pump = new PumpSpec(
                 r.value(BuildField.PUMP_HEAD),
                 r.value(BuildField.PUMP_FLOW),
@@ -110,9 +111,9 @@ public final class Plant {
                 atmospherePa);
     }
 
-    /** @return the models as published for this car */
+    /** @return the models for this car: as published, moved by what was learned of it */
     public static Plant of(Resolved resolved) {
-        return new Plant(resolved, ModelFactors.NOMINAL);
+        return new Plant(resolved, ModelFactors.of(resolved.learned()));
     }
 
     /** @return the models at these factors for this car */
@@ -128,13 +129,18 @@ public final class Plant {
                 Math.max(0, heated.linearPaSPerM()) / growth, Math.max(0, heated.quadraticPaS2PerM2()) / growth);
     }
 
-    private static ThermostatSpec thermostat(Resolved r) {
+    private static ThermostatSpec thermostat(Resolved r, ModelFactors f) {
         BypassState bypass = r.option(BuildField.THERMOSTAT_BYPASS, BypassState.class);
         if (r.is(BuildField.THERMOSTAT, ThermostatFitting.REMOVED)) {
             return ThermostatSpec.removed(bypass == BypassState.CLOSES_WITH_LIFT ? BypassState.OPEN : bypass);
         }
         double opening = r.value(BuildField.THERMOSTAT_OPENING);
-        return new ThermostatSpec(true, opening, opening + ThermostatSpec.DEFAULT_WIDTH_K, bypass);
+        return new ThermostatSpec(
+                true,
+                opening,
+                opening + ThermostatSpec.DEFAULT_WIDTH_K,
+                bypass,
+                ThermostatSpec.LEAK.clamp(Thermostat.LEAK_LIFT * f.liquid().leak()));
     }
 
     /** Hose resistance goes with d^-5 at equal length; the default ratio belongs to a hose of 36 mm (modelling choice). */
@@ -348,6 +354,6 @@ public final class Plant {
      */
     public double surfaceWPerK(double roadSpeedMPerS) {
         double area = FastMath.pow(resolved.value(BuildField.ENGINE_DISPLACEMENT) / 1.5e-3, 2.0 / 3);
-        return area * (10 + 1.9 * Math.min(25, roadSpeedMPerS));
+        return factors.metal().surface() * area * (10 + 1.9 * Math.min(25, roadSpeedMPerS));
     }
 }

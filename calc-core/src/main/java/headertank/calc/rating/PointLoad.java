@@ -109,7 +109,7 @@ public record PointLoad(
                         Range.of(0, given),
                         Note.Action.CLAMPED,
                         1,
-                        NoteText.POWER_DOES_NOT_HOLD_SPEED.with()));
+                        NoteText.SPEED_BEYOND_POWER.with()));
             }
             heat = engine.at(given, speed, rubs);
         } else {

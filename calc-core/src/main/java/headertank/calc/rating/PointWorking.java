@@ -98,12 +98,7 @@ public final class PointWorking {
                         line(WorkedQuantity.SIDESLIP, "beta", "rad", point.yawRad(), "duty"),
                         line(WorkedQuantity.ENGINE_SPEED, "n", "1/s", load.engineSpeedPerS(), "duty"),
                         line(WorkedQuantity.PUMP_SPEED_OVER_RATED, "n_p", "-", load.pumpSpeedShare(), DERIVED),
-                        line(
-                                WorkedQuantity.HEAT_GIVEN_TO_THE_AIR_BEFORE_THE_CORE,
-                                "Q_up",
-                                "W",
-                                load.upstreamW(),
-                                CHOICE)));
+                        line(WorkedQuantity.HEAT_BEFORE_CORE, "Q_up", "W", load.upstreamW(), CHOICE)));
     }
 
     private void coolant(Balance.Steady s) {
@@ -119,12 +114,7 @@ public final class PointWorking {
                                 s.coolant().lift(),
                                 "0.006 + 0.994 z^2 (3 - 2 z), " + CHOICE),
                         line(WorkedQuantity.MASS_SHARE_OF_GLYCOL, "x", "-", c.glycolMassFraction(), "build"),
-                        line(
-                                WorkedQuantity.DENSITY_AT_THE_ENGINE_S_OUTLET,
-                                "rho",
-                                "kg/m3",
-                                c.densityKgPerM3(t),
-                                c.source()),
+                        line(WorkedQuantity.OUTLET_DENSITY, "rho", "kg/m3", c.densityKgPerM3(t), c.source()),
                         line(WorkedQuantity.HEAT_CAPACITY_THERE, "cp", "J/kgK", c.heatCapacityJPerKgK(t), c.source()),
                         line(WorkedQuantity.VISCOSITY_THERE, "mu", "Pa s", c.viscosityPaS(t), c.source()),
                         line(WorkedQuantity.CONDUCTIVITY_THERE, "k", "W/mK", c.conductivityWPerMK(t), c.source())));
@@ -141,25 +131,11 @@ public final class PointWorking {
                     s.coolant().radiatorM3PerS());
             lines.addAll(FanController.working(sensed, s.air().fanDuty()));
         } else if (plant.fanDrive() == FanDrive.CLUTCH) {
-            lines.add(line(
-                    WorkedQuantity.AIR_BEHIND_THE_CORE_AT_THE_CLUTCH,
-                    "T_ao",
-                    "K",
-                    s.air().outK(),
-                    "steady balance"));
-            lines.add(line(
-                    WorkedQuantity.BLADE_SPEED_OVER_PULLEY_SPEED,
-                    "slip",
-                    "-",
-                    s.air().fanDuty(),
-                    CHOICE));
+            lines.add(line(WorkedQuantity.AIR_AT_CLUTCH, "T_ao", "K", s.air().outK(), "steady balance"));
+            lines.add(
+                    line(WorkedQuantity.CLUTCH_SPEED_RATIO, "slip", "-", s.air().fanDuty(), CHOICE));
         }
-        lines.add(line(
-                WorkedQuantity.FAN_SPEED_OVER_REFERENCE_SPEED,
-                "N/N_0",
-                "-",
-                s.air().fanSpeedFactor(),
-                "N ~ V, from memory"));
+        lines.add(line(WorkedQuantity.FAN_SPEED_RATIO, "N/N_0", "-", s.air().fanSpeedFactor(), "N ~ V, from memory"));
         add(WorkedPart.FANS, lines);
         add(WorkedPart.CURRENT, solver.air().current().working());
     }
@@ -195,7 +171,7 @@ public final class PointWorking {
                                 s.core().heatW(),
                                 DERIVED),
                         line(
-                                WorkedQuantity.HEAT_FROM_BLOCK_AND_HOSES,
+                                WorkedQuantity.BLOCK_AND_HOSE_HEAT,
                                 "Q_s",
                                 "W",
                                 s.surfaceHeatW(),
@@ -220,31 +196,31 @@ public final class PointWorking {
                                 s.coolant().radiatorOutK(),
                                 DERIVED),
                         line(
-                                WorkedQuantity.LEFT_OF_THE_HEAT_BALANCE,
+                                WorkedQuantity.HEAT_BALANCE_REST,
                                 "F",
                                 "W",
                                 s.residuals().heatW(),
                                 DERIVED),
                         line(
-                                WorkedQuantity.THE_SAME_OVER_THE_HEAT_TO_THE_COOLANT,
+                                WorkedQuantity.HEAT_BALANCE_REST_SHARE,
                                 "F/Q",
                                 "-",
                                 s.residuals().heatShare(),
                                 DERIVED),
                         line(
-                                WorkedQuantity.LEFT_OF_THE_AIR_BALANCE,
+                                WorkedQuantity.AIR_BALANCE_REST,
                                 "dp",
                                 "Pa",
                                 s.residuals().airPa(),
                                 DERIVED),
                         line(
-                                WorkedQuantity.LEFT_OF_THE_COOLANT_BALANCE,
+                                WorkedQuantity.COOLANT_BALANCE_REST,
                                 "dp",
                                 "Pa",
                                 s.residuals().coolantPa(),
                                 DERIVED),
                         line(
-                                WorkedQuantity.EVALUATIONS_OF_THE_HEAT_BALANCE,
+                                WorkedQuantity.HEAT_BALANCE_EVALUATIONS,
                                 "-",
                                 "-",
                                 s.residuals().evaluations(),
@@ -259,7 +235,7 @@ public final class PointWorking {
         double vapour = plant.coolant().vapourPressurePa(s.coolant().radiatorOutK());
         List<WorkingLine> lines = new ArrayList<>();
         lines.add(line(
-                WorkedQuantity.VAPOUR_PRESSURE_OF_THE_COOLANT_THAT_RETURNS,
+                WorkedQuantity.RETURN_VAPOUR_PRESSURE,
                 "p_v",
                 "Pa",
                 vapour,
@@ -295,9 +271,8 @@ public final class PointWorking {
         double flux = FLUX_W_PER_M2 * solver.load().coolantW() / rated;
         double pressure = HeadWall.pressurePa(plant.capPressurePa(), CapPosition.HOT_TANK, solver.coolantFlow());
         List<WorkingLine> lines = new ArrayList<>();
-        lines.add(line(WorkedQuantity.VELOCITY_IN_THE_HEAD_S_JACKET, "v", "m/s", velocity, CHOICE));
-        lines.add(line(
-                WorkedQuantity.HEAT_FLUX_AT_THE_HOTTEST_WALL, "q", "W/m2", flux, "1e6 at rated power, from memory"));
+        lines.add(line(WorkedQuantity.JACKET_VELOCITY, "v", "m/s", velocity, CHOICE));
+        lines.add(line(WorkedQuantity.HOTTEST_WALL_FLUX, "q", "W/m2", flux, "1e6 at rated power, from memory"));
         lines.add(line(
                 WorkedQuantity.PRESSURE_IN_THE_HEAD,
                 "p_h",
@@ -347,7 +322,7 @@ public final class PointWorking {
                 List.of(
                         WorkedQuantity.LIMITING_AMBIENT_LINEAR,
                         WorkedQuantity.LIMITING_AMBIENT_SOLVED,
-                        WorkedQuantity.LIMITING_AMBIENT_SOLVED_LESS_LINEAR),
+                        WorkedQuantity.LIMITING_AMBIENT_DIFFERENCE),
                 "LAT",
                 f.limitingAmbientLinearK(),
                 f.limitingAmbientK());
@@ -356,7 +331,7 @@ public final class PointWorking {
                 List.of(
                         WorkedQuantity.AIR_TO_BOIL_LINEAR,
                         WorkedQuantity.AIR_TO_BOIL_SOLVED,
-                        WorkedQuantity.AIR_TO_BOIL_SOLVED_LESS_LINEAR),
+                        WorkedQuantity.AIR_TO_BOIL_DIFFERENCE),
                 "ATB",
                 f.boilingAmbientLinearK(),
                 f.boilingAmbientK());

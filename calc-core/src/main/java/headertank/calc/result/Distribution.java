@@ -1,6 +1,7 @@
 package headertank.calc.result;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Summary of sampled outcomes of one quantity.
@@ -8,9 +9,28 @@ import java.util.Arrays;
  * @param low 5 % of the samples lie below [unit of the quantity]
  * @param median half of the samples lie below
  * @param high 95 % of the samples lie below
- * @param samples how many samples
+ * @param sorted every sample, the smallest first [unit of the quantity]
  */
-public record Distribution(double low, double median, double high, int samples) {
+public record Distribution(double low, double median, double high, List<Double> sorted) {
+
+    public Distribution {
+        sorted = List.copyOf(sorted);
+    }
+
+    /** @return how many samples */
+    public int samples() {
+        return sorted.size();
+    }
+
+    /** @return every sample larger by so much [unit of the quantity]; infinite ones stay */
+    public Distribution moved(double by) {
+        return of(sorted.stream().mapToDouble(v -> v + by).toArray());
+    }
+
+    /** @return probability of less than a bound [unit of the quantity]: the share of the samples below it [-] */
+    public double probabilityBelow(double bound) {
+        return shareBelow(sorted.stream().mapToDouble(v -> v).toArray(), bound);
+    }
 
     /**
      * @param outcomes sampled outcomes; an infinite one counts as beyond every limit and shows in the percentiles
@@ -27,7 +47,11 @@ public record Distribution(double low, double median, double high, int samples) 
             }
         }
         Arrays.sort(sorted);
-        return new Distribution(at(sorted, 0.05), at(sorted, 0.50), at(sorted, 0.95), sorted.length);
+        return new Distribution(
+                at(sorted, 0.05),
+                at(sorted, 0.50),
+                at(sorted, 0.95),
+                Arrays.stream(sorted).boxed().toList());
     }
 
     private static double at(double[] sorted, double share) {

@@ -51,26 +51,24 @@ public final class AbruptFanStart implements RiskRule {
         }
         double running = count * car.resolved().value(BuildField.FAN_CURRENT);
         List<Flag.Consequence> consequences = new ArrayList<>();
-        consequences.add(new Flag.Consequence(
-                RuleText.ABRUPT_FAN_START_ALL_FANS_MOMENT_THEY.with(), "", SiFigure.current(start)));
-        consequences.add(new Flag.Consequence(
-                RuleText.ABRUPT_FAN_START_WHAT_ALTERNATOR_GIVES_IDLE.with(), "", SiFigure.current(idle)));
         consequences.add(
-                new Flag.Consequence(RuleText.ABRUPT_FAN_START_BATTERY_START.with(), "", SiFigure.current(beyond)));
+                new Flag.Consequence(RuleText.ABRUPT_FAN_START_ALL_FANS_STARTING.with(), "", SiFigure.current(start)));
+        consequences.add(
+                new Flag.Consequence(RuleText.ABRUPT_FAN_START_ALTERNATOR_AT_IDLE.with(), "", SiFigure.current(idle)));
+        consequences.add(
+                new Flag.Consequence(RuleText.ABRUPT_FAN_START_BATTERY_AT_START.with(), "", SiFigure.current(beyond)));
         consequences.add(new Flag.Consequence(
-                RuleText.ABRUPT_FAN_START_BATTERY_WHILE_THEY_RUN.with(),
+                RuleText.ABRUPT_FAN_START_BATTERY_WHILE_RUNNING.with(),
                 "",
                 SiFigure.current(Math.max(0, base + running - idle))));
         for (DutyVerdict d : car.duties()) {
             d.outcome().run().ifPresent(run -> {
                 consequences.add(new Flag.Consequence(
-                        RuleText.ABRUPT_FAN_START_CHARGE_BATTERY_ONE_EVENT.with(),
+                        RuleText.ABRUPT_FAN_START_BATTERY_CHARGE.with(),
                         d.duty().id(),
                         SiFigure.ampereHours(run.batteryAmpereHours())));
                 consequences.add(new Flag.Consequence(
-                        RuleText.ABRUPT_FAN_START_FAN_STARTS_ONE_EVENT.with(),
-                        d.duty().id(),
-                        SiFigure.count(run.fanStarts())));
+                        RuleText.ABRUPT_FAN_START_STARTS.with(), d.duty().id(), SiFigure.count(run.fanStarts())));
             });
         }
         return Optional.of(new Flag(

@@ -38,21 +38,17 @@ public final class CoolantFreezes implements RiskRule {
         return Optional.of(new Flag(
                 id(),
                 version(),
-                margin < 0 ? RuleText.COOLANT_FREEZES_TITLE.with() : RuleText.COOLANT_FREEZES_TITLE_2.with(),
+                margin < 0 ? RuleText.COOLANT_FREEZES_TITLE.with() : RuleText.COOLANT_FREEZES_TITLE_CLOSE.with(),
                 margin < 0 ? Flag.Weight.STOP : Flag.Weight.CONDITION,
                 Flag.Scope.EVERY_DUTY,
                 RuleText.COOLANT_FREEZES_REASON.with(),
                 List.of(
                         new Flag.Consequence(
-                                RuleText.COOLANT_FREEZES_FREEZING_POINT_COOLANT.with(),
-                                "",
-                                SiFigure.temperature(freezing)),
+                                RuleText.COOLANT_FREEZES_FREEZING_POINT.with(), "", SiFigure.temperature(freezing)),
                         new Flag.Consequence(
-                                RuleText.COOLANT_FREEZES_COLDEST_DAY_STATED.with(), "", SiFigure.temperature(coldest)),
+                                RuleText.COOLANT_FREEZES_COLDEST_DAY.with(), "", SiFigure.temperature(coldest)),
                         new Flag.Consequence(
-                                RuleText.COOLANT_FREEZES_COLDEST_DAY_ABOVE_FREEZING.with(),
-                                "",
-                                SiFigure.difference(margin))),
+                                RuleText.COOLANT_FREEZES_ABOVE_FREEZING.with(), "", SiFigure.difference(margin))),
                 RuleText.COOLANT_FREEZES_ADVICE.with(),
                 Message.NONE,
                 RuleText.COOLANT_FREEZES_CAUTION.with(),

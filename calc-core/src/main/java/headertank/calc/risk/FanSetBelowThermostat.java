@@ -41,19 +41,19 @@ public final class FanSetBelowThermostat implements RiskRule {
             return Optional.empty();
         }
         List<Flag.Consequence> consequences = new ArrayList<>();
-        consequences.add(
-                new Flag.Consequence(RuleText.FAN_SET_BELOW_THERMOSTAT_FANS_RUN.with(), "", SiFigure.temperature(off)));
         consequences.add(new Flag.Consequence(
-                RuleText.FAN_SET_BELOW_THERMOSTAT_THERMOSTAT_BEGINS_OPEN.with(), "", SiFigure.temperature(opening)));
+                RuleText.FAN_SET_BELOW_THERMOSTAT_FANS_FROM.with(), "", SiFigure.temperature(off)));
         consequences.add(new Flag.Consequence(
-                RuleText.FAN_SET_BELOW_THERMOSTAT_THERMOSTAT_FULLY_OPEN.with(),
+                RuleText.FAN_SET_BELOW_THERMOSTAT_OPENS_AT.with(), "", SiFigure.temperature(opening)));
+        consequences.add(new Flag.Consequence(
+                RuleText.FAN_SET_BELOW_THERMOSTAT_OPEN_AT.with(),
                 "",
                 SiFigure.temperature(opening + ThermostatSpec.DEFAULT_WIDTH_K)));
         for (DutyVerdict d : car.duties()) {
             d.outcome()
                     .run()
                     .ifPresent(run -> consequences.add(new Flag.Consequence(
-                            RuleText.FAN_SET_BELOW_THERMOSTAT_CHARGE_TAKEN_FANS_ONE.with(),
+                            RuleText.FAN_SET_BELOW_THERMOSTAT_FAN_CHARGE.with(),
                             d.duty().id(),
                             SiFigure.ampereHours(run.fanAmpereHours()))));
         }

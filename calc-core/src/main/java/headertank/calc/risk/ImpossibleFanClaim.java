@@ -17,8 +17,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The stated fan flow needs more power than the fan makes of its current (a condition), or more than fans usually do (a
- * remark).
+ * A fan's flow needs more power than the fan makes of its current (a condition), or more than fans usually do (a remark), whoever
+ * says so: a measured flow that cannot be contradicts the measured current. Only a current and a diameter that somebody vouches for
+ * prove it; where either is assumed or guessed, what is worth measuring is remarked.
  */
 public final class ImpossibleFanClaim implements RiskRule {
 
@@ -29,7 +30,7 @@ public final class ImpossibleFanClaim implements RiskRule {
 
     @Override
     public String version() {
-        return "2";
+        return "3";
     }
 
     @Override
@@ -40,47 +41,98 @@ public final class ImpossibleFanClaim implements RiskRule {
     @Override
     public Optional<Flag> examine(RiskContext car) {
         if (!car.resolved().is(BuildField.FAN_DRIVE, FanDrive.ELECTRIC)
-                || !(car.build().entries().get(BuildField.FAN_FLOW) instanceof Stated flow)
-                || flow.from() == Provenance.MEASURED) {
+                || !(car.build().entries().get(BuildField.FAN_FLOW) instanceof Stated flow)) {
             return Optional.empty();
         }
-        double diameter = car.resolved().value(BuildField.FAN_DIAMETER);
+        double diameter = si(car, BuildField.FAN_DIAMETER);
         FanSpec claimed = FanSpec.of(
                 1,
                 flow.si(),
                 car.resolved().value(BuildField.FAN_SHUT_OFF),
                 diameter,
                 FanSpec.USUAL_HUB_SHARE * diameter);
-        FanClaim claim = FanClaim.check(claimed, Fan.REFERENCE_V, car.resolved().value(BuildField.FAN_CURRENT), false);
+        FanClaim claim = FanClaim.check(claimed, Fan.REFERENCE_V, si(car, BuildField.FAN_CURRENT), false);
+        if (!isVouchedFor(car, BuildField.FAN_CURRENT) || !isVouchedFor(car, BuildField.FAN_DIAMETER)) {
+            return claim.verdict() == FanClaim.Verdict.IMPOSSIBLE
+                    ? Optional.of(unproven(car, claim))
+                    : Optional.empty();
+        }
+        boolean measured = flow.from() == Provenance.MEASURED;
         return switch (claim.verdict()) {
-            case IMPOSSIBLE -> Optional.of(impossible(car, claim));
-            case DOUBTFUL -> Optional.of(doubtful(car, claim, claimed.annulusM2()));
+            case IMPOSSIBLE -> Optional.of(impossible(car, claim, measured));
+            case DOUBTFUL -> measured ? Optional.empty() : Optional.of(doubtful(car, claim, claimed.annulusM2()));
             case PLAUSIBLE, MODEST -> Optional.empty();
         };
     }
 
-    private Flag impossible(RiskContext car, FanClaim claim) {
+    /** As it was stated, before what its source usually adds is taken off; else what stands in for it. */
+    private static double si(RiskContext car, BuildField field) {
+        return car.build().entries().get(field) instanceof Stated s
+                ? s.si()
+                : car.resolved().value(field);
+    }
+
+    private static boolean isVouchedFor(RiskContext car, BuildField field) {
+        return car.resolved()
+                .from(field)
+                .filter(from -> from != Provenance.GUESSED)
+                .isPresent();
+    }
+
+    private Flag unproven(RiskContext car, FanClaim claim) {
+        List<Flag.Consequence> consequences = new ArrayList<>();
+        consequences.add(new Flag.Consequence(
+                RuleText.IMPOSSIBLE_FAN_CLAIM_JET_POWER.with(), "", SiFigure.power(claim.kineticW())));
+        consequences.add(new Flag.Consequence(
+                RuleText.IMPOSSIBLE_FAN_CLAIM_LEAST_CURRENT.with(),
+                "",
+                SiFigure.current(claim.leastCurrentA(Fan.REFERENCE_V, false))));
+        consequences.add(new Flag.Consequence(
+                isVouchedFor(car, BuildField.FAN_CURRENT)
+                        ? RuleText.IMPOSSIBLE_FAN_CLAIM_CURRENT.with()
+                        : RuleText.IMPOSSIBLE_FAN_CLAIM_ASSUMED_CURRENT.with(),
+                "",
+                SiFigure.current(si(car, BuildField.FAN_CURRENT))));
+        if (!isVouchedFor(car, BuildField.FAN_DIAMETER)) {
+            consequences.add(new Flag.Consequence(
+                    RuleText.IMPOSSIBLE_FAN_CLAIM_ASSUMED_DIAMETER.with(),
+                    "",
+                    new SiFigure(si(car, BuildField.FAN_DIAMETER), FigureKind.LENGTH)));
+        }
+        return flag(
+                RuleText.IMPOSSIBLE_FAN_CLAIM_UNPROVEN_TITLE.with(),
+                Flag.Weight.REMARK,
+                RuleText.IMPOSSIBLE_FAN_CLAIM_UNPROVEN_REASON.with(),
+                consequences,
+                RuleText.IMPOSSIBLE_FAN_CLAIM_UNPROVEN_ADVICE.with());
+    }
+
+    private Flag impossible(RiskContext car, FanClaim claim, boolean measured) {
         List<Flag.Consequence> consequences = powers(claim);
         consequences.add(new Flag.Consequence(
-                RuleText.IMPOSSIBLE_FAN_CLAIM_FLOW_THIS_CURRENT_CAN.with(),
+                RuleText.IMPOSSIBLE_FAN_CLAIM_POSSIBLE_FLOW.with(),
                 "",
                 new SiFigure(claim.correctedFreeFlowM3PerS(), FigureKind.AIR_FLOW)));
         consequences.addAll(car.gainedBy(
-                RuleText.IMPOSSIBLE_FAN_CLAIM_GAIN.with(), withFlow(car, claim.correctedFreeFlowM3PerS())));
+                RuleText.IMPOSSIBLE_FAN_CLAIM_GAIN_AT_POSSIBLE.with(), withFlow(car, claim.correctedFreeFlowM3PerS())));
         return flag(
-                RuleText.IMPOSSIBLE_FAN_CLAIM_TITLE.with(),
+                measured
+                        ? RuleText.IMPOSSIBLE_FAN_CLAIM_MEASURED_TITLE.with()
+                        : RuleText.IMPOSSIBLE_FAN_CLAIM_TITLE.with(),
                 Flag.Weight.CONDITION,
                 RuleText.IMPOSSIBLE_FAN_CLAIM_REASON.with(),
                 consequences,
-                RuleText.IMPOSSIBLE_FAN_CLAIM_ADVICE.with());
+                measured
+                        ? RuleText.IMPOSSIBLE_FAN_CLAIM_MEASURED_ADVICE.with()
+                        : RuleText.IMPOSSIBLE_FAN_CLAIM_ADVICE.with());
     }
 
     private Flag doubtful(RiskContext car, FanClaim claim, double annulusM2) {
         double usual = FanFit.freeFlowM3PerS(claim.electricW(), annulusM2);
         List<Flag.Consequence> consequences = powers(claim);
         consequences.add(new Flag.Consequence(
-                RuleText.IMPOSSIBLE_FAN_CLAIM_FLOW_IS_USUAL_FOR.with(), "", new SiFigure(usual, FigureKind.AIR_FLOW)));
-        consequences.addAll(car.gainedBy(RuleText.IMPOSSIBLE_FAN_CLAIM_GAIN_2.with(), withFlow(car, usual)));
+                RuleText.IMPOSSIBLE_FAN_CLAIM_USUAL_FLOW.with(), "", new SiFigure(usual, FigureKind.AIR_FLOW)));
+        consequences.addAll(car.gainedBy(RuleText.IMPOSSIBLE_FAN_CLAIM_GAIN_AT_USUAL.with(), withFlow(car, usual)));
         return flag(
                 RuleText.IMPOSSIBLE_FAN_CLAIM_DOUBTFUL_TITLE.with(),
                 Flag.Weight.REMARK,
@@ -92,11 +144,9 @@ public final class ImpossibleFanClaim implements RiskRule {
     private static List<Flag.Consequence> powers(FanClaim claim) {
         List<Flag.Consequence> powers = new ArrayList<>();
         powers.add(new Flag.Consequence(
-                RuleText.IMPOSSIBLE_FAN_CLAIM_POWER_JET_STATED_FLOW.with(), "", SiFigure.power(claim.kineticW())));
+                RuleText.IMPOSSIBLE_FAN_CLAIM_JET_POWER.with(), "", SiFigure.power(claim.kineticW())));
         powers.add(new Flag.Consequence(
-                RuleText.IMPOSSIBLE_FAN_CLAIM_ELECTRIC_POWER_STATED_CURRENT.with(),
-                "",
-                SiFigure.power(claim.electricW())));
+                RuleText.IMPOSSIBLE_FAN_CLAIM_ELECTRIC_POWER.with(), "", SiFigure.power(claim.electricW())));
         return powers;
     }
 
@@ -117,7 +167,7 @@ public final class ImpossibleFanClaim implements RiskRule {
                 consequences,
                 advice,
                 Message.NONE,
-                Message.NONE,
+                RuleText.IMPOSSIBLE_FAN_CLAIM_CAUTION.with(),
                 source());
     }
 }

@@ -40,9 +40,7 @@ public final class OilOverTarget implements RiskRule {
                             : Double.NaN;
             if (!Double.isNaN(oil)) {
                 consequences.add(new Flag.Consequence(
-                        RuleText.OIL_OVER_TARGET_OIL_TEMPERATURE.with(),
-                        d.duty().id(),
-                        SiFigure.temperature(oil)));
+                        RuleText.OIL_OVER_TARGET_TEMPERATURE.with(), d.duty().id(), SiFigure.temperature(oil)));
                 hottest = Math.max(hottest, oil);
             }
         }

@@ -52,13 +52,13 @@ public final class SensorInHose implements RiskRule {
                         s.ambientK(),
                         s.coolant().radiatorM3PerS());
                 consequences.add(new Flag.Consequence(
-                        RuleText.SENSOR_IN_HOSE_READING_MINUS_COOLANT_WHILE.with(),
+                        RuleText.SENSOR_IN_HOSE_ERROR_FLOWING.with(),
                         d.duty().id(),
                         SiFigure.difference(running.offsetK())));
                 double still = SensorReading.step(
                         running.steadyK(), s.ambientK(), SensorReading.lagS(place, SensorMount.WETTED, 0), 120);
                 consequences.add(new Flag.Consequence(
-                        RuleText.SENSOR_IN_HOSE_READING_MINUS_COOLANT_TWO.with(),
+                        RuleText.SENSOR_IN_HOSE_ERROR_STANDING.with(),
                         d.duty().id(),
                         SiFigure.difference(still - s.engineOutK())));
             }
@@ -73,7 +73,9 @@ public final class SensorInHose implements RiskRule {
                 version(),
                 gauge && fan
                         ? RuleText.SENSOR_IN_HOSE_TITLE.with()
-                        : gauge ? RuleText.SENSOR_IN_HOSE_TITLE_2.with() : RuleText.SENSOR_IN_HOSE_TITLE_3.with(),
+                        : gauge
+                                ? RuleText.SENSOR_IN_HOSE_TITLE_GAUGE.with()
+                                : RuleText.SENSOR_IN_HOSE_TITLE_FANS.with(),
                 Flag.Weight.CONDITION,
                 Flag.Scope.EVERY_DUTY,
                 RuleText.SENSOR_IN_HOSE_REASON.with(),

@@ -42,7 +42,7 @@ public final class SetupFromAlcoholCar implements RiskRule {
         List<Flag.Consequence> consequences =
                 new ArrayList<>(car.gainedBy(RuleText.SETUP_FROM_ALCOHOL_CAR_GAIN.with(), asDonor));
         consequences.add(new Flag.Consequence(
-                RuleText.SETUP_FROM_ALCOHOL_CAR_WALL_HEAT_DONOR_S.with(),
+                RuleText.SETUP_FROM_ALCOHOL_CAR_WALL_HEAT_RATIO.with(),
                 "",
                 new SiFigure(donor.coolantFactor() / burnt.coolantFactor(), FigureKind.RATIO)));
         return Optional.of(new Flag(

@@ -55,7 +55,7 @@ public final class ThermostatRemoved implements RiskRule {
                 "",
                 SiFigure.temperature(coldDayK(car, fitted))));
         consequences.add(new Flag.Consequence(
-                RuleText.THERMOSTAT_REMOVED_DROP_ACROSS_KEEPS_PRESSURE.with(),
+                RuleText.THERMOSTAT_REMOVED_DROP.with(),
                 "",
                 new SiFigure(thermostatDropPa(car, fitted), FigureKind.PRESSURE_GAUGE)));
         return Optional.of(new Flag(

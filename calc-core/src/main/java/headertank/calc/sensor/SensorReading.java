@@ -102,8 +102,7 @@ public record SensorReading(double steadyK, double offsetK, double lagS) {
     /** @return the working, line by line */
     public List<WorkingLine> working() {
         return List.of(
-                new WorkingLine(
-                        WorkedQuantity.TEMPERATURE_THAT_THE_SENSOR_SHOWS, "T_x", "K", steadyK, "modelling choice"),
+                new WorkingLine(WorkedQuantity.SENSOR_SHOWS, "T_x", "K", steadyK, "modelling choice"),
                 new WorkingLine(WorkedQuantity.SHOWN_LESS_ENGINE_OUTLET, "-", "K", offsetK, "derived"),
                 new WorkingLine(WorkedQuantity.LAG_OF_THE_SENSOR, "tau_x", "s", lagS, "modelling choice"));
     }

@@ -1,6 +1,7 @@
 package headertank.calc.transients;
 
 import headertank.calc.coolant.Thermostat;
+import headertank.calc.coolant.ThermostatSpec;
 import headertank.calc.rating.CoolingState;
 import headertank.calc.rating.Plant;
 import headertank.calc.rating.SteadySolver;
@@ -13,13 +14,14 @@ import org.hipparchus.util.FastMath;
  * there is added around it, so that the end of a long stay is that of the steady solver. Not thread-safe; each run makes
  * its own.
  */
-final class CoolingTable {
+final class CoolingTable extends Cooling {
 
-    private static final double[] LIFT = {Thermostat.LEAK_LIFT, 0.025, 0.05, 0.10, 0.20, 0.35, 0.60, 1.0};
+    private static final double[] LIFT = {
+        ThermostatSpec.LEAK.min(), Thermostat.LEAK_LIFT, 0.025, 0.05, 0.10, 0.20, 0.35, 0.60, 1.0
+    };
     private static final double[] DUTY = {0, 0.25, 0.5, 0.75, 1.0};
     private static final double FIRST_K = 5;
     private static final double STEP_K = 10;
-    private static final int QUANTITIES = 9;
 
     /** How far around an exact state its correction reaches. */
     private static final double REACH_K = 3;
@@ -33,36 +35,31 @@ final class CoolingTable {
     private static final double STALE_DUTY = 0.01;
     private static final double STALE_LIFT_SHARE = 0.03;
 
+    private final double[] lifts;
     private final SteadySolver solver;
     private final Plant plant;
-    private final double ambientK;
     private final int lastStep;
     private final double[][] nodes;
-    private final double[] out = new double[QUANTITIES];
     private final double[] missing = new double[QUANTITIES];
     private double exactK = Double.NaN;
     private double exactLift;
     private double exactDuty;
 
     CoolingTable(Plant plant, SteadySolver solver) {
+        this(plant, solver, LIFT);
+    }
+
+    /** @param lifts axis of the thermostat's lift, rising to 1 [-] */
+    CoolingTable(Plant plant, SteadySolver solver, double[] lifts) {
+        super(solver.designAmbientK());
+        this.lifts = lifts;
         this.plant = plant;
         this.solver = solver;
-        this.ambientK = solver.designAmbientK();
         this.lastStep = (int) Math.floor((SteadySolver.HOTTEST_K - ambientK - FIRST_K) / STEP_K) - 1;
-        this.nodes = new double[LIFT.length * DUTY.length * (lastStep + 2)][];
+        this.nodes = new double[lifts.length * DUTY.length * (lastStep + 2)][];
     }
 
-    double ambientK() {
-        return ambientK;
-    }
-
-    /**
-     * Looks the state up; read it with the accessors until the next look-up.
-     *
-     * @param hotK coolant in the block [K]
-     * @param lift thermostat lift [-]
-     * @param duty duty of electric fans [-]
-     */
+    @Override
     void at(double hotK, double lift, double duty) {
         interpolate(hotK, lift, duty);
         if (exactK == exactK) {
@@ -77,6 +74,7 @@ final class CoolingTable {
     }
 
     /** Solves this state exactly, unless it was, and corrects the table around it. */
+    @Override
     void settleAt(double hotK, double lift, double duty) {
         if (Math.abs(hotK - exactK) < STALE_K
                 && Math.abs(duty - exactDuty) < STALE_DUTY
@@ -94,8 +92,8 @@ final class CoolingTable {
     }
 
     private void interpolate(double hotK, double lift, double duty) {
-        int l = place(LIFT, lift);
-        double wl = weight(LIFT, l, lift);
+        int l = place(lifts, lift);
+        double wl = weight(lifts, l, lift);
         int d = place(DUTY, duty);
         double wd = weight(DUTY, d, duty);
         double steps = Math.max(0, (hotK - ambientK - FIRST_K) / STEP_K);
@@ -119,7 +117,7 @@ final class CoolingTable {
         int key = (l * DUTY.length + d) * (lastStep + 2) + t;
         double[] node = nodes[key];
         if (node == null) {
-            node = solved(ambientK + FIRST_K + STEP_K * t, LIFT[l], DUTY[d]);
+            node = solved(ambientK + FIRST_K + STEP_K * t, lifts[l], DUTY[d]);
             nodes[key] = node;
         }
         return node;
@@ -139,48 +137,6 @@ final class CoolingTable {
             Math.max(0, s.airCapacityWPerK()),
             Masses.metalConductanceWPerK(plant, s.pumpM3PerS())
         };
-    }
-
-    /** @return heat capacity rate of the coolant through the radiator [W/K] */
-    double capacityRateWPerK() {
-        return out[0];
-    }
-
-    /** @return -C ln(1 - e), e radiator heat over C times the difference of the inlets [W/K] */
-    double conductanceWPerK() {
-        return out[1];
-    }
-
-    /** @return air entering the core [K] */
-    double airInK() {
-        return ambientK + out[2];
-    }
-
-    /** @return air under the hood where it only mixes what passes the core [K] */
-    double underHoodK() {
-        return ambientK + out[3];
-    }
-
-    double radiatorM3PerS() {
-        return out[4];
-    }
-
-    /** @return duty of electric fans, slip of a clutch fan [-] */
-    double fanDuty() {
-        return out[5];
-    }
-
-    double airSideShare() {
-        return out[6];
-    }
-
-    /** @return heat capacity rate of the air through the core [W/K] */
-    double airCapacityWPerK() {
-        return out[7];
-    }
-
-    double metalConductanceWPerK() {
-        return out[8];
     }
 
     private static int place(double[] axis, double value) {

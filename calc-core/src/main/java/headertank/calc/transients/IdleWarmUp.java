@@ -3,7 +3,6 @@ package headertank.calc.transients;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.FanDrive;
-import headertank.calc.coolant.Thermostat;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
@@ -43,7 +42,6 @@ public record IdleWarmUp(Map<Figure, Double> figures) {
     /** What a hydraulic steering pump takes with the wheel straight, and a water pump's belt; guessed [W]. */
     private static final double BELT_W = 150;
 
-    private static final double OPEN_LIFT = 2 * Thermostat.LEAK_LIFT;
     private static final double OUTPUT_HZ = 2;
     private static final double FIRST_READING_S = 5;
     private static final double LAST_READING_S = 120;
@@ -91,7 +89,7 @@ public record IdleWarmUp(Map<Figure, Double> figures) {
     private static IdleWarmUp read(Plant plant, List<RunResult.Sample> trace) {
         Map<Figure, Double> figures = new EnumMap<>(Figure.class);
         if (plant.thermostat().fitted()) {
-            first(trace, s -> s.thermostatLift() >= OPEN_LIFT)
+            first(trace, s -> s.thermostatLift() >= 2 * plant.thermostat().leakLift())
                     .ifPresent(i ->
                             figures.put(Figure.THERMOSTAT_OPENS_S, trace.get(i).timeS()));
         }

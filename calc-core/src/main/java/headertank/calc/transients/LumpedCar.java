@@ -74,14 +74,21 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
     private final Masses masses;
     private final Fans fans;
     private final int fanSensor;
-    private PointInRun place;
+    private Place place;
     private double offSinceS;
     private final int firstSensor;
     private final int lastSensor;
+    private final double fastestPerS;
     private int evaluations;
 
     /** @param allSensors whether every place's sensor is followed, or only that of the fans, the others standing still */
     LumpedCar(Plant plant, Masses masses, Fans fans, boolean allSensors) {
+        this(plant, masses, fans, allSensors, FASTEST_PER_S);
+    }
+
+    /** @param fastestPerS rates beyond this are slowed down [1/s] */
+    LumpedCar(Plant plant, Masses masses, Fans fans, boolean allSensors, double fastestPerS) {
+        this.fastestPerS = fastestPerS;
         this.firstSensor = allSensors ? 0 : plant.fanSensor().ordinal();
         this.lastSensor = allSensors ? PLACES.length - 1 : firstSensor;
         this.plant = plant;
@@ -90,7 +97,7 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
         this.fanSensor = SENSOR + plant.fanSensor().ordinal();
     }
 
-    void enter(PointInRun next, double timeS) {
+    void enter(Place next, double timeS) {
         if (place == null || place.engineOn) {
             offSinceS = timeS;
         }
@@ -102,7 +109,7 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
         return offSinceS;
     }
 
-    PointInRun place() {
+    Place place() {
         return place;
     }
 
@@ -117,6 +124,11 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
     /** @return thermostat lift in this state [-] */
     double lift(double[] y) {
         return Thermostat.lift(plant.thermostat(), y[WAX] - y[FRICTION]);
+    }
+
+    /** The car settles in this state: has its cooling solved exactly there. */
+    void settleAt(double t, double[] y) {
+        place.cooling().settleAt(y[BLOCK], lift(y), duty(t, y));
     }
 
     double duty(double t, double[] y) {
@@ -138,8 +150,8 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
     /** Fills in the derivatives. */
     void derivatives(double t, double[] y, double[] d) {
         evaluations++;
-        PointInRun p = place;
-        CoolingTable table = p.table;
+        Place p = place;
+        Cooling table = p.cooling();
         double block = y[BLOCK];
         double duty = duty(t, y);
         table.at(block, lift(y), duty);
@@ -147,7 +159,7 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
         double air = table.airCapacityWPerK();
         double share = c > 1e-3 ? table.airSideShare() : STANDING_AIR_SIDE;
         double g = c > 1e-3 ? running(c) : Math.max(LEAST_W_PER_K, STANDING_AIR_SHARE * air);
-        double byMetal = Math.min(g, 0.25 * FASTEST_PER_S * masses.coreJPerK());
+        double byMetal = Math.min(g, 0.25 * fastestPerS * masses.coreJPerK());
         double intoCore = Math.max(STILL_COOLANT_W_PER_K, intoCoreWPerK(byMetal, share));
         double outOfCore = byMetal * intoCore / (intoCore - byMetal);
         double in = p.coolantW(block, y[OIL]);
@@ -190,12 +202,12 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
 
     /** @return G, slowed down where it is far above the flow that feeds it [W/K] */
     private double running(double c) {
-        double g = c * (FastMath.exp(Math.min(20, place.table.conductanceWPerK() / c)) - 1);
-        return Math.max(1e-3, Math.min(g, Math.max(FASTEST_PER_S * masses.radiatorJPerK() - c, 4 * c)));
+        double g = c * (FastMath.exp(Math.min(20, place.cooling().conductanceWPerK() / c)) - 1);
+        return Math.max(1e-3, Math.min(g, Math.max(fastestPerS * masses.radiatorJPerK() - c, 4 * c)));
     }
 
     private double intoCoreWPerK(double g, double airSideShare) {
         double split = g / Math.max(0.02, 1 - airSideShare);
-        return Math.max(1.5 * g, Math.min(split, FASTEST_PER_S * masses.coreJPerK()));
+        return Math.max(1.5 * g, Math.min(split, fastestPerS * masses.coreJPerK()));
     }
 }

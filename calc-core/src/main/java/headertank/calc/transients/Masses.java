@@ -11,7 +11,7 @@ import org.hipparchus.util.FastMath;
 
 /**
  * Heat capacities of a car's cooling and the conductance between metal and coolant. All but the core's are guesses, the
- * metal's with a standard deviation of 20 % (modelling choice); a logged warm-up replaces them, and published checks compare
+ * metal's with a standard deviation of 25 % (modelling choice); a logged warm-up replaces them, and published checks compare
  * two cars.
  *
  * @param metalJPerK engine metal that follows the coolant: 35 % of the engine, which is head, liners and upper block, of a
@@ -61,13 +61,13 @@ record Masses(
         double coolant = r.value(BuildField.COOLANT_VOLUME)
                 * plant.coolant().densityKgPerM3(REFERENCE_K)
                 * plant.coolant().heatCapacityJPerKgK(REFERENCE_K);
-        double factor = plant.factors().metalMass();
+        double factor = plant.factors().metal().mass();
         return new Masses(
                 factor * metalJPerK(r),
                 BLOCK_SHARE * coolant,
                 RADIATOR_SHARE * coolant,
                 coreJPerK(plant),
-                (3 + kilowatts / 100) * 1e-3 * OIL_J_PER_M3K,
+                plant.factors().metal().oilMass() * (3 + kilowatts / 100) * 1e-3 * OIL_J_PER_M3K,
                 HOOD_J_PER_K);
     }
 
@@ -93,13 +93,14 @@ record Masses(
      *     of the metal is some 30 K above the coolant at full load (from memory), and what it is without flow
      */
     static double metalConductanceWPerK(Plant plant, double pumpM3PerS) {
+        double contact = plant.factors().metal().contact();
         if (!(pumpM3PerS > 0)) {
-            return STANDING_W_PER_K;
+            return STANDING_W_PER_K * contact;
         }
         double share = pumpM3PerS / (0.5 * plant.pump().maxFlowM3PerS());
         double size = plant.resolved().value(BuildField.ENGINE_POWER) / 450e3;
         // exp(0.8 ln x) is x^0.8 within rounding and less than half the work
-        return METAL_W_PER_K * FastMath.exp(0.8 * FastMath.log(share)) * size + STANDING_W_PER_K;
+        return contact * (METAL_W_PER_K * FastMath.exp(0.8 * FastMath.log(share)) * size + STANDING_W_PER_K);
     }
 
     /** @return energy in the masses at these temperatures, from 0 K [J] */

@@ -58,7 +58,7 @@ final class Peaks implements ODEStepHandler {
         }
         oilK = Math.max(oilK, y[LumpedCar.OIL]);
         if (Math.abs(slope[LumpedCar.BLOCK]) < STEADY_K_PER_S && Math.abs(slope[LumpedCar.RADIATOR]) < STEADY_K_PER_S) {
-            car.place().table.settleAt(y[LumpedCar.BLOCK], car.lift(y), car.duty(t1, y));
+            car.settleAt(t1, y);
         }
     }
 

@@ -126,7 +126,7 @@ final class Recorder implements ODEStepHandler {
         }
         aboveS += above;
         phaseAboveS += above;
-        PointInRun p = car.place();
+        Place p = car.place();
         double flow = current(t0, t1, y0, y1, p);
         for (int i = 0; i < sensors.length; i++) {
             sensors[i].watch(t0, t1, error(y0, i), error(y1, i), flow);
@@ -146,18 +146,18 @@ final class Recorder implements ODEStepHandler {
     }
 
     /** Looks at both ends: at the first the starting current of fans that have just been switched on. */
-    private double current(double t0, double t1, double[] y0, double[] y1, PointInRun p) {
+    private double current(double t0, double t1, double[] y0, double[] y1, Place p) {
         load(t0, y0, p);
         double deficit = load(t1, y1, p);
         if (p.engineOn && deficit > 1e-9) {
             deficitS += t1 - t0;
         }
-        CoolingTable table = p.table;
+        Cooling table = p.cooling();
         table.at(y1[LumpedCar.BLOCK], car.lift(y1), car.duty(t1, y1));
         return table.radiatorM3PerS() / plant.pump().maxFlowM3PerS();
     }
 
-    private double load(double t, double[] y, PointInRun p) {
+    private double load(double t, double[] y, Place p) {
         double duty = car.duty(t, y);
         double fanA = p.fanCurrentA(duty, fans.inrush(t));
         double deficit = p.baseLoadA + fanA - p.supplyA;
@@ -169,7 +169,7 @@ final class Recorder implements ODEStepHandler {
         return deficit;
     }
 
-    private static double voltageV(double duty, double deficit, PointInRun p) {
+    private static double voltageV(double duty, double deficit, Place p) {
         double balance = deficit > 0 && duty == 0
                 ? ElectricBalance.BATTERY_V
                 : ElectricBalance.CHARGING_V * p.fanSpeedFactor(duty);
@@ -204,14 +204,14 @@ final class Recorder implements ODEStepHandler {
     }
 
     private RunResult.Sample sample(double t, double[] y) {
-        PointInRun p = car.place();
+        Place p = car.place();
         double duty = car.duty(t, y);
         double lift = car.lift(y);
         double fanA = p.fanCurrentA(duty, fans.inrush(t));
         double shown = duty;
         if (plant.fanDrive() == FanDrive.CLUTCH) {
-            p.table.at(y[LumpedCar.BLOCK], lift, duty);
-            shown = p.table.fanDuty();
+            p.cooling().at(y[LumpedCar.BLOCK], lift, duty);
+            shown = p.cooling().fanDuty();
         }
         return new RunResult.Sample(
                 t,

@@ -11,5 +11,10 @@
  * ({@link headertank.calc.transients.RunSolver}). What is broken or switched otherwise is asked for in
  * {@link headertank.calc.transients.RunSettings}. Masses are guessed with a wide spread until a warm-up is logged
  * ({@link headertank.calc.transients.Masses}); published warm-ups are compared in the tests.
+ *
+ * <p>The same car replays a log: its engine speed, manifold pressure and road speed take the place of a schedule
+ * ({@link headertank.calc.transients.LogReplay}). Air per turn comes from manifold pressure and intake temperature, less what the
+ * exhaust of the last cycle leaves no room for (C. F. Taylor, The Internal Combustion Engine in Theory and Practice, 1985, ideal
+ * inlet process, from memory); with it burns fuel at lambda 1.
  */
 package headertank.calc.transients;

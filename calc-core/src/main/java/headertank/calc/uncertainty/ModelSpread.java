@@ -1,6 +1,7 @@
 package headertank.calc.uncertainty;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.ModelFactor;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.coreclass.CoreFigure;
 import headertank.calc.coreclass.CoreSpread;
@@ -10,7 +11,6 @@ import headertank.calc.fluid.CoolantSpread;
 import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.Physics;
-import headertank.calc.radiator.RadiatorFactors;
 import headertank.calc.radiator.RadiatorSpread;
 import headertank.calc.rating.CoolantOf;
 import headertank.calc.rating.ModelFactors;
@@ -37,12 +37,12 @@ public record ModelSpread(
 
     /**
      * Spread of the engine's heat capacity at its displacement: mass 12 %, iron in place of aluminium 10 % (a volume of it holds
-     * half as much again and is cast thinner), how far down the jacket reaches 12 %, as squares (modelling choices) [-].
+     * half as much again and is cast thinner), how far down the jacket reaches 12 %, which share of what it does not reach follows
+     * all the same 15 %, as squares (modelling choices) [-].
      */
-    private static final double METAL = 0.20;
+    private static final double METAL = 0.25;
 
-    /** Number of factors that {@link #at} varies. */
-    public static final int COUNT = 18;
+    private static final ModelFactor[] FACTORS = ModelFactor.values();
 
     /**
      * @param r the car
@@ -67,28 +67,46 @@ public record ModelSpread(
     }
 
     /**
-     * @param z one standard normal deviate per factor, in the order of the components of {@link ModelFactors}
-     * @return the factors at these deviates; the standard deviations that stand here are modelling choices
+     * @param factor one of the factors
+     * @return its standard deviation: of the logarithm of a factor, of an offset as it is; those that stand here are modelling
+     *     choices
      */
-    public ModelFactors at(double[] z) {
-        return new ModelFactors(
-                new RadiatorFactors(
-                        FastMath.exp(airSide * z[0]), FastMath.exp(airFriction * z[1]), FastMath.exp(tubeSide * z[2])),
-                new EngineFactors(
-                        FastMath.exp(coolantHeat * z[3]),
-                        FastMath.exp(0.10 * z[4]),
-                        FastMath.exp(fuelHeat * z[5]),
-                        EngineFactors.LOAD_EXPONENT_SIGMA * z[17]),
-                new ModelFactors.AirWay(
-                        FastMath.exp(0.25 * z[6]),
-                        0.08 * z[7],
-                        0.10 * z[8],
-                        FastMath.exp(0.06 * z[9]),
-                        0.15 * z[10],
-                        FastMath.exp(0.40 * z[11])),
-                new ModelFactors.Liquid(FastMath.exp(0.30 * z[12]), FastMath.exp(0.25 * z[13]), boilingK * z[15]),
-                z[14],
-                FastMath.exp(METAL * z[16]));
+    public double sigma(ModelFactor factor) {
+        return switch (factor) {
+            case AIR_SIDE -> airSide;
+            case AIR_FRICTION -> airFriction;
+            case TUBE_SIDE -> tubeSide;
+            case COOLANT_HEAT -> coolantHeat;
+            case ENGINE_FRICTION, EXIT_PRESSURE, CHARGE -> 0.10;
+            case FUEL_HEAT -> fuelHeat;
+            case AIR_LOSSES, OIL_COOLERS -> 0.25;
+            case INLET_PRESSURE -> 0.08;
+            case SEALING -> 0.06;
+            case SIDESLIP -> 0.15;
+            case FAN_OVERRUN -> 0.40;
+            case CIRCUIT -> 0.30;
+            case DEMAND -> 1;
+            case BOILING -> boilingK;
+            case METAL_MASS -> METAL;
+            case LEAK -> 0.70;
+            case SURFACE -> 0.30;
+            case CONTACT, OIL_MASS -> 0.60;
+            case GAUGE -> 1.5;
+            case LOAD_EXPONENT -> EngineFactors.LOAD_EXPONENT_SIGMA;
+        };
+    }
+
+    /**
+     * @param z one standard normal deviate for each {@link ModelFactor}
+     * @param about deviations that they are about, as of {@link headertank.calc.carspec.Learned#deviations}
+     * @return the factors at these deviates
+     */
+    public ModelFactors at(double[] z, double[] about) {
+        double[] deviations = about.clone();
+        for (ModelFactor f : FACTORS) {
+            deviations[f.ordinal()] += sigma(f) * z[f.ordinal()];
+        }
+        return ModelFactors.at(deviations);
     }
 
     /** Spread of the class of core over the figures that are no fields of a build. */

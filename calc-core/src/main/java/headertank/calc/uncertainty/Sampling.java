@@ -1,10 +1,7 @@
 package headertank.calc.uncertainty;
 
-import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
-import headertank.calc.quantity.FigureKind;
 import headertank.calc.quantity.OutOfRangeException;
-import headertank.calc.quantity.Spread;
 import headertank.calc.rating.Plant;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -14,19 +11,17 @@ import java.util.SplittableRandom;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
-import org.hipparchus.util.FastMath;
 
 /**
  * Samples a car over what is not known of it: every value with a spread and every model factor, by a seeded
  * Latin hypercube. All duties see the same sampled cars, and all points of a duty the same deviates, each with the spread
  * that the models state for it. What is drawn for a field or a factor depends on its name and on the seed alone, so that a
- * change of one leaves the dice of all others as they lie. Samples are spread over all cores; each stays in its place and nothing is summed on the way,
+ * change of one leaves the dice of all others as they lie; what was learned of the car only mixes them ({@link Correlated}). Samples are spread over all cores; each stays in its place and nothing is summed on the way,
  * so that which core had which changes no digit.
  */
 public final class Sampling {
 
-    private final Resolved resolved;
-    private final List<BuildField> uncertain = new ArrayList<>();
+    private final Unknowns unknowns;
     private final double[][] deviates;
     private final boolean informed;
 
@@ -36,24 +31,20 @@ public final class Sampling {
      * @param seed seed of the samples; one more gives as many that are independent of them
      */
     public Sampling(Resolved resolved, int samples, long seed) {
-        this.resolved = resolved;
-        for (BuildField f : BuildField.values()) {
-            if (resolved.has(f) && resolved.spread(f).sigma() > 0 && f.kind() != FigureKind.COUNT) {
-                uncertain.add(f);
-            }
-        }
+        this.unknowns = new Unknowns(resolved);
         this.informed = false;
-        long[] seeds = new long[uncertain.size() + ModelSpread.COUNT];
+        int fields = unknowns.fields().size();
+        long[] seeds = new long[unknowns.size()];
         for (int i = 0; i < seeds.length; i++) {
-            String of = i < uncertain.size() ? uncertain.get(i).key() : "model." + (i - uncertain.size());
+            String of = unknowns.isField(i) ? unknowns.key(i) : "model." + (i - fields);
             seeds[i] = 31 * seed + 1_000_003L * of.hashCode();
         }
         this.deviates = LatinHypercube.standardNormal(samples, seeds);
+        Correlated.of(resolved, unknowns).ifPresent(l -> Arrays.stream(deviates).forEach(l::apply));
     }
 
-    private Sampling(Resolved resolved, List<BuildField> uncertain, double[][] deviates) {
-        this.resolved = resolved;
-        this.uncertain.addAll(uncertain);
+    private Sampling(Unknowns unknowns, double[][] deviates) {
+        this.unknowns = unknowns;
         this.deviates = deviates;
         this.informed = true;
     }
@@ -62,7 +53,7 @@ public final class Sampling {
     public Sampling and(Sampling more) {
         double[][] all = Arrays.copyOf(deviates, deviates.length + more.deviates.length);
         System.arraycopy(more.deviates, 0, all, deviates.length, more.deviates.length);
-        return new Sampling(resolved, uncertain, all);
+        return new Sampling(unknowns, all);
     }
 
     /** @return whether only cars are sampled that agree with more than the values of the car */
@@ -92,7 +83,7 @@ public final class Sampling {
                 kept.add(deviates[i]);
             }
         }
-        return new Sampling(resolved, uncertain, kept.toArray(double[][]::new));
+        return new Sampling(unknowns, kept.toArray(double[][]::new));
     }
 
     /** @return what each sampled car answers; a car outside what a model accepts answers {@code failed} */
@@ -123,21 +114,13 @@ public final class Sampling {
     /** One sampled car: its values are the same wherever it is, its models as far off as each point lets them be. */
     public final class SampledCar {
         private final Resolved values;
-        private final double[] model;
+        private final double[] z;
         private ModelSpread lastSpread;
         private Plant last;
 
         private SampledCar(double[] z) {
-            double[] sampled = resolved.values();
-            for (int i = 0; i < uncertain.size(); i++) {
-                BuildField f = uncertain.get(i);
-                Spread s = resolved.spread(f);
-                double v = sampled[f.ordinal()];
-                sampled[f.ordinal()] =
-                        f.allowed().clamp(s.relative() ? v * FastMath.exp(s.sigma() * z[i]) : v + s.sigma() * z[i]);
-            }
-            this.values = resolved.withValues(sampled);
-            this.model = Arrays.copyOfRange(z, uncertain.size(), z.length);
+            this.values = unknowns.values(z);
+            this.z = z;
         }
 
         /**
@@ -146,13 +129,13 @@ public final class Sampling {
          * @return the same car, changed
          */
         public Plant changed(UnaryOperator<Resolved> change, ModelSpread spread) {
-            return Plant.of(change.apply(values), spread.at(model));
+            return unknowns.plant(change.apply(values), z, spread);
         }
 
         /** @return the car where its models may be off so far */
         public Plant at(ModelSpread spread) {
             if (!spread.equals(lastSpread)) {
-                last = Plant.of(values, spread.at(model));
+                last = unknowns.plant(values, z, spread);
                 lastSpread = spread;
             }
             return last;

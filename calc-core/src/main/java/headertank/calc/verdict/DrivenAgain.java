@@ -9,8 +9,10 @@ import java.util.Optional;
  * @param kind what is different
  * @param asIs whether the car is like this as it stands
  * @param setK set point of the fan control [K]
- * @param verdict what expected margins alone would say, without uncertainty
- * @param marginK the smaller of the coolant's margins at the peaks of run and stay [K]
+ * @param verdict the verdict on such a car, by the same rules and as unsure as that on the car as it stands; on the car as it stands,
+ *     its own
+ * @param marginK coolant margin that decides, as the duty is judged [K]; for something broken, that of the car as it stands and what
+ *     its peaks in run and stay move by
  * @param run the schedule, with a trace
  * @param stay half an hour at the point where the duty idles, with a trace; empty when it never does
  */

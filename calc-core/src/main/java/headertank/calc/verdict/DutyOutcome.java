@@ -4,7 +4,6 @@ import headertank.calc.duty.Duty;
 import headertank.calc.result.Distribution;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
-import headertank.calc.result.SampledMargin;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,7 +34,7 @@ public record DutyOutcome(
         double probabilityBoils,
         double boilingMarginK,
         double oilMarginK,
-        Optional<SampledMargin> oilSamples,
+        Optional<Distribution> oilSamples,
         List<PointRating> points,
         Optional<RunResult> run,
         Sides sides) {
@@ -89,6 +88,63 @@ public record DutyOutcome(
                 sides);
     }
 
+    /**
+     * This expectation of a car with something changed, as far from certain as the car that it was changed from: what is known of that
+     * car beside its values counts for this one too, and its samples move with the expected margins.
+     *
+     * @param expected what is expected of the unchanged car by its values alone
+     * @param rated the unchanged car, as it was rated
+     * @return the same with the samples of the rated car; without them where either has no margin
+     */
+    public DutyOutcome asSureAs(DutyOutcome expected, DutyOutcome rated) {
+        double by = coolantMarginK - expected.coolantMarginK;
+        double oilBy = oilMarginK - expected.oilMarginK;
+        if (!Double.isFinite(by) || !Double.isFinite(oilBy)) {
+            return this;
+        }
+        return expecting(rated.coolantMarginK - expected.coolantMarginK, rated.oilMarginK - expected.oilMarginK)
+                .withSamplesOf(rated, by, oilBy);
+    }
+
+    /**
+     * The same car with something broken, which no value of it says.
+     *
+     * @param coolantK how much more margin the coolant has [K]
+     * @param boilingK how much more it has until it boils [K]
+     * @param oilK how much more margin the oil has [K]
+     * @param brokenRun the run with it
+     * @return this outcome, moved by so much with all its samples
+     */
+    public DutyOutcome broken(double coolantK, double boilingK, double oilK, RunResult brokenRun) {
+        return new DutyOutcome(
+                        duty,
+                        decidingPointId,
+                        true,
+                        coolantMarginK + coolantK,
+                        Optional.empty(),
+                        Double.NaN,
+                        Double.NaN,
+                        boilingMarginK + boilingK,
+                        oilMarginK + oilK,
+                        Optional.empty(),
+                        points,
+                        Optional.of(brokenRun),
+                        sides)
+                .withSamplesOf(this, coolantK, oilK);
+    }
+
+    private DutyOutcome withSamplesOf(DutyOutcome other, double coolantByK, double oilByK) {
+        if (other.marginSpread.isEmpty() || other.oilSamples.isEmpty()) {
+            return this;
+        }
+        Distribution coolant = other.marginSpread.get().moved(coolantByK);
+        return sampled(
+                coolant,
+                coolant.probabilityBelow(0),
+                Double.NaN,
+                other.oilSamples.get().moved(oilByK));
+    }
+
     /** @return sampling error of the probability that the coolant passes its limit, one standard deviation [-]; NaN without */
     public double errorTooHot() {
         return marginSpread
@@ -97,7 +153,7 @@ public record DutyOutcome(
     }
 
     /** @return the same with sampled figures */
-    public DutyOutcome sampled(Distribution margin, double tooHot, double boils, SampledMargin oil) {
+    public DutyOutcome sampled(Distribution margin, double tooHot, double boils, Distribution oil) {
         return new DutyOutcome(
                 duty,
                 decidingPointId,

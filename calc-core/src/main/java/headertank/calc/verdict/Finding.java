@@ -24,6 +24,7 @@ public record Finding(Code code, Verdict verdict, SiFigure figure, Message text,
         OUTSIDE_SOURCE_RANGE,
         ALTERNATOR,
         PUMP_INLET,
+        COOLANT_RISE,
         RISK_FLAG
     }
 }

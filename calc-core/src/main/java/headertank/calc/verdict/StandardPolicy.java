@@ -7,8 +7,8 @@ import headertank.calc.quantity.MessageArgument;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.SiFigure;
 import headertank.calc.result.Balance;
+import headertank.calc.result.Distribution;
 import headertank.calc.result.PointRating;
-import headertank.calc.result.SampledMargin;
 import headertank.calc.verdict.Finding.Code;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +28,15 @@ public final class StandardPolicy implements VerdictPolicy {
 
     /** Current that a battery may give while idling for a go [A]. */
     public static final double GO_DEFICIT_A = Threshold.GO_DEFICIT_A.standard();
+
+    /**
+     * What coolant may warm by in an engine at work, its thermostat open, for a go, and beyond which it is a no-go [K]; common
+     * practice, no source. Cars of the thirties showed 7 to 11 K at full throttle (published checks).
+     */
+    private static final double GO_RISE_K = 20;
+
+    private static final double MOST_RISE_K = 30;
+    private static final double OPEN_LIFT = 0.9;
 
     private final Thresholds limits;
 
@@ -73,6 +82,7 @@ public final class StandardPolicy implements VerdictPolicy {
         oil(outcome, findings);
         electric(outcome, findings);
         pumpInlet(outcome, findings);
+        coolantRise(outcome, findings);
         outsideSources(outcome, findings);
         return findings;
     }
@@ -176,7 +186,7 @@ public final class StandardPolicy implements VerdictPolicy {
      * Oil is judged by the same samples and probabilities as coolant. It has two limits: a go keeps below the one from where a shop
      * is careful, a no-go is beyond the one where oil is damaged.
      */
-    private Finding oil(double margin, SampledMargin sampled) {
+    private Finding oil(double margin, Distribution sampled) {
         double over = limit(Threshold.OIL_OVER_CAUTION_K);
         double careful = sampled.probabilityBelow(0);
         double damaged = sampled.probabilityBelow(-over);
@@ -192,8 +202,8 @@ public final class StandardPolicy implements VerdictPolicy {
                 SiFigure.difference(margin),
                 text.with(
                         SiFigure.difference(Math.abs(margin)),
-                        SiFigure.difference(sampled.spread().low()),
-                        SiFigure.difference(sampled.spread().high()),
+                        SiFigure.difference(sampled.low()),
+                        SiFigure.difference(sampled.high()),
                         new SiFigure(careful, FigureKind.PROBABILITY)),
                 v == Verdict.GO ? Message.NONE : VerdictText.COOL_OIL.with());
     }
@@ -234,6 +244,34 @@ public final class StandardPolicy implements VerdictPolicy {
                     new SiFigure(least, FigureKind.PRESSURE_GAUGE),
                     VerdictText.PUMP_LACKS_PRESSURE.with(new SiFigure(-least, FigureKind.PRESSURE_GAUGE), name(o, at)),
                     VerdictText.CHECK_PUMP_INLET.with()));
+        }
+    }
+
+    /**
+     * Coolant that is hardly pumped leaves the engine much hotter than it came: at the far cylinders the jacket is then hot while the
+     * mean looks well. Looked at where the engine works and the thermostat stands open, for a throttled radiator has a large drop
+     * and means no harm.
+     */
+    private static void coolantRise(DutyOutcome o, List<Finding> findings) {
+        double most = 0;
+        PointRating at = null;
+        for (PointRating p : o.points()) {
+            if (p.balance() instanceof Balance.Steady s
+                    && !p.point().idles()
+                    && s.coolant().lift() >= OPEN_LIFT
+                    && s.engineOutK() - s.coolant().radiatorOutK() > most) {
+                most = s.engineOutK() - s.coolant().radiatorOutK();
+                at = p;
+            }
+        }
+        if (at != null && most > GO_RISE_K) {
+            SiFigure rise = SiFigure.difference(most);
+            findings.add(new Finding(
+                    Code.COOLANT_RISE,
+                    most > MOST_RISE_K ? Verdict.NO_GO : Verdict.GO_WITH_CONDITIONS,
+                    rise,
+                    VerdictText.COOLANT_RISES_TOO_MUCH.with(rise, name(o, at)),
+                    VerdictText.LOOK_FOR_COOLANT_FLOW.with()));
         }
     }
 

@@ -27,6 +27,8 @@ public enum VerdictText implements MessageCode {
     EASE_ALTERNATOR(0),
     PUMP_LACKS_PRESSURE(2),
     CHECK_PUMP_INLET(0),
+    COOLANT_RISES_TOO_MUCH(2),
+    LOOK_FOR_COOLANT_FLOW(0),
     OUTSIDE_SOURCE(2),
     MEASURE_PART(0),
     RISK_FLAG(1);

@@ -25,7 +25,7 @@ public final class IdleInWorkshop {
      *
      * @return one side of the widening, in the figure's SI unit
      */
-    static double readingAllowance(Figure figure, double expected) {
+    public static double readingAllowance(Figure figure, double expected) {
         return switch (figure) {
             case FROM_40_TO_80_S -> 10;
             case HOT_RISE_K_PER_S -> 0.05 * expected;

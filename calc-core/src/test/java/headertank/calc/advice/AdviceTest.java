@@ -8,11 +8,16 @@ import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
 import headertank.calc.choice.AirExit;
 import headertank.calc.duty.StandardDuties;
+import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Stated;
 import headertank.calc.result.Improvement;
+import headertank.calc.result.Plan;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class AdviceTest {
@@ -42,6 +47,24 @@ class AdviceTest {
         double gain = RATER.marginK(vented, StandardDuties.TRACK) - RATER.marginK(Builds.drift(), StandardDuties.TRACK);
         assertThat(vent.gainK("track")).isCloseTo(gain, within(1e-6));
         assertThat(gain).isCloseTo(9.0, within(1.5));
+    }
+
+    /** What follows from a value that was assumed before may move with it, so a plan gives nearly what was promised. */
+    @Test
+    void aPlanThatIsTypedInGivesNearlyWhatItsImprovementPromises() {
+        for (Build build : List.of(Builds.drift(), Build.of(CarClass.TRACK))) {
+            double now = RATER.marginK(build, StandardDuties.TRACK);
+            for (Improvement i : rate(build).improvements()) {
+                Plan plan = RATER.plan(build, i.id()).orElseThrow();
+                Map<BuildField, Entry> entries = new EnumMap<>(BuildField.class);
+                entries.putAll(build.entries());
+                entries.putAll(plan.entries());
+                double gain = RATER.marginK(new Build(build.carClass(), entries), StandardDuties.TRACK) - now;
+                assertThat(plan.label()).isEqualTo(i.label());
+                assertThat(gain).as(i.id()).isCloseTo(i.gainK("track"), within(0.25 * i.gainK("track") + 0.3));
+            }
+        }
+        assertThat(RATER.plan(Builds.drift(), "no-such-change")).isEmpty();
     }
 
     @Test

@@ -1,6 +1,7 @@
 package headertank.calc.attribution;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import headertank.calc.Builds;
@@ -9,6 +10,7 @@ import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import headertank.calc.carspec.Change;
+import headertank.calc.carspec.FieldGroup;
 import headertank.calc.choice.AirExit;
 import headertank.calc.choice.BypassState;
 import headertank.calc.choice.FanControlKind;
@@ -68,6 +70,43 @@ class AttributionTest {
         assertThat(effect(a, "air.exit").shareK()).isPositive();
         assertThat(effect(a, "radiator.coreWidthM").aloneK()).isPositive();
         assertThat(a.effects()).isSortedAccordingTo((x, y) -> Double.compare(x.shareK(), y.shareK()));
+    }
+
+    @Test
+    void fieldsOfOnePartChangeTogetherAndThePartsSumToTheDifference() {
+        Build before = Builds.drift();
+        Build after = before.change()
+                .set(BuildField.FAN_FLOW, Stated.measured(0.55))
+                .set(BuildField.FAN_CURRENT, Stated.measured(14))
+                .seen(BuildField.FAN_MOUNTING, FanMounting.PUSHING)
+                .set(BuildField.CORE_WIDTH, Stated.measured(0.75))
+                .set(BuildField.AMBIENT, Stated.measured(306.15))
+                .set(BuildField.ALTITUDE, Stated.measured(400))
+                .build();
+        Attribution a = RATER.compare(before, after, StandardDuties.TRACK);
+        assertThat(a.parts())
+                .extracting(p -> p.part().map(Enum::name).orElse("none"), p -> p.effects()
+                        .size())
+                .containsExactlyInAnyOrder(tuple("FAN", 3), tuple("RADIATOR", 1), tuple("none", 1), tuple("none", 1));
+        assertThat(a.parts().stream()
+                        .mapToDouble(Attribution.PartEffect::shareK)
+                        .sum())
+                .isCloseTo(a.afterK() - a.beforeK(), within(1e-9));
+        Attribution.PartEffect fans = a.parts().get(0);
+        assertThat(fans.part()).contains(FieldGroup.FAN);
+        assertThat(fans.effects().stream()
+                        .mapToDouble(Attribution.Effect::shareK)
+                        .sum())
+                .isCloseTo(fans.shareK(), within(1e-9));
+        Build back = after;
+        for (Attribution.Effect e : fans.effects()) {
+            back = e.change().apply(back, before);
+        }
+        assertThat(fans.undoneK())
+                .as("what a hand gains by putting the old fans back")
+                .isPositive()
+                .isCloseTo(RATER.marginK(back, StandardDuties.TRACK) - a.afterK(), within(1e-9));
+        assertThat(fans.aloneK()).isNegative();
     }
 
     @Test

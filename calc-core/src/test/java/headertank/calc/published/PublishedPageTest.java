@@ -12,6 +12,7 @@ import headertank.calc.fluid.WaterPublishedTest;
 import headertank.calc.radiator.EffectivenessPublishedTest;
 import headertank.calc.radiator.LouveredFinsPublishedTest;
 import headertank.calc.radiator.TubeSidePublishedTest;
+import headertank.calc.rating.OldCarsPublishedTest;
 import headertank.calc.transients.MeasuredCarPublishedTest;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -43,6 +44,7 @@ class PublishedPageTest {
             new HeadWallPublishedTest(),
             new AlternatorPublishedTest(),
             new ThermostatPublishedTest(),
+            new OldCarsPublishedTest(),
             new MeasuredCarPublishedTest());
 
     @Test
@@ -72,11 +74,12 @@ class PublishedPageTest {
                 .append(n)
                 .append(" |\n"));
         out.append(
-                "\nOnly the first kind says anything of reality. **One whole car is compared with logs of others, with its parts\n");
+                "\nOnly the first kind says anything of reality. **One car is compared with logs of others and a few of the thirties with\n");
         out.append(
-                "guessed; no core is compared with a bench of its own**: no open table of measurements with its geometry was\n");
+                "their maker's reports, with what the papers do not say guessed; no core, fan or pump is compared with a bench of its\n");
         out.append(
-                "reachable. Every rating carries that as model uncertainty. The calc-core tests run and write this page; do not\n");
+                "own**: no open table of measurements with its geometry was reachable. Every rating carries that as model\n");
+        out.append("uncertainty. The calc-core tests run and write this page; do not\n");
         out.append("edit it by hand.\n");
         for (PublishedTestBase subject : SUBJECTS) {
             out.append("\n## ").append(subject.subject()).append("\n\n");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.ModelFactor;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.SensorPlacement;
@@ -13,7 +14,6 @@ import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.result.Balance;
-import headertank.calc.uncertainty.ModelSpread;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -120,9 +120,9 @@ class SteadyPropertiesTest {
     }
 
     private static ModelFactors lessDemand() {
-        double[] z = new double[ModelSpread.COUNT];
-        z[14] = -1;
-        return new ModelSpread(0, 0, 0, 0, 0, 0).at(z);
+        double[] deviations = new double[ModelFactor.values().length];
+        deviations[ModelFactor.DEMAND.ordinal()] = -1;
+        return ModelFactors.at(deviations);
     }
 
     private static Function<Resolved, Resolved> any() {

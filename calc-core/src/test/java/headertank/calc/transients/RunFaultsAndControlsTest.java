@@ -38,6 +38,27 @@ class RunFaultsAndControlsTest {
 
     private final Plant drift = plant(Builds.drift());
 
+    /** The drift duty, and half an hour in its queue, on two controls. */
+    private record Controls(RunResult first, RunResult second, RunResult firstHeld, RunResult secondHeld) {
+
+        static Controls of(Plant car, FanControlSpec first, FanControlSpec second) {
+            Duty drift = StandardDuties.DRIFT;
+            Duty queue = new Duty(
+                    "held",
+                    "Half an hour in the queue",
+                    drift.points(),
+                    Optional.of(new Schedule(
+                            drift.schedule().orElseThrow().startCoolantK(),
+                            List.of(new Schedule.Phase("queue", 1800)))),
+                    "test");
+            return new Controls(
+                    RunSolver.run(car, drift, RunSettings.STANDARD.with(first)),
+                    RunSolver.run(car, drift, RunSettings.STANDARD.with(second)),
+                    RunSolver.run(car, queue, RunSettings.STANDARD.with(first)),
+                    RunSolver.run(car, queue, RunSettings.STANDARD.with(second)));
+        }
+    }
+
     @Test
     void theFanSwitchesExactlyWhereItsSensorPassesTheEdges() {
         RunResult run = RunSolver.run(
@@ -64,7 +85,7 @@ class RunFaultsAndControlsTest {
 
     @Test
     void theRampSwingsLessAndTakesLessCurrentThanTheSwitch() {
-        ControlComparison c = ControlComparison.of(drift, StandardDuties.DRIFT, SWITCH, RAMP, RunSettings.STANDARD);
+        Controls c = Controls.of(drift, SWITCH, RAMP);
         assertThat(c.firstHeld().settled().swingK())
                 .isGreaterThan(5 + c.secondHeld().settled().swingK());
         assertThat(c.secondHeld().settled().swingK()).isLessThan(0.5);
@@ -95,12 +116,7 @@ class RunFaultsAndControlsTest {
                 .set(BuildField.THERMOSTAT_OPENING, Stated.measured(kelvin(78)))
                 .build();
         Plant car = plant(everyday);
-        ControlComparison c = ControlComparison.of(
-                car,
-                StandardDuties.DRIFT,
-                new FanControlSpec.Switch(kelvin(85), 5),
-                car.control(),
-                RunSettings.STANDARD);
+        Controls c = Controls.of(car, new FanControlSpec.Switch(kelvin(85), 5), car.control());
         assertThat(c.secondHeld().settled().swingK())
                 .isLessThan(c.firstHeld().settled().swingK());
         assertThat(c.first().current().peakFanA())

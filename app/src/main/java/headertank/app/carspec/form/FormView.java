@@ -66,9 +66,9 @@ class FormView {
             String theirs) {}
 
     /** @param open whether something in it needs to be seen */
-    record Part(String label, List<Row> rows, long filled, boolean open) {}
+    record FormPart(String label, List<Row> rows, long filled, boolean open) {}
 
-    record Page(List<Choice> classes, List<Choice> duties, List<Row> essential, List<Part> parts) {
+    record Page(List<Choice> classes, List<Choice> duties, List<Row> essential, List<FormPart> parts) {
         /** Every field, wherever it stands. */
         public List<Row> rows() {
             List<Row> all = new ArrayList<>(essential);
@@ -130,14 +130,14 @@ class FormView {
                         .toList());
     }
 
-    private Part part(FieldGroup group, List<Row> rows, SpecForm form) {
+    private FormPart part(FieldGroup group, List<Row> rows, SpecForm form) {
         long filled = rows.stream().filter(r -> !r.text().isEmpty()).count();
         boolean open =
                 rows.stream().anyMatch(r -> !r.fault().isEmpty() || !r.theirs().isEmpty())
                         || form.parts().keySet().stream()
                                 .anyMatch(kind -> !Fitting.anchor(kind).essential()
                                         && Fitting.anchor(kind).group() == group);
-        return new Part(text.group(group), List.copyOf(rows), filled, open);
+        return new FormPart(text.group(group), List.copyOf(rows), filled, open);
     }
 
     private List<Choice> duties(SpecForm form) {

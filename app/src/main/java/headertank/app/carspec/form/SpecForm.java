@@ -133,6 +133,11 @@ record SpecForm(
         return new SpecForm(carClass, duties, otherFields, reason, parent, key, otherParts);
     }
 
+    /** The same form with a reason. */
+    SpecForm because(String otherReason) {
+        return new SpecForm(carClass, duties, fields, otherReason, parent, key, parts);
+    }
+
     TypedField field(BuildField field) {
         return fields.getOrDefault(field, TypedField.unsaid(""));
     }

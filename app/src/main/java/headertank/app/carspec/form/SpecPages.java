@@ -36,6 +36,7 @@ class SpecPages {
     private final FieldText text;
     private final StartFrom starts;
     private final Completeness completeness;
+    private final AdvisedChange advised;
 
     SpecPages(
             CarSearch cars,
@@ -46,7 +47,8 @@ class SpecPages {
             Differences differences,
             FieldText text,
             StartFrom starts,
-            Completeness completeness) {
+            Completeness completeness,
+            AdvisedChange advised) {
         this.cars = cars;
         this.revisions = revisions;
         this.reader = reader;
@@ -56,11 +58,21 @@ class SpecPages {
         this.text = text;
         this.starts = starts;
         this.completeness = completeness;
+        this.advised = advised;
     }
 
-    /** @param from another car of the shop whose values the form starts from; null to start from the car's own */
+    /**
+     * @param from another car of the shop whose values the form starts from; null to start from the car's own
+     * @param change an improvement of a check that is typed in; empty for none
+     * @param measure key of a field that is about to be measured; empty for none
+     */
     @GetMapping("/cars/{id}/spec")
-    String form(@PathVariable long id, @RequestParam(required = false) Long from, Model model) {
+    String form(
+            @PathVariable long id,
+            @RequestParam(required = false) Long from,
+            @RequestParam(defaultValue = "") String change,
+            @RequestParam(defaultValue = "") String measure,
+            Model model) {
         model.addAttribute("car", cars.car(id));
         Optional<Revision> latest = revisions.latest(id);
         SpecForm form;
@@ -69,11 +81,21 @@ class SpecPages {
             model.addAttribute("start", start);
             form = start.form();
         } else {
-            form = latest.map(r -> SpecForm.of(r.spec(), "", r.number(), text)).orElseGet(SpecForm::blank);
+            form = latest.map(r -> advised(r, change, measure, model)).orElseGet(SpecForm::blank);
         }
         model.addAttribute("alike", starts.alike(id, "", StartFrom.FEW));
         SpecReader.Reading reading = reader.read(form, latest.map(Revision::spec), false);
         return page(model, form, reading, Map.of(), Map.of());
+    }
+
+    /** The form of a car's newest revision, with what a check advises typed in. */
+    private SpecForm advised(Revision newest, String change, String measure, Model model) {
+        SpecForm form = SpecForm.of(newest.spec(), "", newest.number(), text);
+        Optional<AdvisedChange.Filled> filled = advised.improvement(newest, form, change);
+        filled.ifPresent(f -> model.addAttribute("typedIn", f.typed()));
+        return filled.map(AdvisedChange.Filled::form)
+                .or(() -> advised.measurement(form, measure))
+                .orElse(form);
     }
 
     /** Cars to start from; a fragment of it renews while somebody searches. */

@@ -63,7 +63,7 @@ class HistoryPages {
         model.addAttribute("after", after);
         model.addAttribute("lines", differences.between(before.spec(), after.spec()));
         if (whole != null || before.number() == after.number()) {
-            costs(before, after, model);
+            costs(id, before, after, model);
         }
         return "carspec/compare";
     }
@@ -71,11 +71,13 @@ class HistoryPages {
     /** What each difference costs: comes in behind the page, for it rates many states of the car. */
     @GetMapping("/cars/{id}/compare/costs")
     String costs(@PathVariable long id, @RequestParam int from, @RequestParam int to, Model model) {
-        costs(revisions.of(id, from), revisions.of(id, to), model);
+        costs(id, revisions.of(id, from), revisions.of(id, to), model);
         return "carspec/cost :: all";
     }
 
-    private void costs(Revision before, Revision after, Model model) {
+    private void costs(long carId, Revision before, Revision after, Model model) {
+        model.addAttribute("carId", carId);
+        model.addAttribute("before", before);
         model.addAttribute(
                 "duties",
                 before.number() == after.number() ? List.of() : comparison.between(before.spec(), after.spec()));

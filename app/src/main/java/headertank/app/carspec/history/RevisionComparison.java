@@ -16,11 +16,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
 /** How many degrees of margin each difference of two specs cost or gained, for each duty of either. */
@@ -40,7 +42,7 @@ public class RevisionComparison {
      * One duty.
      *
      * @param problem why there are no figures, empty when there are
-     * @param effects what each change cost or gained, costliest first
+     * @param parts what each part cost or gained, costliest first; they sum to the whole difference
      * @param withoutEffect labels of changes that do nothing for this duty
      * @param cautions sentences on how far to trust the figures
      */
@@ -50,17 +52,27 @@ public class RevisionComparison {
             String problem,
             double beforeK,
             double afterK,
-            List<Effect> effects,
+            List<PartCost> parts,
             List<String> withoutEffect,
             List<String> cautions) {}
 
     /**
-     * One change, as a line of the table and a bar of the chart.
+     * Everything that changed of one part, as a row of the table and a bar of the chart.
      *
+     * @param part token of the part, empty for what is none
+     * @param label name of the part, or of the only change
+     * @param undoneK what putting it back gains [K]
      * @param barX left end of the bar on a scale of 0 to 200 with zero effect at 100
      */
-    public record Effect(
-            Differences.Line line, double shareK, double aloneK, double lastK, double barX, double barWidth) {
+    public record PartCost(
+            String part,
+            String label,
+            List<Effect> effects,
+            double shareK,
+            double aloneK,
+            double undoneK,
+            double barX,
+            double barWidth) {
 
         public boolean costs() {
             return shareK <= -NOTHING_K;
@@ -69,7 +81,19 @@ public class RevisionComparison {
         public boolean gains() {
             return shareK >= NOTHING_K;
         }
+
+        /** Fields that changed. */
+        public List<Differences.Line> lines() {
+            return effects.stream().flatMap(e -> e.lines().stream()).toList();
+        }
     }
+
+    /**
+     * One change within a part.
+     *
+     * @param lines its fields
+     */
+    public record Effect(List<Differences.Line> lines, double shareK, double undoneK) {}
 
     private final Supplier<Rater> rater;
     private final FieldText text;
@@ -130,23 +154,30 @@ public class RevisionComparison {
 
     private DutyCost cost(Duty duty, Build before, Build after, Map<String, Differences.Line> lines) {
         Attribution found = rater.get().compare(before, after, duty);
-        double widest = found.effects().stream()
-                .mapToDouble(e -> Math.abs(e.shareK()))
+        double widest = found.parts().stream()
+                .mapToDouble(p -> Math.abs(p.shareK()))
                 .max()
                 .orElse(0);
         Map<String, Differences.Line> silent = new LinkedHashMap<>(lines);
         silent.remove("duties");
-        List<Effect> effects = new ArrayList<>();
-        for (Attribution.Effect e : found.effects()) {
-            boolean matters = Math.abs(e.shareK()) >= NOTHING_K
-                    || Math.abs(e.aloneK()) >= NOTHING_K
-                    || Math.abs(e.lastK()) >= NOTHING_K;
-            if (matters) {
-                Differences.Line line = silent.remove(e.change().key());
-                e.change().with().forEach(f -> silent.remove(f.field().key()));
-                double width = widest == 0 ? 0 : HALF_BAR * Math.abs(e.shareK()) / widest;
-                effects.add(new Effect(
-                        line, e.shareK(), e.aloneK(), e.lastK(), e.shareK() < 0 ? HALF_BAR - width : HALF_BAR, width));
+        List<PartCost> parts = new ArrayList<>();
+        for (Attribution.PartEffect p : found.parts()) {
+            if (matters(p)) {
+                List<Effect> effects = p.effects().stream()
+                        .map(e -> new Effect(taken(e.change(), silent), e.shareK(), e.undoneK()))
+                        .toList();
+                double width = widest == 0 ? 0 : HALF_BAR * Math.abs(p.shareK()) / widest;
+                parts.add(new PartCost(
+                        p.part().map(Enum::name).orElse(""),
+                        p.part()
+                                .map(text::group)
+                                .orElse(effects.get(0).lines().get(0).label()),
+                        effects,
+                        p.shareK(),
+                        p.aloneK(),
+                        p.undoneK(),
+                        p.shareK() < 0 ? HALF_BAR - width : HALF_BAR,
+                        width));
             }
         }
         return new DutyCost(
@@ -155,9 +186,25 @@ public class RevisionComparison {
                 "",
                 found.beforeK(),
                 found.afterK(),
-                effects,
+                parts,
                 silent.values().stream().map(Differences.Line::label).toList(),
                 cautions(duty, before, after, found));
+    }
+
+    private static boolean matters(Attribution.PartEffect part) {
+        return Math.abs(part.shareK()) >= NOTHING_K
+                || Math.abs(part.aloneK()) >= NOTHING_K
+                || Math.abs(part.undoneK()) >= NOTHING_K
+                || part.effects().stream().anyMatch(e -> Math.abs(e.shareK()) >= NOTHING_K);
+    }
+
+    /** The lines of a change, which then are not without effect. */
+    private static List<Differences.Line> taken(Change change, Map<String, Differences.Line> silent) {
+        return Stream.concat(Stream.of(change.key()), change.with().stream().map(f -> f.field()
+                        .key()))
+                .map(silent::remove)
+                .filter(Objects::nonNull)
+                .toList();
     }
 
     private List<String> cautions(Duty duty, Build before, Build after, Attribution found) {

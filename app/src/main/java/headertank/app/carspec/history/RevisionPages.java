@@ -5,17 +5,13 @@ import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
 import headertank.app.carspec.Spec;
 import headertank.app.field.FieldText;
-import headertank.calc.Rater;
 import headertank.calc.carspec.Assumption;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.FieldGroup;
-import headertank.calc.quantity.InputException;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -31,17 +27,17 @@ class RevisionPages {
      */
     record Line(String label, String value, String from, boolean assumed) {}
 
-    record Part(String label, List<Line> lines) {}
+    record SpecPart(String label, List<Line> lines) {}
 
     private final CarSearch cars;
     private final Revisions revisions;
-    private final Supplier<Rater> rater;
+    private final StandIns standIns;
     private final FieldText text;
 
-    RevisionPages(CarSearch cars, Revisions revisions, Supplier<Rater> rater, FieldText text) {
+    RevisionPages(CarSearch cars, Revisions revisions, StandIns standIns, FieldText text) {
         this.cars = cars;
         this.revisions = revisions;
-        this.rater = rater;
+        this.standIns = standIns;
         this.text = text;
     }
 
@@ -60,26 +56,15 @@ class RevisionPages {
         return "carspec/revision";
     }
 
-    private List<Part> parts(Spec spec) {
-        Map<BuildField, Assumption> assumed = assumed(spec);
+    private List<SpecPart> parts(Spec spec) {
+        Map<BuildField, Assumption> assumed = standIns.of(spec);
         Map<FieldGroup, List<Line>> parts = new LinkedHashMap<>();
         for (BuildField field : BuildField.values()) {
             parts.computeIfAbsent(field.group(), g -> new ArrayList<>()).add(line(spec, field, assumed.get(field)));
         }
         return parts.entrySet().stream()
-                .map(e -> new Part(text.group(e.getKey()), e.getValue()))
+                .map(e -> new SpecPart(text.group(e.getKey()), e.getValue()))
                 .toList();
-    }
-
-    /** Empty when the spec names a part that is not installed here any more. */
-    private Map<BuildField, Assumption> assumed(Spec spec) {
-        Map<BuildField, Assumption> assumed = new EnumMap<>(BuildField.class);
-        try {
-            rater.get().resolve(spec.build()).assumptions().forEach(a -> assumed.put(a.field(), a));
-        } catch (InputException partIsGone) {
-            assumed.clear();
-        }
-        return assumed;
     }
 
     private Line line(Spec spec, BuildField field, Assumption assumption) {
@@ -91,10 +76,9 @@ class RevisionPages {
             return new Line(
                     text.label(field), text.message("spec.unknown", ""), text.message("spec.not-needed", ""), true);
         }
-        String value = field.isChoice() ? text.option(field, assumption.token()) : text.show(field, assumption.value());
         return new Line(
                 text.label(field),
-                value,
+                standIns.show(assumption),
                 text.message("spec.assumed.why", "", text.said(assumption.why().with())),
                 true);
     }

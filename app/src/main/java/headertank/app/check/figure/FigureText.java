@@ -53,6 +53,14 @@ public final class FigureText {
         return figures.of(SiFigure.temperature(kelvin));
     }
 
+    /** A temperature that somebody has set: without decimals where it has none. */
+    public String setTemperature(double kelvin) {
+        double shown = Units.value(kelvin, Dimension.TEMPERATURE, system);
+        return Math.abs(shown - Math.rint(shown)) < 0.05
+                ? wholeDegrees(kelvin) + "\u00a0" + degree()
+                : temperature(kelvin);
+    }
+
     /** A limiting ambient temperature; infinite when no day reaches it. */
     public String day(double kelvin) {
         return kelvin == Double.POSITIVE_INFINITY ? text("check.no-day") : temperature(kelvin);
@@ -129,6 +137,13 @@ public final class FigureText {
                 : percent(p) + " \u00b1 " + percent(Distribution.standardError(p, samples));
     }
 
+    /** A probability estimated from so many samples, without its sampling error. */
+    public String chance(double p, int samples) {
+        return Double.isNaN(p) || samples == 0 || p * samples < 1 || p * samples > samples - 1
+                ? probability(p, samples)
+                : percent(p);
+    }
+
     private String percent(double share) {
         String digits = share < 0.01 ? "%.1f %%" : "%.0f %%";
         return signed(String.format(Locale.ROOT, digits, 100 * share), "");
@@ -201,6 +216,16 @@ public final class FigureText {
     /** Name of a duty in a list of checks. */
     public String duty(CheckLine.DutyVerdictLine line) {
         return words.duty(line.duty(), line.label(), locale);
+    }
+
+    /** What a duty is called for short. */
+    public String shortDuty(DutyResult duty) {
+        return inShort(duty(duty));
+    }
+
+    /** What stands before the colon of a duty's name. */
+    public static String inShort(String name) {
+        return name.split(":", 2)[0].strip();
     }
 
     /** Name of the duty with this id; the id when there is none. */

@@ -14,7 +14,7 @@ final class StoredWords {
 
     static Message message(StoredMessage stored) {
         return new Message(
-                stored.code(),
+                OldCodes.now(stored.code()),
                 stored.arguments().stream().map(StoredWords::argument).toList());
     }
 

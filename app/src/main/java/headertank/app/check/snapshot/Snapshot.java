@@ -120,7 +120,8 @@ public final class Snapshot {
                         .map(p -> new PlugInLine(p.kind(), p.id(), p.version(), p.source(), p.problem()))
                         .toList(),
                 conditions(rating),
-                Optional.of(slowCoolant(rating.duties().get(0).outcome(), r, rater)));
+                Optional.of(slowCoolant(rating.duties().get(0).outcome(), r, rater)),
+                Optional.of(rater.turns()));
     }
 
     private static SlowCoolantAnswer slowCoolant(DutyOutcome o, Resolved r, Rater rater) {
@@ -193,7 +194,10 @@ public final class Snapshot {
                         .toList(),
                 Optional.of(judgement(o)),
                 rater.traced(rating, o).map(run -> RunSnapshot.of(o.duty(), run)),
-                rater.whatIfs(rating, o).stream().map(WhatIfs::of).toList(),
+                rater.whatIfs(rating, o).stream().map(WhatIfSnapshot::of).toList(),
+                Optional.of(rater.worthMeasuring(r.build(), o.duty()).stream()
+                        .map(w -> new DutyResult.Unknown(w.field().key(), w.guessed(), w.marginK()))
+                        .toList()),
                 Optional.of(hottestDay(rater.hottestDay(rating, o))));
     }
 

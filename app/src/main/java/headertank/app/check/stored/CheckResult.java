@@ -2,6 +2,7 @@ package headertank.app.check.stored;
 
 import com.fasterxml.jackson.annotation.JsonFormat;
 import headertank.app.check.stored.StoredMessage.Amount;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,6 +24,8 @@ import java.util.Optional;
  * @param plugIns what took part in the rating
  * @param conditions what whoever signs has to accept or clear up
  * @param slowCoolant whether coolant must pass this radiator slowly, where the first duty is decided
+ * @param turns probabilities of passing the coolant limit at which a verdict turned that day, the smallest first [-]; empty in a
+ *     check of before it was kept
  */
 public record CheckResult(
         String calcCoreVersion,
@@ -39,7 +42,8 @@ public record CheckResult(
         List<NoteLine> notes,
         List<PlugInLine> plugIns,
         List<Condition> conditions,
-        Optional<SlowCoolantAnswer> slowCoolant) {
+        Optional<SlowCoolantAnswer> slowCoolant,
+        Optional<List<Double>> turns) {
 
     /** Number of the format that is written today. */
     public static final int FORMAT = 2;
@@ -53,6 +57,7 @@ public record CheckResult(
         plugIns = List.copyOf(plugIns);
         conditions = List.copyOf(conditions);
         slowCoolant = slowCoolant == null ? Optional.empty() : slowCoolant;
+        turns = turns == null ? Optional.empty() : turns.map(List::copyOf);
     }
 
     /**
@@ -167,6 +172,20 @@ public record CheckResult(
     /** The duty with this id, if it was rated. */
     public Optional<DutyResult> duty(String id) {
         return duties.stream().filter(d -> d.id().equals(id)).findFirst();
+    }
+
+    /** The duties, that with the worst verdict first, of two alike that with the smaller margin. */
+    public List<DutyResult> worstFirst() {
+        return duties.stream()
+                .sorted(Comparator.comparing(DutyResult::verdict)
+                        .reversed()
+                        .thenComparingDouble(DutyResult::coolantMarginK))
+                .toList();
+    }
+
+    /** The duties that have a run over time, the worst first. */
+    public List<DutyResult> withRun() {
+        return worstFirst().stream().filter(d -> d.run().isPresent()).toList();
     }
 
     /** The duties for which the car was refused. */

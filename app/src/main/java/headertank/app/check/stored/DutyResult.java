@@ -20,6 +20,8 @@ import java.util.stream.Stream;
  * @param judgement steady margin and margin at the run's peak, and which of them count
  * @param run the run over time, for a duty with a schedule
  * @param whatIfs the same schedule with one thing changed or broken; for a duty with a schedule and electric fans
+ * @param unknowns which numbers that nobody measured leave the margin most unsure, the worst first; empty in a check of before it
+ *     was kept
  * @param hottestDay the hottest day on which the duty is expected to hold; empty in a check of before it was looked for
  */
 public record DutyResult(
@@ -39,6 +41,7 @@ public record DutyResult(
         Optional<Judgement> judgement,
         Optional<StoredRun> run,
         List<WhatIf> whatIfs,
+        Optional<List<Unknown>> unknowns,
         Optional<HottestDay> hottestDay) {
 
     public DutyResult {
@@ -49,7 +52,17 @@ public record DutyResult(
         whatIfs = whatIfs == null ? List.of() : List.copyOf(whatIfs);
         findings = List.copyOf(findings);
         points = List.copyOf(points);
+        unknowns = unknowns == null ? Optional.empty() : unknowns.map(List::copyOf);
     }
+
+    /**
+     * A number that nobody measured.
+     *
+     * @param field its key
+     * @param guessed whether somebody guessed it; else it was assumed
+     * @param marginK one standard deviation of the margin that it causes, at the steady point with the least margin [K]
+     */
+    public record Unknown(String field, boolean guessed, double marginK) {}
 
     /**
      * 5 %, 50 % and 95 % of the samples; infinite where a sample had no answer.

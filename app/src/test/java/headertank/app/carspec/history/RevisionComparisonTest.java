@@ -14,6 +14,7 @@ import headertank.app.field.FieldText;
 import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
+import headertank.calc.carspec.FieldGroup;
 import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -23,7 +24,8 @@ class RevisionComparisonTest {
 
     private final Rater rater = Rater.standard();
     private final FieldText text = Texts.metric(rater);
-    private final RevisionComparison comparison = new RevisionComparison(() -> rater, text, new Differences(text));
+    private final RevisionComparison comparison =
+            new RevisionComparison(() -> rater, text, new Differences(text, new StandIns(() -> rater, text)));
 
     private final Spec before = SpecBuilder.of(CarClass.DRIFT, "drift", "track")
             .set(BuildField.ENGINE_POWER, "300 kW", GUESSED)
@@ -42,17 +44,62 @@ class RevisionComparisonTest {
         List<RevisionComparison.DutyCost> costs = comparison.between(before, after);
         assertThat(costs).extracting(RevisionComparison.DutyCost::dutyId).containsExactly("drift", "track");
         for (RevisionComparison.DutyCost c : costs) {
-            assertThat(c.effects().stream()
-                            .mapToDouble(RevisionComparison.Effect::shareK)
+            assertThat(c.parts().stream()
+                            .mapToDouble(RevisionComparison.PartCost::shareK)
                             .sum())
                     .isCloseTo(difference(c), within(0.2));
-            assertThat(c.effects()).isSortedAccordingTo(Comparator.comparingDouble(RevisionComparison.Effect::shareK));
+            assertThat(c.parts()).isSortedAccordingTo(Comparator.comparingDouble(RevisionComparison.PartCost::shareK));
             assertThat(difference(c)).isNegative();
-            assertThat(c.effects())
+            assertThat(c.parts())
                     .allSatisfy(e -> assertThat(e.barX() + e.barWidth()).isBetween(0.0, 200.0));
         }
         assertThat(costs.get(0).cautions()).contains("runs");
         assertThat(costs.get(1).cautions()).doesNotContain("runs");
+    }
+
+    @Test
+    void fieldsOfOnePartAreOneRowThatOpensIntoThem() {
+        Spec after = SpecBuilder.from(before)
+                .set(BuildField.FAN_CURRENT, "10 A", MEASURED)
+                .set(BuildField.FAN_FLOW, "900 cfm", DATASHEET)
+                .set(BuildField.CORE_BLOCKED, "25 %", MEASURED)
+                .spec();
+        RevisionComparison.DutyCost drift = comparison.between(before, after).get(0);
+        assertThat(drift.parts())
+                .extracting(RevisionComparison.PartCost::part)
+                .containsExactlyInAnyOrder("FAN", "RADIATOR");
+        RevisionComparison.PartCost fans = drift.parts().stream()
+                .filter(p -> p.part().equals("FAN"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(fans.label()).isEqualTo(text.group(FieldGroup.FAN));
+        assertThat(fans.lines())
+                .extracting(Differences.Line::key)
+                .containsExactlyInAnyOrder(BuildField.FAN_CURRENT.key(), BuildField.FAN_FLOW.key());
+        assertThat(fans.effects().stream()
+                        .mapToDouble(RevisionComparison.Effect::shareK)
+                        .sum())
+                .isCloseTo(fans.shareK(), within(1e-9));
+        assertThat(fans.costs()).isTrue();
+        assertThat(fans.undoneK()).as("what a hand gains").isPositive();
+    }
+
+    @Test
+    void aValueThatBecomesKnownNamesTheAssumptionThatItReplaced() {
+        Spec after = SpecBuilder.from(before)
+                .set(BuildField.CORE_BLOCKED, "25 %", MEASURED)
+                .spec();
+        Differences.Line line = new Differences(text, new StandIns(() -> rater, text))
+                .between(before, after).stream()
+                        .filter(l -> l.key().equals(BuildField.CORE_BLOCKED.key()))
+                        .findFirst()
+                        .orElseThrow();
+        assertThat(line.before()).isEmpty();
+        assertThat(line.beforeStandIn())
+                .isEqualTo(text.show(
+                        BuildField.CORE_BLOCKED, rater.resolve(before.build()).value(BuildField.CORE_BLOCKED)))
+                .isNotEmpty();
+        assertThat(line.afterStandIn()).isEmpty();
     }
 
     @Test
@@ -62,7 +109,7 @@ class RevisionComparisonTest {
                 .spec();
         RevisionComparison.DutyCost cost = comparison.between(before, after).get(0);
         assertThat(difference(cost)).isZero();
-        assertThat(cost.effects()).isEmpty();
+        assertThat(cost.parts()).isEmpty();
         assertThat(cost.withoutEffect()).containsExactly("Rated power");
     }
 
@@ -71,7 +118,7 @@ class RevisionComparisonTest {
         Spec claimed = SpecBuilder.from(before)
                 .set(BuildField.ENGINE_POWER, "300 kW", ADVERTISED)
                 .spec();
-        assertThat(comparison.between(before, claimed).get(0).effects()).hasSize(1);
+        assertThat(comparison.between(before, claimed).get(0).parts()).hasSize(1);
     }
 
     @Test
@@ -88,7 +135,7 @@ class RevisionComparisonTest {
         RevisionComparison.DutyCost cost =
                 comparison.between(before, much.spec()).get(0);
         assertThat(cost.problem()).isNotEmpty();
-        assertThat(cost.effects()).isEmpty();
+        assertThat(cost.parts()).isEmpty();
     }
 
     private static double difference(RevisionComparison.DutyCost cost) {

@@ -38,7 +38,8 @@ class FindingSignTest {
                 }
             }
         }
-        assertThat(ticked).containsExactly("BELOW_BOILING", "MARGIN", "MARGIN_UNCERTAIN", "OIL_BELOW_LIMIT");
+        assertThat(ticked)
+                .containsExactly("BELOW_BOILING", "MARGIN", "MARGIN_UNCERTAIN", "OIL_BELOW_LIMIT", "OIL_MARGIN");
         assertThat(FindingSign.of(plain("ALTERNATOR", 3))).isEqualTo(FindingSign.NOTE);
         assertThat(FindingSign.of(plain("OUTSIDE_SOURCE_RANGE", 3))).isEqualTo(FindingSign.NOTE);
         assertThat(FindingSign.of(plain("OIL_MARGIN", -3))).isEqualTo(FindingSign.NOTE);

@@ -1,0 +1,21 @@
+package headertank.calc.learning;
+
+import headertank.calc.quantity.OutOfRangeException;
+
+/** What one piece of evidence says of a car that this one might be. */
+interface Likelihood {
+
+    /** @return how many unknowns of its own it has, each standard normal: what the day or the sensor may be off */
+    default int nuisances() {
+        return 0;
+    }
+
+    /**
+     * @param car a car
+     * @param nuisance its own unknowns
+     * @return what was seen less what the car would have shown, each over its standard deviation and independent; always as many, null
+     *     where the car has no answer
+     * @throws OutOfRangeException where a model does not accept the car
+     */
+    double[] residuals(Candidate car, double[] nuisance);
+}

@@ -1,0 +1,95 @@
+package headertank.calc.learning;
+
+import headertank.calc.carspec.BuildField;
+import headertank.calc.evidence.DriveLog;
+import headertank.calc.fluid.Air;
+import headertank.calc.rating.Plant;
+import headertank.calc.transients.LogReplay;
+import headertank.calc.transients.LogStretches;
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.util.FastMath;
+
+/**
+ * A log against a replay of it. What is left of a right car is the model's own error, which lasts: one standard deviation of 1.0 K that
+ * is forgotten with 150 s (Ornstein and Uhlenbeck's process), and 0.4 K of a mean of whole degrees that is not. So a log of 1,800 rows
+ * is some dozens of proofs. Residuals are made independent by the root of Cholesky of that covariance. Unknowns of its own: the day,
+ * what its heat is over that of the car's other logs (5 %), the sensor beyond what it is always off (0.3 K), where the radiator stood at a warm start. All these are
+ * modelling choices.
+ */
+final class LogLikelihood implements Likelihood {
+
+    private static final double LASTING_K = 1.0;
+    private static final double LASTS_S = 150;
+    private static final double PASSING_K = 0.4;
+    private static final double LOAD_SIGMA = 0.05;
+    private static final double SENSOR_K = 0.3;
+    static final double RADIATOR_SHARE = 0.5;
+    private static final double RADIATOR_SIGMA = 0.3;
+
+    private final DriveLog log;
+    private final LogStretches stretches;
+    private final List<Integer> seen = new ArrayList<>();
+    private final double[][] root;
+
+    LogLikelihood(DriveLog log) {
+        this.log = log;
+        this.stretches = new LogStretches(log);
+        for (int b = 0; b < stretches.readings().size(); b++) {
+            if (!Double.isNaN(stretches.readings().get(b))) {
+                seen.add(b);
+            }
+        }
+        int n = seen.size();
+        if (n == 0) {
+            throw new IllegalArgumentException(
+                    "a log teaches nothing that shows no coolant for longer than ten seconds");
+        }
+        RealMatrix covariance = MatrixUtils.createRealMatrix(n, n);
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                double apart = LogStretches.BLOCK_S * Math.abs(seen.get(i) - seen.get(j));
+                covariance.setEntry(
+                        i,
+                        j,
+                        LASTING_K * LASTING_K * FastMath.exp(-apart / LASTS_S) + (i == j ? PASSING_K * PASSING_K : 0));
+            }
+        }
+        this.root = new CholeskyDecomposition(covariance).getL().getData();
+    }
+
+    @Override
+    public int nuisances() {
+        return 4;
+    }
+
+    @Override
+    public double[] residuals(Candidate car, double[] nuisance) {
+        double[] shown = shownK(car.plant(r -> r.with(BuildField.AMBIENT, ambientK(nuisance))), nuisance);
+        double[] residuals = new double[seen.size()];
+        for (int i = 0; i < residuals.length; i++) {
+            double left = stretches.readings().get(seen.get(i)) - shown[seen.get(i)] - SENSOR_K * nuisance[2];
+            for (int j = 0; j < i; j++) {
+                left -= root[i][j] * residuals[j];
+            }
+            residuals[i] = left / root[i][i];
+        }
+        return residuals;
+    }
+
+    private double ambientK(double[] nuisance) {
+        return Air.AMBIENT_K.clamp(log.ambientK() + log.ambientSigmaK() * nuisance[0]);
+    }
+
+    private double[] shownK(Plant plant, double[] nuisance) {
+        return LogReplay.shownK(
+                plant,
+                stretches,
+                ambientK(nuisance),
+                FastMath.exp(LOAD_SIGMA * nuisance[1]),
+                Math.max(0, Math.min(1, RADIATOR_SHARE + RADIATOR_SIGMA * nuisance[3])));
+    }
+}

@@ -1,0 +1,169 @@
+package headertank.calc.learning;
+
+import java.util.Arrays;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+import org.hipparchus.util.FastMath;
+
+/**
+ * The normal distribution that fits what is left of independent standard normal unknowns after residuals were seen: Gauss-Newton steps
+ * to the least of |r(x)|^2 + |x|^2, and there the inverse of J'J + I. For a linear r it is the exact posterior. Columns of the Jacobian
+ * are differences over {@link #STEP}, wide enough to step over the edges of a fan control; they run on all cores, each in its
+ * place, so that the digits are the same on any number of them.
+ *
+ * @see "A. Tarantola, Inverse Problem Theory, 2005, chapter 3 (from memory)"
+ */
+final class Posterior {
+
+    /** Width of a difference, in standard deviations of the prior; modelling choice. */
+    private static final double STEP = 0.1;
+
+    private static final int MOST_TURNS = 16;
+    private static final int MOST_TRIES = 8;
+    private static final double LEAST_DAMPING = 0.1;
+
+    /** No unknown moves further than this in one turn, in standard deviations of the prior: a straight line is no longer believed. */
+    private static final double LONGEST = 1;
+
+    /** An unknown whose column has a smaller sum of squares keeps its prior within this share of its variance [-]. */
+    private static final double FAINT = 1e-3;
+
+    /** A turn that gains less of the sum of squares ends the search [-]. */
+    private static final double GAIN = 1e-3;
+
+    private final double[] mean;
+    private final RealMatrix covariance;
+
+    private Posterior(double[] mean, RealMatrix covariance) {
+        this.mean = mean;
+        this.covariance = covariance;
+    }
+
+    /**
+     * @param unknowns number of unknowns, each standard normal before
+     * @param residuals what was seen less what these unknowns give, each over its own standard deviation and independent; null where
+     *     no model answers; callable from several threads at once
+     * @return what is known of the unknowns
+     * @throws IllegalArgumentException when no model answers at the prior's mean
+     */
+    static Posterior of(int unknowns, UnaryOperator<double[]> residuals) {
+        double[] x = new double[unknowns];
+        double[] r = residuals.apply(x);
+        if (r == null) {
+            throw new IllegalArgumentException("the car as it is expected has no answer to this evidence");
+        }
+        RealMatrix normal = null;
+        RealMatrix jacobian = null;
+        double damping = 0;
+        for (int turn = 0; turn < MOST_TURNS; turn++) {
+            jacobian = jacobian(x, r, residuals, jacobian);
+            normal = jacobian.transposeMultiply(jacobian).add(MatrixUtils.createRealIdentityMatrix(unknowns));
+            RealVector down = jacobian.transpose()
+                    .operate(MatrixUtils.createRealVector(r))
+                    .add(MatrixUtils.createRealVector(x))
+                    .mapMultiply(-1);
+            double before = squares(r) + squares(x);
+            double[] next = null;
+            double[] nextR = null;
+            for (int tried = 0; tried < MOST_TRIES && next == null; tried++) {
+                double[] candidate =
+                        moved(x, solver(damped(normal, damping)).getSolver().solve(down));
+                double[] found = residuals.apply(candidate);
+                if (found != null && squares(found) + squares(candidate) < before) {
+                    next = candidate;
+                    nextR = found;
+                    damping = damping < LEAST_DAMPING ? 0 : damping / 4;
+                } else {
+                    damping = Math.max(LEAST_DAMPING, 4 * damping);
+                }
+            }
+            if (next == null) {
+                break;
+            }
+            x = next;
+            r = nextR;
+            if (before - squares(r) - squares(x) < GAIN * (1 + before)) {
+                break;
+            }
+        }
+        RealMatrix covariance = solver(normal).getSolver().getInverse();
+        return new Posterior(x, covariance);
+    }
+
+    private static CholeskyDecomposition solver(RealMatrix normal) {
+        try {
+            return new CholeskyDecomposition(normal, 1e-9, 1e-12);
+        } catch (MathRuntimeException notPositive) {
+            throw new IllegalStateException("the normal equations have no root", notPositive);
+        }
+    }
+
+    /** @param before the Jacobian of the turn before, of which columns that say next to nothing are kept; null for none */
+    private static RealMatrix jacobian(double[] x, double[] r, UnaryOperator<double[]> residuals, RealMatrix before) {
+        double[][] columns = IntStream.range(0, x.length)
+                .parallel()
+                .mapToObj(i -> before != null && squares(before.getColumn(i)) < FAINT
+                        ? before.getColumn(i)
+                        : column(x, r, i, residuals))
+                .toArray(double[][]::new);
+        return MatrixUtils.createRealMatrix(columns).transpose();
+    }
+
+    /** One column; away from a side on which no model answers, zero where neither does. */
+    private static double[] column(double[] x, double[] r, int i, UnaryOperator<double[]> residuals) {
+        for (double h : new double[] {STEP, -STEP}) {
+            double[] aside = x.clone();
+            aside[i] += h;
+            double[] found = residuals.apply(aside);
+            if (found != null) {
+                double[] slope = new double[r.length];
+                for (int k = 0; k < r.length; k++) {
+                    slope[k] = (found[k] - r[k]) / h;
+                }
+                return slope;
+            }
+        }
+        return new double[r.length];
+    }
+
+    /** The normal equations with a share of their diagonal added (D. W. Marquardt, 1963, from memory), which shortens a step. */
+    private static RealMatrix damped(RealMatrix normal, double damping) {
+        RealMatrix sum = normal.copy();
+        for (int i = 0; i < sum.getRowDimension(); i++) {
+            sum.multiplyEntry(i, i, 1 + damping);
+        }
+        return sum;
+    }
+
+    private static double[] moved(double[] x, RealVector step) {
+        double share = Math.min(1, LONGEST / step.getLInfNorm());
+        double[] to = new double[x.length];
+        for (int i = 0; i < x.length; i++) {
+            to[i] = x[i] + share * step.getEntry(i);
+        }
+        return to;
+    }
+
+    private static double squares(double[] v) {
+        return Arrays.stream(v).map(a -> a * a).sum();
+    }
+
+    /** @return where each unknown is expected [standard deviations of the prior] */
+    double mean(int i) {
+        return mean[i];
+    }
+
+    /** @return what is left of its standard deviation [-] */
+    double left(int i) {
+        return FastMath.sqrt(covariance.getEntry(i, i));
+    }
+
+    double covariance(int i, int j) {
+        return covariance.getEntry(i, j);
+    }
+}

@@ -1,0 +1,74 @@
+package headertank.calc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import headertank.calc.carspec.Build;
+import headertank.calc.carspec.Learned;
+import headertank.calc.carspec.ModelFactor;
+import headertank.calc.evidence.DriveLog;
+import headertank.calc.evidence.Replay;
+import headertank.calc.learning.MeasuredLogs;
+import headertank.calc.population.MeasuredCar;
+import headertank.calc.quantity.OutOfRangeException;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Logs of a real car, through the door. */
+class LogLearnTest {
+
+    private static final Rater RATER = Rater.standard();
+    private static final Build CAR = MeasuredCar.build();
+    private static final DriveLog STANDING = MeasuredLogs.named("idle23");
+    private static final DriveLog DRIVEN = MeasuredLogs.named("live13");
+
+    /** The car has never been seen driving when it predicts the drive, cold start included. */
+    @Test
+    void aStandingLogPredictsADrive() {
+        double before = RATER.replay(CAR, DRIVEN).rootMeanSquareK();
+        Learned learned = RATER.learn(CAR, STANDING);
+        Rater known = RATER.knowing(learned);
+        assertThat(before).isGreaterThan(5);
+        assertThat(known.replay(CAR, STANDING).rootMeanSquareK()).isLessThan(2);
+        assertThat(known.replay(CAR, DRIVEN).rootMeanSquareK()).isLessThan(0.55 * before);
+        assertThat(learned.factor(ModelFactor.OIL_MASS.key()).orElseThrow().moved())
+                .as("what follows the oil is more than the oil")
+                .isGreaterThan(1);
+        assertThat(RATER.learn(CAR, STANDING)).isEqualTo(learned);
+    }
+
+    @Test
+    void aReplayShowsEveryTenSeconds() {
+        Replay replay = RATER.replay(CAR, STANDING);
+        List<Replay.Moment> moments = replay.moments();
+        assertThat(moments).hasSizeGreaterThan(70);
+        assertThat(moments.get(3).timeS() - moments.get(2).timeS()).isEqualTo(10);
+        assertThat(moments.get(3).residualK())
+                .isEqualTo(moments.get(3).readK() - moments.get(3).expectedK());
+    }
+
+    @Test
+    void whatALogDidNotSeeIsNotLookedAt() {
+        List<DriveLog.Row> rows = STANDING.rows();
+        double fromS = rows.get(100).timeS();
+        List<DriveLog.Row> torn = rows.stream()
+                .filter(r -> r.timeS() < fromS || r.timeS() > fromS + 90)
+                .toList();
+        Replay replay = RATER.replay(CAR, new DriveLog(STANDING.ambientK(), 3, torn));
+        assertThat(replay.moments())
+                .filteredOn(m -> m.timeS() >= fromS && m.timeS() < fromS + 140)
+                .allMatch(m -> Double.isNaN(m.readK()));
+        assertThat(replay.rootMeanSquareK()).isFinite();
+    }
+
+    @Test
+    void refusesWhatIsNoLog() {
+        DriveLog.Row row = STANDING.rows().get(0);
+        assertThatThrownBy(() -> new DriveLog(300, 3, List.of(row))).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> new DriveLog(300, 3, Collections.nCopies(20, row)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("log.timeStepS");
+        assertThatThrownBy(() -> new DriveLog.Row(0, 300, -1, 30e3, 300, 0)).isInstanceOf(OutOfRangeException.class);
+    }
+}
