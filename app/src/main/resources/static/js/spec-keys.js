@@ -24,6 +24,7 @@
   function setFrom(field, mark) {
     const from = fromOf(field);
     from.value = MARKS[mark];
+    from.dataset.said = 'yes';
     from.dispatchEvent(new Event('change', { bubbles: true }));
     say(from.selectedOptions[0].textContent);
     const standing = document.getElementById('standing');
@@ -33,6 +34,27 @@
       say(label + ': ' + standing.selectedOptions[0].textContent);
     }
     marked = { field, mark };
+  }
+
+  /** A value that is typed over another is not vouched for by what was said of that one; set back to it, it is again. */
+  function forget(event) {
+    const field = event.target;
+    if (!isTyped(field)) {
+      return;
+    }
+    const from = fromOf(field);
+    const loaded = Array.from(from.options).find(option => option.defaultSelected);
+    if (from.dataset.said === 'yes' || !loaded || loaded.value === '') {
+      return;
+    }
+    const asLoaded = field.tagName === 'SELECT'
+      ? Array.from(field.options).some(option => option.selected && option.defaultSelected)
+      : field.value === field.defaultValue;
+    if (asLoaded) {
+      from.value = loaded.value;
+    } else if (from.value === loaded.value) {
+      from.value = '';
+    }
   }
 
   /** What a person has said once, for every value of which they say nothing else. */
@@ -132,6 +154,13 @@
   });
 
   // Before the preview asks: it sends what stands in the form.
+  document.addEventListener('change', event => {
+    if (event.target.classList.contains('from')) {
+      event.target.dataset.said = 'yes';
+    }
+  }, true);
+  document.addEventListener('input', forget, true);
+  document.addEventListener('change', forget, true);
   document.addEventListener('input', stand, true);
   document.addEventListener('change', stand, true);
 

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import headertank.calc.carspec.Build;
+import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Learned;
 import headertank.calc.carspec.ModelFactor;
+import headertank.calc.engine.EngineClass;
 import headertank.calc.evidence.DriveLog;
 import headertank.calc.evidence.Replay;
+import headertank.calc.fluid.Fuel;
 import headertank.calc.learning.MeasuredLogs;
 import headertank.calc.population.MeasuredCar;
 import headertank.calc.quantity.OutOfRangeException;
@@ -60,6 +63,17 @@ class LogLearnTest {
                 .filteredOn(m -> m.timeS() >= fromS && m.timeS() < fromS + 140)
                 .allMatch(m -> Double.isNaN(m.readK()));
         assertThat(replay.rootMeanSquareK()).isFinite();
+    }
+
+    @Test
+    void aDieselsManifoldPressureSaysNothing() {
+        Build diesel = CAR.change()
+                .seen(BuildField.ENGINE_CLASS, EngineClass.DIESEL_TURBO)
+                .seen(BuildField.FUEL, Fuel.DIESEL)
+                .build();
+        assertThatThrownBy(() -> RATER.replay(diesel, STANDING))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("diesel");
     }
 
     @Test

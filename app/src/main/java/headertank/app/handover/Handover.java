@@ -4,6 +4,7 @@ import headertank.app.check.stored.CheckLine;
 import headertank.app.gate.CarFault;
 import headertank.app.gate.Standing;
 import headertank.app.handover.item.ChecklistLine;
+import headertank.app.handover.item.Measurement;
 import headertank.app.handover.item.WarmUpStage;
 import headertank.app.handover.item.WorkshopDay;
 import java.util.List;
@@ -94,6 +95,18 @@ public record Handover(
                 .filter(ChecklistLine::isOpen)
                 .map(l -> l.item().key())
                 .findFirst();
+    }
+
+    /** Items at which something is measured, in the order of the work. */
+    public List<ChecklistLine> measured() {
+        return lines.stream().filter(l -> l.item().isMeasured()).toList();
+    }
+
+    /** Those of them that have a reading. */
+    public List<ChecklistLine> readings() {
+        return measured().stream()
+                .filter(l -> l.newest().flatMap(Measurement::valueSi).isPresent())
+                .toList();
     }
 
     public Optional<ChecklistLine> line(String item) {

@@ -10,6 +10,7 @@ import headertank.app.check.CheckView;
 import headertank.app.check.Checks;
 import headertank.app.check.figure.FigureText;
 import headertank.app.check.figure.ShopFigures;
+import headertank.app.check.page.Conditions;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.drawing.Drawings;
 import headertank.app.handover.Handovers;
@@ -94,6 +95,7 @@ public class Sheets {
         context.setVariables(Map.ofEntries(
                 entry("view", CheckView.of(check, car, shown)),
                 entry("line", check.line()),
+                entry("conditions", Conditions.of(check.result(), shown)),
                 entry("result", check.result()),
                 entry("shown", shown),
                 entry("figures", figures),

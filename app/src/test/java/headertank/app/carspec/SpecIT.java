@@ -1,12 +1,15 @@
 package headertank.app.carspec;
 
+import static headertank.calc.quantity.Provenance.ADVERTISED;
 import static headertank.calc.quantity.Provenance.DATASHEET;
+import static headertank.calc.quantity.Provenance.GUESSED;
 import static headertank.calc.quantity.Provenance.MEASURED;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
@@ -21,8 +24,11 @@ import headertank.app.car.Cars;
 import headertank.app.database.DatabaseTest;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Role;
+import headertank.calc.Rater;
+import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
+import headertank.calc.quantity.Provenance;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -316,6 +322,103 @@ class SpecIT {
                 .andExpect(content().string(allOf(containsString("Revision 2 saved"), containsString("because"))));
         mvc.perform(get("/cars/" + car + "/revisions/1").with(people.in(shop, Role.OWNER)))
                 .andExpect(content().string(allOf(containsString("650 mm"), containsString("assumed: "))));
+    }
+
+    /** From the comparison to the plan: one press types the old fans back in, with what was known of them. */
+    @Test
+    void aPartOfTheComparisonIsTypedBackIn() throws Exception {
+        save(null, first);
+        save(
+                1,
+                SpecBuilder.from(first)
+                        .set(BuildField.FAN_CURRENT, "8 A", GUESSED)
+                        .set(BuildField.FAN_FLOW, "700 cfm", ADVERTISED)
+                        .set(BuildField.CORE_WIDTH, "660 mm", MEASURED)
+                        .spec());
+        String plan = "/cars/" + car + "/spec?back=FAN&of=1";
+        mvc.perform(get("/cars/" + car + "/compare/costs?from=1&to=2").with(desk))
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("data-part=\"FAN\""),
+                                containsString("2 values"),
+                                containsString("unknown, "),
+                                containsString(" was assumed"),
+                                containsString("Together"),
+                                containsString(plan.replace("&", "&amp;")))));
+        mvc.perform(get("/cars/" + car + "/compare/costs?from=1&to=2").with(people.in(shop, Role.OWNER)))
+                .andExpect(content().string(not(containsString("/spec?back="))));
+        String page = mvc.perform(get(plan).with(desk))
+                .andExpect(status().isOk())
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("id=\"typed-in\""),
+                                containsString("Fans as in revision 1"),
+                                containsString("value=\"25 A\""),
+                                containsString("value=\"660 mm\""),
+                                not(containsString("700 cfm")))))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(page).as("measured then").containsPattern(from(BuildField.FAN_CURRENT, MEASURED));
+        assertThat(saved()).as("nothing is kept").hasSize(2);
+        mvc.perform(get("/cars/" + car + "/spec?back=FAN&of=9").with(desk)).andExpect(status().isNotFound());
+    }
+
+    private static String from(BuildField field, Provenance chosen) {
+        return "(?s)name=\"" + field.key() + ".from\"[^>]*>(?:(?!</select>).)*value=\"" + chosen + "\" selected";
+    }
+
+    /** What is typed or picked counts as guessed until somebody says where it comes from: in the form, on the page, in the samples. */
+    @Test
+    void whatNobodyVouchesForIsAGuessEverywhere() throws Exception {
+        String renewed = mvc.perform(form("/spec/preview", null, UUID.randomUUID())
+                        .header("HX-Request", "true")
+                        .param("radiator.coreWidthM", "650 mm")
+                        .param("fuel.burnt", "E85"))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(renewed.split("Nobody has said", -1)).as("at both fields").hasSize(3);
+        mvc.perform(form("/spec", null, UUID.randomUUID())
+                        .param("radiator.coreWidthM", "650 mm")
+                        .param("fuel.burnt", "E85")
+                        .param("radiator.coreHeightM", "400 mm")
+                        .param("radiator.coreHeightM.from", "MEASURED"))
+                .andExpect(status().is3xxRedirection());
+        Build build = saved().get(0).spec().build();
+        assertThat(build.entry(BuildField.CORE_WIDTH)).get().extracting("from").isEqualTo(GUESSED);
+        assertThat(build.entry(BuildField.FUEL)).get().extracting("from").isEqualTo(GUESSED);
+        assertThat(build.entry(BuildField.CORE_HEIGHT)).get().extracting("from").isEqualTo(MEASURED);
+        mvc.perform(get("/cars/" + car + "/revisions/1").with(desk))
+                .andExpect(content()
+                        .string(matchesPattern(
+                                "(?s).*Core width</th>\\s*<td[^>]*>650 mm</td>\\s*<td[^>]*>guessed</td>.*")));
+        Rater rater = Rater.standard();
+        assertThat(rater.resolve(build).spread(BuildField.CORE_WIDTH).sigma())
+                .as("a guess is sampled more widely than a measurement")
+                .isGreaterThan(
+                        2 * rater.resolve(build).spread(BuildField.CORE_HEIGHT).sigma());
+    }
+
+    /** That somebody means to measure a value does not make a measurement of the guess that stands there. */
+    @Test
+    void aGuessThatIsAboutToBeMeasuredStaysOneUntilItIs() throws Exception {
+        save(
+                null,
+                SpecBuilder.from(first)
+                        .set(BuildField.FAN_FLOW, "1900 cfm", GUESSED)
+                        .spec());
+        assertThat(measuring(BuildField.FAN_FLOW))
+                .containsPattern(from(BuildField.FAN_FLOW, GUESSED))
+                .contains("value=\"1900 cfm\"");
+        assertThat(measuring(BuildField.CORE_HEIGHT)).containsPattern(from(BuildField.CORE_HEIGHT, MEASURED));
+    }
+
+    private String measuring(BuildField field) throws Exception {
+        return mvc.perform(get("/cars/" + car + "/spec?measure=" + field.key()).with(desk))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
     }
 
     @Test

@@ -240,6 +240,11 @@ class FrontDeskJourneyIT {
                     .get()
                     .extracting("from")
                     .isEqualTo(GUESSED);
+            browser.open(browser.path().replace("/revisions/1", "/spec"));
+            browser.find("#FUEL").sendKeys("ethanol");
+            assertThat(value(browser, "fuel.burnt.from"))
+                    .as("what was said of the fuel before says nothing of this one")
+                    .isEmpty();
         }
     }
 

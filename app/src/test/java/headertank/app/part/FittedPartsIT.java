@@ -147,6 +147,10 @@ class FittedPartsIT {
                 .getContentAsString();
         act();
         assertThat(page)
+                .as("the catalogue says where its values come from, whoever picks the part")
+                .containsPattern("(?s)name=\"fan.freeFlowM3PerS.from\"(?:(?!</select>).)*value=\"ADVERTISED\" selected")
+                .containsPattern("(?s)name=\"fan.currentA.from\"(?:(?!</select>).)*value=\"MEASURED\" selected");
+        assertThat(page)
                 .contains("name=\"part.FAN.fitted\" value=\""
                         + catalogue.part(fan).ref() + "\"");
         assertThat(page).containsPattern("name=\"fan.freeFlowM3PerS.from\"[^§]*?value=\"ADVERTISED\" selected");

@@ -28,6 +28,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
@@ -146,6 +147,25 @@ class SheetIT {
                     .contains("1 / " + pages, pages + " / " + pages, "http://localhost/cars/" + car)
                     .doesNotContain("Invented demonstration data");
         }
+    }
+
+    /** What the customer signs for stands on one page; the rest is an annex. */
+    @ParameterizedTest
+    @ValueSource(strings = {"a4", "letter"})
+    void pageOneHoldsVerdictConditionsCautionsReadingsAndSignatures(String paper) throws Exception {
+        workshop.sign(check, Decision.DELIVER_WITH_CONDITIONS, "Drift only with a spare belt");
+        String page = PageOne.of(sheet(paper));
+        CheckResult result = checks.byId(check).result();
+        assertThat(page)
+                .contains("Verdict per duty", "Street", "Drift", "Hot coolant under pressure scalds")
+                .contains("Check list: readings against what was expected", "Readings not entered:")
+                .contains("Faults of the car, who cleared them and why", "signed by Person")
+                .contains("Drift only with a spare belt", "For the shop", "Received, customer")
+                .doesNotContain("Annex", "Assumptions (", "calc-core)");
+        for (int i = 1; i <= result.conditions().size(); i++) {
+            assertThat(page).contains("accepted " + i + " ");
+        }
+        assertThat(text(sheet(paper))).contains("Annex: how it was worked out", "Check list, item by item");
     }
 
     @Test

@@ -7,7 +7,6 @@ import headertank.calc.fluid.Fuel;
 import headertank.calc.oil.OilCoolers;
 import headertank.calc.oil.OilSpec;
 import headertank.calc.rating.Plant;
-import org.hipparchus.util.FastMath;
 
 /**
  * What a log says of a moment: its engine breathes what its manifold holds, {@code m = VE n/2 V p/(R T)}, R T of the intake air, and
@@ -22,9 +21,6 @@ final class LogPlace extends Place {
     private static final int SECANTS = 5;
     private static final double SETTLED = 1e-4;
     private static final double[] HOOD_M_PER_S = {0, 5, 12, 25, 45};
-    private static final double SOAK_W = 1500;
-    private static final double SOAK_AT_W = 450e3;
-    private static final double SOAK_DECAY_S = 300;
 
     private final Plant plant;
     private final CoolingGrid grid;
@@ -36,11 +32,14 @@ final class LogPlace extends Place {
     private double coolantPerFrictionW;
     private double oilW;
     private double oilPerFrictionW;
-    private double soakW;
 
     /** @param loadFactor what this log's heat is over that of the car's other logs [-] */
     LogPlace(Plant plant, double ambientK, double loadFactor) {
         super(plant);
+        if (plant.engine().spec().engineClass().isDiesel()) {
+            throw new IllegalArgumentException(
+                    "a diesel breathes the same at any load: its manifold pressure does not say how much heat it gives");
+        }
         this.plant = plant;
         this.ambientK = ambientK;
         this.loadFactor = loadFactor;
@@ -62,7 +61,6 @@ final class LogPlace extends Place {
         coolantPerFrictionW = 0;
         oilW = 0;
         oilPerFrictionW = 0;
-        soakW = engineOn ? 0 : SOAK_W * plant.engine().spec().ratedPowerW() / SOAK_AT_W;
         if (engineOn) {
             heat(s);
         }
@@ -145,10 +143,5 @@ final class LogPlace extends Place {
                 ? cooled.thermostat().openShare(oilK)
                 : 1 - cooled.thermostat().governedShare();
         return cooled.toAirWPerK() * open * (oilK - ambientK);
-    }
-
-    @Override
-    double soakW(double sinceOffS) {
-        return soakW * FastMath.exp(-sinceOffS / SOAK_DECAY_S);
     }
 }

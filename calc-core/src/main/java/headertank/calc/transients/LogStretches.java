@@ -116,7 +116,7 @@ public final class LogStretches {
         return firstK;
     }
 
-    /** @return whether block b ends one of so many stretches */
+    /** @return stretches of a block */
     static int ofABlock() {
         return OF_A_BLOCK;
     }

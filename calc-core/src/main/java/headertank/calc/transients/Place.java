@@ -1,13 +1,21 @@
 package headertank.calc.transients;
 
+import headertank.calc.carspec.BuildField;
 import headertank.calc.electric.ElectricBalance;
 import headertank.calc.rating.Plant;
+import org.hipparchus.util.FastMath;
 
 /** What is around a lumped car and what its engine gives, at a moment. */
 abstract class Place {
 
     /** Share of the base load that is left with the engine off; modelling choice. */
     private static final double BASE_LOAD_OFF = 0.1;
+
+    /** Heat that hot exhaust and head still give when the engine stops, at 450 kW, guessed [W]. */
+    private static final double SOAK_W = 1500;
+
+    private static final double SOAK_DECAY_S = 300;
+    private static final double SOAK_AT_W = 450e3;
 
     boolean engineOn;
     double ambientK;
@@ -17,9 +25,11 @@ abstract class Place {
     double baseLoadA;
     HoodLoss hood;
     private final double runningA;
+    private final double soakW;
 
     Place(Plant plant) {
         this.runningA = plant.fanRunningA();
+        this.soakW = SOAK_W * plant.resolved().value(BuildField.ENGINE_POWER) / SOAK_AT_W;
     }
 
     /** Takes the alternator at this engine speed over its idle speed [-]. */
@@ -43,8 +53,10 @@ abstract class Place {
      */
     abstract double oilToAirW(double oilK, double coreAirWPerK);
 
-    /** @return heat from hot ports and exhaust into the head's coolant, 0 with the engine on [W] */
-    abstract double soakW(double sinceOffS);
+    /** @return heat from hot ports and exhaust into the head's coolant, 0 with the engine on; falls with 300 s (guessed) [W] */
+    double soakW(double sinceOffS) {
+        return engineOn ? 0 : soakW * FastMath.exp(-sinceOffS / SOAK_DECAY_S);
+    }
 
     /** @return fan speed over that at charging voltage for this duty [-] */
     double fanSpeedFactor(double duty) {

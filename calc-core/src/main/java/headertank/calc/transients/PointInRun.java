@@ -1,6 +1,5 @@
 package headertank.calc.transients;
 
-import headertank.calc.carspec.BuildField;
 import headertank.calc.choice.OilCoolerPlace;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.OperatingPoint;
@@ -14,12 +13,6 @@ import org.hipparchus.util.FastMath;
 /** Everything about one operating point that does not change while a car stays at it. */
 final class PointInRun extends Place {
 
-    /** Heat that hot exhaust and head still give when the engine stops, at 450 kW, guessed [W]. */
-    private static final double SOAK_W = 1500;
-
-    private static final double SOAK_DECAY_S = 300;
-    private static final double SOAK_AT_W = 450e3;
-
     final String id;
     final CoolingTable table;
     final boolean fansMayRun;
@@ -28,7 +21,6 @@ final class PointInRun extends Place {
     private final boolean followsCore;
     private final OilCoolers.Driven oil;
     private final OilSpec still;
-    private final double soakW;
 
     PointInRun(Plant plant, OperatingPoint point) {
         super(plant);
@@ -50,7 +42,6 @@ final class PointInRun extends Place {
         still = oil.at(0);
         oilToCoolantWPerK = still.toCoolantWPerK();
         alternator(plant, load.engineSpeedPerS() / plant.engine().spec().idleSpeedPerS());
-        soakW = engineOn ? 0 : SOAK_W * plant.resolved().value(BuildField.ENGINE_POWER) / SOAK_AT_W;
     }
 
     @Override
@@ -75,11 +66,5 @@ final class PointInRun extends Place {
                 ? cooled.thermostat().openShare(oilK)
                 : 1 - cooled.thermostat().governedShare();
         return cooled.toAirWPerK() * open * (oilK - ambientK);
-    }
-
-    /** @return that heat, 0 with the engine on; falls with 300 s (guessed) [W] */
-    @Override
-    double soakW(double sinceOffS) {
-        return engineOn ? 0 : soakW * FastMath.exp(-sinceOffS / SOAK_DECAY_S);
     }
 }

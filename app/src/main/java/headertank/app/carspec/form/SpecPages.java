@@ -7,7 +7,9 @@ import headertank.app.carspec.Revisions;
 import headertank.app.carspec.Spec;
 import headertank.app.carspec.history.Differences;
 import headertank.app.field.FieldText;
+import headertank.calc.carspec.FieldGroup;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -65,6 +67,8 @@ class SpecPages {
      * @param from another car of the shop whose values the form starts from; null to start from the car's own
      * @param change an improvement of a check that is typed in; empty for none
      * @param measure key of a field that is about to be measured; empty for none
+     * @param back token of a part that is typed back to what it was; empty for none
+     * @param of number of the revision that the part is taken from
      */
     @GetMapping("/cars/{id}/spec")
     String form(
@@ -72,6 +76,8 @@ class SpecPages {
             @RequestParam(required = false) Long from,
             @RequestParam(defaultValue = "") String change,
             @RequestParam(defaultValue = "") String measure,
+            @RequestParam(defaultValue = "") String back,
+            @RequestParam(defaultValue = "0") int of,
             Model model) {
         model.addAttribute("car", cars.car(id));
         Optional<Revision> latest = revisions.latest(id);
@@ -81,11 +87,25 @@ class SpecPages {
             model.addAttribute("start", start);
             form = start.form();
         } else {
-            form = latest.map(r -> advised(r, change, measure, model)).orElseGet(SpecForm::blank);
+            form = latest.map(r -> typedIn(r, back, of, model).orElseGet(() -> advised(r, change, measure, model)))
+                    .orElseGet(SpecForm::blank);
         }
         model.addAttribute("alike", starts.alike(id, "", StartFrom.FEW));
         SpecReader.Reading reading = reader.read(form, latest.map(Revision::spec), false);
         return page(model, form, reading, Map.of(), Map.of());
+    }
+
+    /** The form of a car's newest revision, with a part as it was in another one; empty when no part is named. */
+    private Optional<SpecForm> typedIn(Revision newest, String back, int of, Model model) {
+        return Arrays.stream(FieldGroup.values())
+                .filter(g -> g.name().equals(back))
+                .findFirst()
+                .map(part -> {
+                    SpecForm form = SpecForm.of(newest.spec(), "", newest.number(), text);
+                    AdvisedChange.Filled filled = advised.back(form, part, revisions.of(newest.carId(), of));
+                    model.addAttribute("typedIn", filled.typed());
+                    return filled.form();
+                });
     }
 
     /** The form of a car's newest revision, with what a check advises typed in. */

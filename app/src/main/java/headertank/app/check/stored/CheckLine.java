@@ -1,6 +1,7 @@
 package headertank.app.check.stored;
 
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,6 +33,14 @@ public record CheckLine(
 
     /** A duty and its verdict. */
     public record DutyVerdictLine(String duty, String label, StoredVerdict verdict) {}
+
+    /** The worst verdict of its duties. */
+    public StoredVerdict worst() {
+        return verdicts.stream()
+                .map(DutyVerdictLine::verdict)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
+    }
 
     /** Whether something has changed since that the check does not know of. */
     public boolean outOfDate() {
