@@ -25,6 +25,8 @@ class TechnicianPagesIT {
             "return document.readyState === 'complete' && !document.querySelector('.htmx-request, .htmx-settling,"
                     + " [hx-trigger=load]')";
 
+    private static final String STATUS = "return performance.getEntriesByType('navigation')[0].responseStatus";
+
     @LocalServerPort
     int port;
 
@@ -44,6 +46,11 @@ class TechnicianPagesIT {
                 for (int width : WIDTHS) {
                     browser.width(width).open(page.path(ids));
                     browser.waitUntil(() -> Boolean.TRUE.equals(browser.script(IS_QUIET)));
+                    if (!page.name().equals(PageExamples.NOT_FOUND)) {
+                        assertThat(((Number) browser.script(STATUS)).intValue())
+                                .as(page.path(ids))
+                                .isEqualTo(200);
+                    }
                     browser.picture("technician-" + page.name() + "-" + width, true);
                     List<String> here = new ArrayList<>(Touch.smallTargets(browser));
                     here.addAll(Touch.misfits(browser, width));
