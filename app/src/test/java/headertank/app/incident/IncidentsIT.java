@@ -126,7 +126,7 @@ class IncidentsIT {
         long hotter = reading(above);
         long colder = reading(below);
         assertThat(page(fits))
-                .contains("data-standing=\"WITHIN\"", "The changes explain it")
+                .contains("data-standing=\"WITHIN\"", "The changes can explain it")
                 .doesNotContain("data-suspect=");
         assertThat(page(colder)).contains("data-standing=\"BELOW\"").doesNotContain("data-suspect=");
         String hot = page(hotter);

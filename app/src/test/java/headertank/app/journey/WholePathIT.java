@@ -77,7 +77,7 @@ class WholePathIT {
             pictures(browser, car + "/history", "history");
             reportItHot(browser, car);
             browser.waitFor(".since");
-            assertThat(browser.text()).contains("Fan mounting", "118");
+            assertThat(browser.text()).contains("Fans", "118");
             pictures(browser, browser.path(), "ran-hot");
             assertThat(browser.complaints()).isEmpty();
         }

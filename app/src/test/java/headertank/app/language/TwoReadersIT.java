@@ -100,7 +100,7 @@ class TwoReadersIT {
     private String slowCoolant(Reader reader, Build.Builder build) throws Exception {
         reader.shop().actAs(Role.FRONT_DESK, Role.TECHNICIAN);
         long check = reader.shop().aCheck(reader.shop().aCar(build, "drift"));
-        String page = mvc.perform(get("/checks/" + check).with(reader.who()))
+        String page = mvc.perform(get("/checks/" + check + "/what-if").with(reader.who()))
                 .andExpect(status().isOk())
                 .andReturn()
                 .getResponse()
