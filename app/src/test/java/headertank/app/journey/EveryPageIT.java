@@ -69,6 +69,7 @@ class EveryPageIT {
         const c = getComputedStyle(document.body).backgroundColor.match(/[0-9.]+/g).map(Number);
         return c[0] + c[1] + c[2] < 200\
         """;
+
     @LocalServerPort
     int port;
 

@@ -40,7 +40,9 @@ final class Touch {
     private Touch() {}
 
     static List<String> smallTargets(Browser browser) {
-        return said(browser, SMALL).stream().map(e -> "smaller than 44 px: " + e).toList();
+        return said(browser, SMALL).stream()
+                .map(e -> "smaller than 44 px: " + e)
+                .toList();
     }
 
     /** What does not fit the width that the browser has now. */
