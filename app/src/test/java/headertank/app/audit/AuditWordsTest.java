@@ -36,9 +36,12 @@ class AuditWordsTest {
                 .results()
                 .map(k -> "job." + k.group(1).toLowerCase(Locale.ROOT).replace('_', '-'))
                 .forEach(deeds::add);
-        assertThat(deeds).contains("fault.cleared", "job.taken-back", "list.item-left-out").hasSizeGreaterThan(35);
-        assertThat(deeds).allSatisfy(d -> assertThat(messages.getMessage("audit.action." + d, null, null, Locale.GERMAN))
-                .as(d)
-                .isNotNull());
+        assertThat(deeds)
+                .contains("fault.cleared", "job.taken-back", "list.item-left-out")
+                .hasSizeGreaterThan(35);
+        assertThat(deeds)
+                .allSatisfy(d -> assertThat(messages.getMessage("audit.action." + d, null, null, Locale.GERMAN))
+                        .as(d)
+                        .isNotNull());
     }
 }
