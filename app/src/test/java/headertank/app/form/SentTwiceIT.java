@@ -375,7 +375,7 @@ class SentTwiceIT {
     private List<FormOnPage> aSignature() throws Exception {
         String check = "/checks/" + aCheck();
         return tabs(
-                check,
+                check + "/sign",
                 check + "/sign-off",
                 Map.of("decision", "DELIVER_WITH_CONDITIONS", "remark", "Signed with Street in mind."));
     }

@@ -61,10 +61,6 @@ class EveryPageIT {
         return hidden.slice(0, 5)\
         """;
 
-    /** Of a small phone in use today [px] (modelling choice). */
-    private static final int PHONE_HEIGHT = 667;
-
-    private static final String HEAD_HEIGHT = "return document.querySelector('.top').getBoundingClientRect().height";
     private static final String IS_WORKSHOP = "return document.documentElement.classList.contains('big-targets')";
     private static final String STAYS_LIGHT =
             "return document.documentElement.dataset.scheme === 'light' || document.querySelector('.handover') !=="
@@ -72,19 +68,6 @@ class EveryPageIT {
     private static final String IS_DARK = """
         const c = getComputedStyle(document.body).backgroundColor.match(/[0-9.]+/g).map(Number);
         return c[0] + c[1] + c[2] < 200\
-        """;
-    /** Targets that a finger has to hit; a link in running text and a box whose label is as large are none. */
-    private static final String SMALL = """
-        const small = [];
-        for (const e of document.querySelectorAll('a[href], button, input, select, textarea, summary')) {
-          if (e.disabled || e.type === 'hidden' || !e.checkVisibility({visibilityProperty: true}) || e.matches('.skip')) continue;
-          const label = e.closest('label');
-          const r = (label !== null && e.matches('[type=checkbox], [type=radio]') ? label : e).getBoundingClientRect();
-          const around = e.parentElement;
-          const inText = e.tagName === 'A' && Array.from(around.childNodes).some(n => n.nodeType === 3 && n.textContent.trim().length > 2);
-          if (!inText && r.height > 0 && (r.height < 43.5 || r.width < 43.5)) small.push(Math.round(r.width) + 'x' + Math.round(r.height) + ' ' + e.outerHTML.slice(0, 140));
-        }
-        return small.slice(0, 6)\
         """;
 
     @LocalServerPort
@@ -160,14 +143,9 @@ class EveryPageIT {
             Axe.violations(browser).forEach(v -> faults.add(place + v));
             inTheDark(browser, place, width);
             if (width < 1000 && Boolean.TRUE.equals(browser.script(IS_WORKSHOP))) {
-                said(browser, SMALL).forEach(e -> faults.add(place + "smaller than 44 px: " + e));
+                Touch.smallTargets(browser).forEach(e -> faults.add(place + e));
             }
-            if (width == 390 && ((Number) browser.script(HEAD_HEIGHT)).doubleValue() > PHONE_HEIGHT / 10.0) {
-                faults.add(place + "the head is higher than a tenth of a phone");
-            }
-            if (browser.scrollsSideways()) {
-                faults.add(place + "wider than the window");
-            }
+            Touch.misfits(browser, width).forEach(e -> faults.add(place + e));
             said(browser, MOVES).forEach(e -> faults.add(place + "moves: " + e));
             browser.stroke(Keys.TAB);
             said(browser, FOCUS_IS_HIDDEN).forEach(e -> faults.add(place + "focus not visible: " + e));

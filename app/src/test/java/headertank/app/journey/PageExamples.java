@@ -178,6 +178,22 @@ final class PageExamples {
         return byPerson;
     }
 
+    /** All that somebody with this role may open, and what looks different for them. */
+    static List<Example> of(Role role) {
+        List<Example> all = new ArrayList<>();
+        for (RouteRights.Row row : pages()) {
+            String pattern = row.pattern().getPatternString();
+            if (ADDRESSES.containsKey(pattern) && row.roles().contains(role)) {
+                all.add(new Example(name(pattern), Optional.of(role), ADDRESSES.get(pattern)));
+            }
+        }
+        FURTHER.stream()
+                .filter(e -> e.role().filter(role::equals).isPresent())
+                .filter(e -> all.stream().noneMatch(a -> a.address().equals(e.address())))
+                .forEach(all::add);
+        return all;
+    }
+
     /** {@code /cars/{id}/edit} is {@code cars-one-edit}. */
     static String name(String pattern) {
         String name =

@@ -108,7 +108,7 @@ class HandoverJourneyIT {
         try (Browser browser = Browser.at(port)) {
             browser.signIn(login, People.PASSWORD);
             browser.width(390).touch().open("/checks/" + check + "/handover");
-            assertThat(browser.all(".ho-stage > .ho-caution").stream()
+            assertThat(browser.all(".ho-stage .ho-caution").stream()
                             .map(WebElement::getText)
                             .toList())
                     .isNotEmpty();
