@@ -1,15 +1,13 @@
 package headertank.app.log.read;
 
 import headertank.app.log.file.Heading;
-import headertank.app.log.file.LogHead;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 
 /** Columns that tell where a car was. */
-public final class Positions {
+final class Positions {
 
     private static final Pattern NAMES = Pattern.compile(
             ".*(latitude|longitude|geohash|geo hash|breitengrad|laengengrad|geogr|coordinate|koordinate|easting|northing|hochwert"
@@ -21,12 +19,6 @@ public final class Positions {
 
     private static final Set<String> BESIDE =
             Set.of("gps", "gnss", "pos", "position", "x", "y", "deg", "car", "start", "end");
-
-    /** Degrees with so many decimals that they name a street. */
-    private static final Pattern FINE_DEGREES = Pattern.compile("[+-]?\\d{1,3}[.,]\\d{5,}[NSEWO]?");
-
-    private static final Pattern SENTENCE =
-            Pattern.compile("\\$G[PNLA][A-Z]{3},.*|[+-]?\\d{1,2}[.,]\\d{3,}[,; ]+[+-]?\\d{1,3}[.,]\\d{3,}");
 
     private Positions() {}
 
@@ -49,31 +41,5 @@ public final class Positions {
     /** {@code lat} and {@code long} are also directions of an acceleration or a slip. */
     private static boolean isAxis(Set<String> rest) {
         return rest.stream().anyMatch(w -> w.matches("acc.*|accel.*|g|force|slip|beschl.*|term|fuel|trim|rate"));
-    }
-
-    /** Indexes of the columns that tell where the car was, by heading or because their cells are places. */
-    public static Set<Integer> columns(LogHead head) {
-        Set<Integer> found = new TreeSet<>();
-        for (int i = 0; i < head.headings().size(); i++) {
-            if (isPosition(head.headings().get(i)) || holdsPlaces(head, i)) {
-                found.add(i);
-            }
-        }
-        return found;
-    }
-
-    private static boolean holdsPlaces(LogHead head, int column) {
-        Heading heading = head.headings().get(column);
-        boolean named = heading.words().contains("time")
-                || Arrays.stream(LogQuantity.values())
-                        .anyMatch(q -> ColumnNames.of(q, heading).how() != ColumnNames.How.NOT);
-        boolean receiver = !named && heading.words().matches(".*\\b(gps|gnss)\\b.*");
-        return head.rows().stream()
-                .filter(r -> column < r.size())
-                .map(r -> r.get(column))
-                .anyMatch(c -> SENTENCE.matcher(c).matches()
-                        || receiver
-                                && heading.unit().isEmpty()
-                                && FINE_DEGREES.matcher(c).matches());
     }
 }

@@ -39,12 +39,12 @@ public class LogWords {
     }
 
     /** Name of a quantity. */
-    public String name(LogQuantity quantity) {
+    private String name(LogQuantity quantity) {
         return say("log.quantity." + quantity);
     }
 
     /** A reading in the unit of the shop. */
-    public String reading(LogQuantity quantity, double si) {
+    private String reading(LogQuantity quantity, double si) {
         if (quantity == LogQuantity.YAW_RATE) {
             double number =
                     Scaling.find("°/s", Dimension.ROTATION).orElseThrow().fromSi(si);
@@ -133,7 +133,7 @@ public class LogWords {
     }
 
     /** Rows, stretches and what is odd, each in a sentence. */
-    public List<String> facts(LogSummary s) {
+    private List<String> facts(LogSummary s) {
         List<String> facts = new ArrayList<>();
         facts.add(
                 say("log.fact.rows", s.rows(), length(s.lengthS()), s.columns().size()));
@@ -162,7 +162,7 @@ public class LogWords {
     }
 
     /** A length of time in minutes and seconds. */
-    public String length(double seconds) {
+    private String length(double seconds) {
         long s = Math.round(seconds);
         return s < 3600 ? say("log.length.min", s / 60, s % 60) : say("log.length.h", s / 3600, s % 3600 / 60);
     }

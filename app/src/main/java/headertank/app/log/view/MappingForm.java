@@ -13,7 +13,6 @@ import headertank.app.unit.Dimension;
 import headertank.app.unit.Scaling;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,23 +40,6 @@ public final class MappingForm {
     /** @param parameters of a request; those of other fields are passed over */
     public static MappingForm of(Map<String, String> parameters) {
         return new MappingForm(parameters);
-    }
-
-    /** A form as it would be sent with a mapping chosen. */
-    public static MappingForm of(LogHead head, LogMapping mapping) {
-        Map<String, String> said = new HashMap<>();
-        said.put(COLUMN_SET, head.columnSet());
-        for (LogQuantity q : LogQuantity.values()) {
-            said.put(COLUMN + q, "");
-        }
-        said.put(COLUMN + TIME, String.valueOf(mapping.time().index()));
-        said.put(WRITING, mapping.time().writing().name());
-        said.put(UNIT + TIME, mapping.time().unit());
-        for (Chosen c : mapping.columns()) {
-            said.put(COLUMN + c.quantity(), String.valueOf(c.column()));
-            said.put(UNIT + c.quantity(), c.unit().symbol());
-        }
-        return new MappingForm(said);
     }
 
     private boolean isAbout(LogHead head) {
