@@ -48,6 +48,12 @@ class MarginSweepTest {
     /** What the accepted and rejected steps of a run may leave [K]. */
     private static final double RUN_K = 0.1;
 
+    /**
+     * Beyond its limit by which the coolant of each of these cars boils, whatever is swept [K]. A pump that draws vapour delivers
+     * less, which makes the coolant hotter still: the balance has a fold there, in the model as in the car.
+     */
+    private static final double BOILS_K = 30;
+
     /** Inputs that move the margin of a steady state of some car. */
     private static final int INPUTS = 29;
 
@@ -167,7 +173,7 @@ class MarginSweepTest {
                     ya = yc;
                 }
             }
-            if (Math.abs(yb - ya) > allowedK) {
+            if (Math.abs(yb - ya) > allowedK && Math.max(ya, yb) > -BOILS_K) {
                 found.add(duty.id() + ": " + field + " at " + a + " steps from " + ya + " to " + yb + " K");
             }
         }

@@ -19,7 +19,7 @@ import org.hipparchus.util.FastMath;
  * capacity (1), modelling choices. One standard deviation of all of it 25 %.
  *
  * @param displacementM3 displacement [m3]
- * @param cylinders number of cylinders [-]
+ * @param cylinders number of cylinders; {@link #usualCylinders}, no whole number, where nobody counted them [-]
  * @param plateCooler whether a plate cooler in the coolant helps
  * @param airCoolerAt30MPerSWPerK conductance of a cooler between oil and air at 30 m/s, 0 without, to 5000 [W/K]
  * @param place where that gets its air
@@ -28,7 +28,7 @@ import org.hipparchus.util.FastMath;
  */
 public record OilCoolers(
         double displacementM3,
-        int cylinders,
+        double cylinders,
         boolean plateCooler,
         double airCoolerAt30MPerSWPerK,
         OilCoolerPlace place,
@@ -49,6 +49,14 @@ public record OilCoolers(
     private static final double FASTEST_FILM_M_PER_S = 25;
     private static final double ROAD_M_PER_S = 30;
     private static final double FACE_M_PER_S = 6;
+
+    /**
+     * @param displacementM3 displacement [m3]
+     * @return how many cylinders of the reference's size make it up, so that what nobody counted makes no steps [-]
+     */
+    public static double usualCylinders(double displacementM3) {
+        return BLOCK_AT_CYLINDERS * displacementM3 / BLOCK_AT_M3;
+    }
 
     public OilCoolers {
         OutOfRangeException.require("oil.airCoolerWPerK", airCoolerAt30MPerSWPerK, 0, 5000);

@@ -177,9 +177,12 @@ public final class Plant {
 
     private static OilCoolers oil(Resolved r, ModelFactors f) {
         OilCooling cooler = r.option(BuildField.OIL_COOLER, OilCooling.class);
+        double displacement = r.value(BuildField.ENGINE_DISPLACEMENT);
         return new OilCoolers(
-                r.value(BuildField.ENGINE_DISPLACEMENT),
-                (int) Math.rint(r.value(BuildField.ENGINE_CYLINDERS)),
+                displacement,
+                r.from(BuildField.ENGINE_CYLINDERS).isPresent()
+                        ? r.value(BuildField.ENGINE_CYLINDERS)
+                        : OilCoolers.usualCylinders(displacement),
                 cooler.byCoolant(),
                 cooler.byAir() ? r.value(BuildField.OIL_COOLER_CONDUCTANCE) : 0,
                 !cooler.byAir() || r.is(BuildField.OIL_COOLER_PLACE, OilCoolerPlace.ELSEWHERE)

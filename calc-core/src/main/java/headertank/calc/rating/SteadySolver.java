@@ -44,6 +44,9 @@ public final class SteadySolver {
     /** How well the balance is known while it is searched for, as a share of what is left of it [-]. */
     private static final double LOOSE_SHARE = 5e-3;
 
+    /** What is left of the heat balance where it may have the wrong sign, as a share of the heat to the coolant [-]. */
+    private static final double CLOSE_SHARE = 1e-3;
+
     /** Coolant above the day to begin a search with when nothing better is known [K]. */
     private static final double USUAL_RISE_K = 60;
 
@@ -107,7 +110,7 @@ public final class SteadySolver {
         }
         double low = ambient + 0.5;
         double guess = Math.max(low, Math.min(HOTTEST_K, fullOpenK(ambient)));
-        double atGuess = residualW(guess, ambient);
+        double atGuess = signedResidualW(guess, ambient);
         double root = root(ambient, low, guess, atGuess);
         if (root == Double.NEGATIVE_INFINITY) {
             return steady(low, ambient);
@@ -166,7 +169,7 @@ public final class SteadySolver {
         DoubleUnaryOperator f = t -> residualW(t, ambient);
         if (atFirst > 0 && plant.thermostat().fitted() && plant.thermostat().openingK() > low) {
             guess = plant.thermostat().openingK();
-            atGuess = residualW(guess, ambient);
+            atGuess = signedResidualW(guess, ambient);
             if (atGuess < 0) {
                 return RisingRoot.enclosed(f, guess, atGuess, first, atFirst, valueToleranceW(), WIDTH_K);
             }
@@ -174,6 +177,12 @@ public final class SteadySolver {
         double given = Math.max(atGuess + load.coolantW(), 1e-3 * load.coolantW());
         double slope = given / Math.max(1, guess - ambient);
         return RisingRoot.find(f, low, HOTTEST_K, guess, atGuess, slope, valueToleranceW(), WIDTH_K);
+    }
+
+    /** What is left at an end of the thermostat's range: of a root that lies close by, the side must be known for certain. */
+    private double signedResidualW(double hotK, double ambientK) {
+        double left = residualW(hotK, ambientK);
+        return Math.abs(left) < CLOSE_SHARE * load.coolantW() ? residualW(hotK, ambientK, 0) : left;
     }
 
     /** @return where the thermostat has just opened, or a usual temperature without one [K] */
