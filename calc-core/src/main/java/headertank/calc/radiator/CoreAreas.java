@@ -7,44 +7,49 @@ import headertank.calc.quantity.Range;
 /**
  * Areas and diameters that follow from a {@link CoreGeometry} and the way its tubes run; plain geometry, derived.
  *
- * @param tubeLengthM length of a tube, L [m]
- * @param stackM side of the face across the tubes, S [m]
- * @param tubePitchM pitch of the tubes across the face, T_p = F_l + D_m [m]
  * @param depthM depth of the core, T_d [m]
- * @param tubesPerRow tubes in a row, N_t = (S - F_l)/T_p; only whole ones where their pitch is known [-]
- * @param finBanks banks of fins, N_b = N_t + 1 [-]
- * @param finsPerBank fins in a bank, N_f = L/F_p [-]
- * @param finAreaM2 area of the fins, 2 F_l T_d N_f N_b [m2]
- * @param airAreaM2 whole area on the air side: fins and bare tube, A [m2]
- * @param freeAreaM2 smallest free area for the air, A_c = N_b N_f (F_p - d)(F_l - d) [m2]
- * @param airHydraulicDiameterM D_h = 4 A_c T_d/A [m]
- * @param freeShare free area over face, sigma_c = A_c/(L S) [-]
- * @param tubeInnerWidthM w_i = w_t - 2 t_w [m]
- * @param tubeInnerHeightM h_i = D_m - 2 t_w [m]
- * @param tubeHydraulicDiameterM D_hi = 4 w_i h_i/(2 (w_i + h_i)) [m]
- * @param tubeAreaM2 inner area of all tubes, A_in [m2]
- * @param tubeFlowAreaM2 cross section of all tubes together [m2]
- * @param finFootAreaM2 area on which the fins stand on the tubes, 2 N_t N_r w_t L d/F_p [m2]
+ * @param tubes what the coolant meets
+ * @param air what the air meets
  */
-public record CoreAreas(
-        double tubeLengthM,
-        double stackM,
-        double tubePitchM,
-        double depthM,
-        double tubesPerRow,
-        double finBanks,
-        double finsPerBank,
-        double finAreaM2,
-        double airAreaM2,
-        double freeAreaM2,
-        double airHydraulicDiameterM,
-        double freeShare,
-        double tubeInnerWidthM,
-        double tubeInnerHeightM,
-        double tubeHydraulicDiameterM,
-        double tubeAreaM2,
-        double tubeFlowAreaM2,
-        double finFootAreaM2) {
+public record CoreAreas(double depthM, Tubes tubes, Air air) {
+
+    /**
+     * The coolant's side.
+     *
+     * @param lengthM length of a tube, L [m]
+     * @param perRow tubes in a row, N_t = (S - F_l)/T_p; only whole ones where their pitch is known [-]
+     * @param innerWidthM w_i = w_t - 2 t_w [m]
+     * @param innerHeightM h_i = D_m - 2 t_w [m]
+     * @param hydraulicDiameterM D_hi = 4 w_i h_i/(2 (w_i + h_i)) [m]
+     * @param areaM2 inner area of all tubes, A_in [m2]
+     * @param flowAreaM2 cross section of all tubes together [m2]
+     */
+    public record Tubes(
+            double lengthM,
+            double perRow,
+            double innerWidthM,
+            double innerHeightM,
+            double hydraulicDiameterM,
+            double areaM2,
+            double flowAreaM2) {}
+
+    /**
+     * The air's side, of N_b = N_t + 1 banks with N_f = L/F_p fins each.
+     *
+     * @param areaM2 whole area: fins and bare tube, A [m2]
+     * @param finAreaM2 area of the fins, 2 F_l T_d N_f N_b [m2]
+     * @param finFootAreaM2 area on which the fins stand on the tubes, 2 N_t N_r w_t L d/F_p [m2]
+     * @param freeAreaM2 smallest free area, A_c = N_b N_f (F_p - d)(F_l - d) [m2]
+     * @param freeShare free area over face, sigma_c = A_c/(L S), S the side of the face across the tubes [-]
+     * @param hydraulicDiameterM D_h = 4 A_c T_d/A [m]
+     */
+    public record Air(
+            double areaM2,
+            double finAreaM2,
+            double finFootAreaM2,
+            double freeAreaM2,
+            double freeShare,
+            double hydraulicDiameterM) {}
 
     /**
      * @param g the core
@@ -81,29 +86,22 @@ public record CoreAreas(
         double wi = g.tubes().widthM() - 2 * g.tubes().wallM();
         double hi = g.tubes().heightM() - 2 * g.tubes().wallM();
         double allTubes = tubes * g.tubes().rows();
+        double feet = 2
+                * allTubes
+                * g.tubes().widthM()
+                * length
+                * g.fins().thicknessM()
+                / g.fins().pitchM();
         return new CoreAreas(
-                length,
-                stack,
-                tubePitch,
                 depth,
-                tubes,
-                banks,
-                fins,
-                finArea,
-                area,
-                free,
-                4 * free * depth / area,
-                free / (length * stack),
-                wi,
-                hi,
-                2 * wi * hi / (wi + hi),
-                2 * (wi + hi) * length * allTubes,
-                wi * hi * allTubes,
-                2
-                        * allTubes
-                        * g.tubes().widthM()
-                        * length
-                        * g.fins().thicknessM()
-                        / g.fins().pitchM());
+                new Tubes(
+                        length,
+                        tubes,
+                        wi,
+                        hi,
+                        2 * wi * hi / (wi + hi),
+                        2 * (wi + hi) * length * allTubes,
+                        wi * hi * allTubes),
+                new Air(area, finArea, feet, free, free / (length * stack), 4 * free * depth / area));
     }
 }

@@ -32,20 +32,20 @@ final class CoreHeat {
         this.fins = fins;
         this.tubes = tubes;
         this.passes = spec.passes();
-        this.freeArea = areas.freeAreaM2() * open;
-        this.airArea = areas.airAreaM2() * open;
-        this.finShare = areas.finAreaM2() / areas.airAreaM2();
+        this.freeArea = areas.air().freeAreaM2() * open;
+        this.airArea = areas.air().areaM2() * open;
+        this.finShare = areas.air().finAreaM2() / areas.air().areaM2();
         this.finM2 = 2
                 / (g.fins().conductivityWPerMK() * g.fins().thicknessM())
                 * (1 + g.fins().thicknessM() / areas.depthM());
         this.finL = g.fins().heightM() / 2 - g.fins().thicknessM();
         this.airFouling = g.resistances().airFoulingM2KPerW() / airArea;
-        this.tubeArea = areas.tubeAreaM2() * open;
-        this.wallAndBond = g.resistances().bondM2KPerW() / (areas.finFootAreaM2() * open)
+        this.tubeArea = areas.tubes().areaM2() * open;
+        this.wallAndBond = g.resistances().bondM2KPerW() / (areas.air().finFootAreaM2() * open)
                 + g.tubes().wallM() / (g.tubes().conductivityWPerMK() * tubeArea);
         this.tubeFouling = g.resistances().coolantFoulingM2KPerW() / tubeArea;
-        this.passFlowArea = areas.tubeFlowAreaM2() / passes;
-        this.diameter = areas.tubeHydraulicDiameterM();
+        this.passFlowArea = areas.tubes().flowAreaM2() / passes;
+        this.diameter = areas.tubes().hydraulicDiameterM();
     }
 
     /**

@@ -62,19 +62,19 @@ public final class Radiator {
         CoreGeometry g = spec.geometry();
         this.areas = CoreAreas.of(g, spec.tanks(), spec.wholeTubes());
         this.fins = fins(g, areas);
-        this.diameter = areas.tubeHydraulicDiameterM();
-        this.lengthOverDiameter = areas.tubeLengthM() / diameter;
+        this.diameter = areas.tubes().hydraulicDiameterM();
+        this.lengthOverDiameter = areas.tubes().lengthM() / diameter;
         this.tubes = new TubeFlow(
-                areas.tubeInnerHeightM() / areas.tubeInnerWidthM(),
+                areas.tubes().innerHeightM() / areas.tubes().innerWidthM(),
                 1 / lengthOverDiameter,
                 g.tubes().turbulated());
         double open = 1 - spec.blockedFaceShare();
         this.faceArea = g.face().areaM2();
-        this.freeArea = areas.freeAreaM2() * open;
-        double sigma = areas.freeShare();
+        this.freeArea = areas.air().freeAreaM2() * open;
+        double sigma = areas.air().freeShare();
         this.endLosses = 0.42 * (1 - sigma * sigma) + (1 - sigma) * (1 - sigma);
-        this.areaRatio = areas.airAreaM2() / areas.freeAreaM2();
-        this.passFlowArea = areas.tubeFlowAreaM2() / spec.passes();
+        this.areaRatio = areas.air().areaM2() / areas.air().freeAreaM2();
+        this.passFlowArea = areas.tubes().flowAreaM2() / spec.passes();
         this.heat = new CoreHeat(spec, factors, areas, fins, tubes);
     }
 
@@ -91,7 +91,7 @@ public final class Radiator {
                 g.fins().louvers().lengthM(),
                 g.fins().thicknessM(),
                 g.tubes().heightM(),
-                a.airHydraulicDiameterM());
+                a.air().hydraulicDiameterM());
     }
 
     /** @return core and plumbing */

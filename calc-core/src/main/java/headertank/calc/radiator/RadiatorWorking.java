@@ -62,12 +62,14 @@ final class RadiatorWorking {
     private void geometry(List<WorkingLine> w) {
         CoreAreas a = radiator.areas();
         w.add(line(WorkedQuantity.FACE, "W H", "m2", radiator.faceAreaM2(), GEOMETRY));
-        w.add(line(WorkedQuantity.TUBES_IN_A_ROW, "N_t", "-", a.tubesPerRow(), GEOMETRY));
-        w.add(line(WorkedQuantity.AIR_SIDE_AREA, "A", "m2", a.airAreaM2(), GEOMETRY));
-        w.add(line(WorkedQuantity.SMALLEST_FREE_AREA, "A_c", "m2", a.freeAreaM2(), GEOMETRY));
-        w.add(line(WorkedQuantity.HYDRAULIC_DIAMETER_AIR_SIDE, "D_h", "m", a.airHydraulicDiameterM(), GEOMETRY));
-        w.add(line(WorkedQuantity.HYDRAULIC_DIAMETER_TUBE, "D_hi", "m", a.tubeHydraulicDiameterM(), GEOMETRY));
-        w.add(line(WorkedQuantity.TUBE_INNER_AREA, "A_in", "m2", a.tubeAreaM2(), GEOMETRY));
+        w.add(line(WorkedQuantity.TUBES_IN_A_ROW, "N_t", "-", a.tubes().perRow(), GEOMETRY));
+        w.add(line(WorkedQuantity.AIR_SIDE_AREA, "A", "m2", a.air().areaM2(), GEOMETRY));
+        w.add(line(WorkedQuantity.SMALLEST_FREE_AREA, "A_c", "m2", a.air().freeAreaM2(), GEOMETRY));
+        w.add(line(
+                WorkedQuantity.HYDRAULIC_DIAMETER_AIR_SIDE, "D_h", "m", a.air().hydraulicDiameterM(), GEOMETRY));
+        w.add(line(
+                WorkedQuantity.HYDRAULIC_DIAMETER_TUBE, "D_hi", "m", a.tubes().hydraulicDiameterM(), GEOMETRY));
+        w.add(line(WorkedQuantity.TUBE_INNER_AREA, "A_in", "m2", a.tubes().areaM2(), GEOMETRY));
     }
 
     private void air(List<WorkingLine> w, RadiatorPoint p, double airMassKgPerS, double airInK, double pressurePa) {
@@ -76,7 +78,7 @@ final class RadiatorWorking {
         double pr = Air.viscosityPaS(mean) * cp / Air.conductivityWPerMK(mean);
         double j = fins.colburn(p.louverReynolds(), pr);
         double g = airMassKgPerS
-                / (radiator.areas().freeAreaM2() * (1 - radiator.spec().blockedFaceShare()));
+                / (radiator.areas().air().freeAreaM2() * (1 - radiator.spec().blockedFaceShare()));
         double ha = radiator.factors().airSide() * j * g * cp / FastMath.pow(pr, 2.0 / 3.0);
         w.add(line(WorkedQuantity.VELOCITY_BEFORE_FACE, "v_f", "m/s", p.faceVelocityMPerS(), DERIVED));
         w.add(line(WorkedQuantity.FIN_REYNOLDS, "Re_a", "-", p.louverReynolds(), DERIVED));
@@ -104,8 +106,9 @@ final class RadiatorWorking {
         double k = coolant.conductivityWPerMK(mean);
         double pr = coolant.viscosityPaS(mean) * coolant.heatCapacityJPerKgK(mean) / k;
         double nu = tubes.nusselt(p.tubeReynolds(), pr);
-        double v =
-                coolantFlowM3PerS * radiator.spec().passes() / radiator.areas().tubeFlowAreaM2();
+        double v = coolantFlowM3PerS
+                * radiator.spec().passes()
+                / radiator.areas().tubes().flowAreaM2();
         w.add(line(WorkedQuantity.TUBE_VELOCITY, "v", "m/s", v, DERIVED));
         w.add(line(WorkedQuantity.COOLANT_VISCOSITY, "mu", "Pa s", coolant.viscosityPaS(mean), coolant.source()));
         w.add(line(WorkedQuantity.TUBE_REYNOLDS, "Re", "-", p.tubeReynolds(), DERIVED));
@@ -115,7 +118,10 @@ final class RadiatorWorking {
                 WorkedQuantity.TUBE_SIDE_COEFFICIENT,
                 "h_i",
                 "W/m2K",
-                radiator.factors().tubeSide() * nu * k / radiator.areas().tubeHydraulicDiameterM(),
+                radiator.factors().tubeSide()
+                        * nu
+                        * k
+                        / radiator.areas().tubes().hydraulicDiameterM(),
                 "Nu k/D"));
         w.add(line(
                 WorkedQuantity.PRESSURE_DROP_COOLANT_SIDE,

@@ -80,8 +80,8 @@ record Masses(
     private static double coreJPerK(Plant plant) {
         CoreGeometry g = plant.radiator().spec().geometry();
         CoreAreas a = plant.radiator().areas();
-        double fins = 0.5 * a.finAreaM2() * g.fins().thicknessM();
-        double tubes = a.tubeAreaM2() * g.tubes().wallM();
+        double fins = 0.5 * a.air().finAreaM2() * g.fins().thicknessM();
+        double tubes = a.tubes().areaM2() * g.tubes().wallM();
         boolean copper =
                 plant.resolved().option(BuildField.CORE_MATERIAL, CoreMaterial.class) == CoreMaterial.COPPER_BRASS;
         return PLATES_AND_TANKS * (fins + tubes) * (copper ? COPPER_BRASS_J_PER_M3K : ALUMINIUM_J_PER_M3K);

@@ -129,7 +129,8 @@ class CorrelationTest {
         double eta = FinEfficiency.ofProduct(m * (0.008 / 2 - 0.00008));
         assertThat(eta).isCloseTo(0.8782, withPercentage(0.05));
         CoreAreas a = CoreAreas.of(Cores.road(), TankPlacement.SIDES, true);
-        assertThat(FinEfficiency.ofSurface(a.finAreaM2() / a.airAreaM2(), eta)).isCloseTo(0.8937, withPercentage(0.05));
+        assertThat(FinEfficiency.ofSurface(a.air().finAreaM2() / a.air().areaM2(), eta))
+                .isCloseTo(0.8937, withPercentage(0.05));
         assertThat(FinEfficiency.ofProduct(1e-3 + 1e-12))
                 .isCloseTo(FinEfficiency.ofProduct(1e-3 - 1e-12), within(1e-12));
         assertThat(FinEfficiency.ofProduct(0)).isEqualTo(1);

@@ -35,12 +35,12 @@ class RadiatorTest {
     @Test
     void areas() {
         CoreAreas a = road.areas();
-        assertThat(a.tubesPerRow()).isEqualTo(39);
-        assertThat(a.airAreaM2()).isCloseTo(9.7517, withPercentage(0.01));
-        assertThat(a.freeAreaM2()).isCloseTo(0.192949, withPercentage(0.01));
-        assertThat(a.airHydraulicDiameterM()).isCloseTo(2.05776e-3, withPercentage(0.01));
-        assertThat(a.tubeHydraulicDiameterM()).isCloseTo(2.65373e-3, withPercentage(0.01));
-        assertThat(a.tubeAreaM2()).isCloseTo(1.35876, withPercentage(0.01));
+        assertThat(a.tubes().perRow()).isEqualTo(39);
+        assertThat(a.air().areaM2()).isCloseTo(9.7517, withPercentage(0.01));
+        assertThat(a.air().freeAreaM2()).isCloseTo(0.192949, withPercentage(0.01));
+        assertThat(a.air().hydraulicDiameterM()).isCloseTo(2.05776e-3, withPercentage(0.01));
+        assertThat(a.tubes().hydraulicDiameterM()).isCloseTo(2.65373e-3, withPercentage(0.01));
+        assertThat(a.tubes().areaM2()).isCloseTo(1.35876, withPercentage(0.01));
     }
 
     /** Independent prototype of the same equations: 5 m/s, all properties at 50 C. */
@@ -48,7 +48,7 @@ class RadiatorTest {
     void airSide() {
         double t = 323.15;
         double rho = Air.densityKgPerM3(SEA_LEVEL, t, 0);
-        double v = 5 / road.areas().freeShare();
+        double v = 5 / road.areas().air().freeShare();
         assertThat(v).isCloseTo(6.7375, withPercentage(0.01));
         double mass = rho * 5 * road.faceAreaM2();
         RadiatorPoint p = road.heatWithPropertiesAt(t, 363.15, mass, t, 101_325, 0.002, coolant, COOLANT_IN);
@@ -336,8 +336,8 @@ class RadiatorTest {
         assertThat(value(lines, "Q")).isEqualTo(p.heatW());
         CoreAreas a = road.areas();
         double ha = value(lines, "h_a")
-                * FinEfficiency.ofSurface(a.finAreaM2() / a.airAreaM2(), p.finEfficiency())
-                * a.airAreaM2();
+                * FinEfficiency.ofSurface(a.air().finAreaM2() / a.air().areaM2(), p.finEfficiency())
+                * a.air().areaM2();
         assertThat(p.conductanceWPerK() / ha).isCloseTo(p.airSideResistanceShare(), within(1e-5));
         assertThat(road.working(0, AIR_IN, SEA_LEVEL, 0.002, coolant, COOLANT_IN))
                 .isNotEmpty();
