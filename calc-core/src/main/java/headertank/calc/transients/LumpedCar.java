@@ -3,6 +3,7 @@ package headertank.calc.transients;
 import headertank.calc.choice.SensorPlacement;
 import headertank.calc.coolant.Thermostat;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.RunResult;
 import headertank.calc.sensor.SensorMount;
 import headertank.calc.sensor.SensorReading;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
@@ -102,6 +103,15 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
             offSinceS = timeS;
         }
         place = next;
+    }
+
+    static RunResult.Charge charge(double[] state) {
+        return new RunResult.Charge(state[FAN_AS] / 3600, state[BATTERY_AS] / 3600);
+    }
+
+    static RunResult.Energy energy(double[] state, double storedJ) {
+        double inJ = state[IN_J];
+        return new RunResult.Energy(storedJ, (inJ - state[OUT_J] - storedJ) / Math.max(inJ, 1));
     }
 
     /** @return when the engine was last stopped [s] */
