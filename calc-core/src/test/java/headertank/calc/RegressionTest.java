@@ -73,9 +73,9 @@ class RegressionTest {
     })
     void runsStayWhatTheyWere(String car, double peakK, double peakOilK, double atS) {
         RunResult run = RunSolver.run(Plant.of(RATER.resolve(car(car))), StandardDuties.DRIFT);
-        assertThat(run.peakCoolantK()).isCloseTo(peakK, within(KELVIN));
-        assertThat(run.peakOilK()).isCloseTo(peakOilK, within(KELVIN));
-        assertThat(run.peakCoolantAtS()).isCloseTo(atS, within(1e-6));
+        assertThat(run.peaks().coolantK()).isCloseTo(peakK, within(KELVIN));
+        assertThat(run.peaks().oilK()).isCloseTo(peakOilK, within(KELVIN));
+        assertThat(run.peaks().coolantAtS()).isCloseTo(atS, within(1e-6));
     }
 
     private static Build car(String name) {

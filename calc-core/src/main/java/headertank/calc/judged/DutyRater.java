@@ -68,7 +68,7 @@ public final class DutyRater {
         DutyOutcome.Sides sides = new DutyOutcome.Sides(
                 worst == null ? "" : worst.point().id(),
                 margin,
-                run.map(r -> Margin.coolantK(plant.resolved(), r.peakCoolantK()))
+                run.map(r -> Margin.coolantK(plant.resolved(), r.peaks().coolantK()))
                         .orElse(Double.NaN));
         boolean byRun = false;
         String deciding = worst == null ? firstDriven(duty) : worst.point().id();
@@ -78,10 +78,10 @@ public final class DutyRater {
             if (atPeak <= margin) {
                 byRun = true;
                 margin = atPeak;
-                deciding = causeOfPeak(duty, r.peakCoolantAtS());
+                deciding = causeOfPeak(duty, r.peaks().coolantAtS());
             }
-            boiling = Math.min(boiling, r.lowestBoilingMarginK());
-            oil = Math.min(oil, Margin.oilK(plant.resolved(), r.peakOilK()));
+            boiling = Math.min(boiling, r.peaks().lowestBoilingMarginK());
+            oil = Math.min(oil, Margin.oilK(plant.resolved(), r.peaks().oilK()));
         }
         return new DutyOutcome(
                 duty,
@@ -123,9 +123,10 @@ public final class DutyRater {
         if (duty.judged() != Duty.Judged.STEADY) {
             Plant plant = at.apply(ofRun);
             RunResult run = RunSolver.run(plant, duty, RunSettings.PEAKS_ONLY);
-            coolant = Math.min(coolant, Margin.coolantK(plant.resolved(), run.peakCoolantK()));
-            boiling = Math.min(boiling, run.lowestBoilingMarginK());
-            oil = Math.min(oil, Margin.oilK(plant.resolved(), run.peakOilK()));
+            coolant = Math.min(
+                    coolant, Margin.coolantK(plant.resolved(), run.peaks().coolantK()));
+            boiling = Math.min(boiling, run.peaks().lowestBoilingMarginK());
+            oil = Math.min(oil, Margin.oilK(plant.resolved(), run.peaks().oilK()));
         }
         return new double[] {coolant, boiling, oil};
     }

@@ -7,17 +7,11 @@ import java.util.List;
 /**
  * What a schedule did to a car.
  *
- * @param peakCoolantK hottest coolant in the block, bulk [K]
- * @param peakCoolantAtS when [s]
- * @param peakOilK hottest oil [K]
- * @param lowestBoilingMarginK smallest distance of the block's coolant from boiling at the cap [K]
- * @param secondsAboveLimit time with the coolant above its limit [s]
- * @param firstAboveLimitS when it first was, NaN if never [s]
- * @param fanAmpereHours charge that the fans took [Ah]
- * @param batteryAmpereHours charge that the alternator could not give [Ah]
+ * @param peaks how hot it became
+ * @param aboveLimit how long the coolant was above its limit
+ * @param charge what the fans and the battery gave
  * @param fanStarts how often the fans started
- * @param storedJ energy stored at the end minus at the start [J]
- * @param energyErrorShare energy in minus out minus stored, over energy in [-]
+ * @param energy what the books of the run say
  * @param trace the run, thinned for drawing; empty when none was asked for
  * @param settled where the coolant settled
  * @param window time outside the window that coolant is happy in
@@ -28,17 +22,11 @@ import java.util.List;
  * @param numerics what the integration took
  */
 public record RunResult(
-        double peakCoolantK,
-        double peakCoolantAtS,
-        double peakOilK,
-        double lowestBoilingMarginK,
-        double secondsAboveLimit,
-        double firstAboveLimitS,
-        double fanAmpereHours,
-        double batteryAmpereHours,
+        Peaks peaks,
+        AboveLimit aboveLimit,
+        Charge charge,
         int fanStarts,
-        double storedJ,
-        double energyErrorShare,
+        Energy energy,
         List<Sample> trace,
         Settled settled,
         Window window,
@@ -58,6 +46,32 @@ public record RunResult(
     public SensorError sensor(SensorPlacement place) {
         return sensors.get(place.ordinal());
     }
+
+    /**
+     * @param coolantK hottest coolant in the block, bulk [K]
+     * @param coolantAtS when [s]
+     * @param oilK hottest oil [K]
+     * @param lowestBoilingMarginK smallest distance of the block's coolant from boiling at the cap [K]
+     */
+    public record Peaks(double coolantK, double coolantAtS, double oilK, double lowestBoilingMarginK) {}
+
+    /**
+     * @param seconds time with the coolant above its limit [s]
+     * @param firstS when it first was, NaN if never [s]
+     */
+    public record AboveLimit(double seconds, double firstS) {}
+
+    /**
+     * @param fanAmpereHours charge that the fans took [Ah]
+     * @param batteryAmpereHours charge that the alternator could not give [Ah]
+     */
+    public record Charge(double fanAmpereHours, double batteryAmpereHours) {}
+
+    /**
+     * @param storedJ energy stored at the end minus at the start [J]
+     * @param errorShare energy in minus out minus stored, over energy in [-]
+     */
+    public record Energy(double storedJ, double errorShare) {}
 
     /**
      * One moment of a run.

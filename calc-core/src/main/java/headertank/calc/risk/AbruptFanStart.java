@@ -66,7 +66,7 @@ public final class AbruptFanStart implements RiskRule {
                 consequences.add(new Flag.Consequence(
                         RuleText.ABRUPT_FAN_START_BATTERY_CHARGE.with(),
                         d.duty().id(),
-                        SiFigure.ampereHours(run.batteryAmpereHours())));
+                        SiFigure.ampereHours(run.charge().batteryAmpereHours())));
                 consequences.add(new Flag.Consequence(
                         RuleText.ABRUPT_FAN_START_STARTS.with(), d.duty().id(), SiFigure.count(run.fanStarts())));
             });

@@ -80,7 +80,7 @@ public final class CapTooWeak implements RiskRule {
     }
 
     private static double hottestK(DutyVerdict d) {
-        double hottest = d.outcome().run().map(r -> r.peakCoolantK()).orElse(Double.NEGATIVE_INFINITY);
+        double hottest = d.outcome().run().map(r -> r.peaks().coolantK()).orElse(Double.NEGATIVE_INFINITY);
         return !d.outcome().decidedByRun() && d.outcome().deciding().balance() instanceof Balance.Steady s
                 ? Math.max(hottest, s.engineOutK())
                 : hottest;

@@ -55,7 +55,7 @@ public final class FanSetBelowThermostat implements RiskRule {
                     .ifPresent(run -> consequences.add(new Flag.Consequence(
                             RuleText.FAN_SET_BELOW_THERMOSTAT_FAN_CHARGE.with(),
                             d.duty().id(),
-                            SiFigure.ampereHours(run.fanAmpereHours()))));
+                            SiFigure.ampereHours(run.charge().fanAmpereHours()))));
         }
         return Optional.of(new Flag(
                 id(),

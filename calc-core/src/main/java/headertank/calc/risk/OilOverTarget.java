@@ -34,7 +34,7 @@ public final class OilOverTarget implements RiskRule {
         double hottest = Double.NEGATIVE_INFINITY;
         for (DutyVerdict d : car.duties()) {
             double oil = d.outcome().decidedByRun() && d.outcome().run().isPresent()
-                    ? d.outcome().run().get().peakOilK()
+                    ? d.outcome().run().get().peaks().oilK()
                     : d.outcome().deciding().balance() instanceof Balance.Steady s
                             ? s.oil().oilK()
                             : Double.NaN;

@@ -3,6 +3,7 @@ package headertank.calc.transients;
 import headertank.calc.choice.SensorPlacement;
 import headertank.calc.coolant.Thermostat;
 import headertank.calc.rating.Plant;
+import headertank.calc.result.RunResult;
 import headertank.calc.sensor.SensorMount;
 import headertank.calc.sensor.SensorReading;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
@@ -104,6 +105,15 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
         place = next;
     }
 
+    static RunResult.Charge charge(double[] state) {
+        return new RunResult.Charge(state[FAN_AS] / 3600, state[BATTERY_AS] / 3600);
+    }
+
+    static RunResult.Energy energy(double[] state, double storedJ) {
+        double inJ = state[IN_J];
+        return new RunResult.Energy(storedJ, (inJ - state[OUT_J] - storedJ) / Math.max(inJ, 1));
+    }
+
     /** @return when the engine was last stopped [s] */
     double offSinceS() {
         return offSinceS;
@@ -198,6 +208,16 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
         double fanA = p.fanCurrentA(duty, fans.inrush(t));
         d[FAN_AS] = fanA;
         d[BATTERY_AS] = Math.max(0, p.baseLoadA + fanA - p.supplyA);
+    }
+
+    /** @return about how fast the fastest of this state changes: coolant against metal and radiator, or the thermostat's friction [1/s] */
+    double fastestPerS(double t, double[] y) {
+        Cooling table = place.cooling();
+        table.at(y[BLOCK], lift(y), duty(t, y));
+        double waxKPerS = Math.abs(y[BLOCK] - y[WAX]) / WAX_LAG_S;
+        double coolant = table.capacityRateWPerK() * (1 / masses.blockJPerK() + 1 / masses.radiatorJPerK())
+                + table.metalConductanceWPerK() * (1 / masses.blockJPerK() + 1 / masses.metalJPerK());
+        return Math.max(coolant, waxKPerS / HALF_HYSTERESIS_K);
     }
 
     /** @return G, slowed down where it is far above the flow that feeds it [W/K] */

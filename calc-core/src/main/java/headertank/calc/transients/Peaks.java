@@ -1,5 +1,8 @@
 package headertank.calc.transients;
 
+import headertank.calc.rating.Margin;
+import headertank.calc.rating.Plant;
+import headertank.calc.result.RunResult;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.sampling.ODEStateInterpolator;
 import org.hipparchus.ode.sampling.ODEStepHandler;
@@ -80,16 +83,8 @@ final class Peaks implements ODEStepHandler {
         return steps;
     }
 
-    double coolantK() {
-        return coolantK;
-    }
-
-    double coolantAtS() {
-        return coolantAtS;
-    }
-
-    double oilK() {
-        return oilK;
+    RunResult.Peaks result(Plant plant) {
+        return new RunResult.Peaks(coolantK, coolantAtS, oilK, Margin.boilingK(plant.boilingK(), coolantK));
     }
 
     /** @return hottest coolant of the last step [K] */

@@ -5,7 +5,6 @@ import headertank.calc.choice.FanDrive;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.electric.Battery;
 import headertank.calc.electric.ElectricBalance;
-import headertank.calc.rating.Margin;
 import headertank.calc.rating.Plant;
 import headertank.calc.result.RunResult;
 import headertank.calc.sensor.SensorReading;
@@ -236,17 +235,11 @@ final class Recorder implements ODEStepHandler {
             errors.add(s.result());
         }
         return new RunResult(
-                peaks.coolantK(),
-                peaks.coolantAtS(),
-                peaks.oilK(),
-                Margin.boilingK(plant.boilingK(), peaks.coolantK()),
-                aboveS,
-                firstAboveS,
-                end[LumpedCar.FAN_AS] / 3600,
-                end[LumpedCar.BATTERY_AS] / 3600,
+                peaks.result(plant),
+                new RunResult.AboveLimit(aboveS, firstAboveS),
+                LumpedCar.charge(end),
                 fans.starts(),
-                storedJ,
-                (end[LumpedCar.IN_J] - end[LumpedCar.OUT_J] - storedJ) / Math.max(end[LumpedCar.IN_J], 1),
+                LumpedCar.energy(end, storedJ),
                 trace,
                 settled,
                 new RunResult.Window(belowWindowS, aboveWindowS),

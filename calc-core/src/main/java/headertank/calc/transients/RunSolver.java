@@ -4,7 +4,6 @@ import headertank.calc.control.FanControlSpec;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.Schedule;
-import headertank.calc.rating.Margin;
 import headertank.calc.rating.Plant;
 import headertank.calc.result.RunResult;
 import java.util.Arrays;
@@ -157,17 +156,11 @@ public final class RunSolver {
     private RunResult peaksOnly(double storedJ, RunResult.Numerics numerics) {
         double no = Double.NaN;
         return new RunResult(
-                peaks.coolantK(),
-                peaks.coolantAtS(),
-                peaks.oilK(),
-                Margin.boilingK(plant.boilingK(), peaks.coolantK()),
-                no,
-                no,
-                y[LumpedCar.FAN_AS] / 3600,
-                y[LumpedCar.BATTERY_AS] / 3600,
+                peaks.result(plant),
+                new RunResult.AboveLimit(no, no),
+                LumpedCar.charge(y),
                 fans.starts(),
-                storedJ,
-                (y[LumpedCar.IN_J] - y[LumpedCar.OUT_J] - storedJ) / Math.max(y[LumpedCar.IN_J], 1),
+                LumpedCar.energy(y, storedJ),
                 List.of(),
                 new RunResult.Settled(no, no, no, ""),
                 new RunResult.Window(no, no),

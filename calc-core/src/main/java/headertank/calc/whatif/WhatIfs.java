@@ -55,20 +55,20 @@ public final class WhatIfs {
             return Margin.coolantK(
                     limits,
                     Math.max(
-                            run.peakCoolantK(),
-                            stay.map(RunResult::peakCoolantK).orElse(0.0)));
+                            run.peaks().coolantK(),
+                            stay.map(r -> r.peaks().coolantK()).orElse(0.0)));
         }
 
         double boilingK() {
             return Math.min(
-                    run.lowestBoilingMarginK(),
-                    stay.map(RunResult::lowestBoilingMarginK).orElse(Double.POSITIVE_INFINITY));
+                    run.peaks().lowestBoilingMarginK(),
+                    stay.map(r -> r.peaks().lowestBoilingMarginK()).orElse(Double.POSITIVE_INFINITY));
         }
 
         double oilK() {
             return Margin.oilK(
                     limits,
-                    Math.max(run.peakOilK(), stay.map(RunResult::peakOilK).orElse(0.0)));
+                    Math.max(run.peaks().oilK(), stay.map(r -> r.peaks().oilK()).orElse(0.0)));
         }
     }
 

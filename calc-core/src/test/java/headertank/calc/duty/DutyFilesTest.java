@@ -45,8 +45,8 @@ class DutyFilesTest {
         Map<String, Build> cars = Map.of("street", Builds.road(), "track", Builds.track(), "drift", Builds.drift());
         for (String name : cars.keySet()) {
             RunResult run = run(read(name), cars.get(name));
-            assertThat(run.energyErrorShare()).as(name).isCloseTo(0, within(1e-9));
-            assertThat(Physics.celsius(run.peakCoolantK())).as(name).isBetween(85.0, 125.0);
+            assertThat(run.energy().errorShare()).as(name).isCloseTo(0, within(1e-9));
+            assertThat(Physics.celsius(run.peaks().coolantK())).as(name).isBetween(85.0, 125.0);
         }
     }
 

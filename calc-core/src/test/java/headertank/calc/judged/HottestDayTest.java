@@ -46,7 +46,7 @@ class HottestDayTest {
                 .outcome();
         assertThat(there.decidedByRun()).isTrue();
         assertThat(there.coolantMarginK()).isCloseTo(0, within(0.05));
-        assertThat(there.run().orElseThrow().peakCoolantK())
+        assertThat(there.run().orElseThrow().peaks().coolantK())
                 .isCloseTo(drift.resolved().value(BuildField.COOLANT_LIMIT), within(0.05));
     }
 

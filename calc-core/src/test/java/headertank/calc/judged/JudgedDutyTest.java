@@ -34,7 +34,7 @@ class JudgedDutyTest {
         DutyOutcome steady = DutyRater.outcome(plant, judged(Duty.Judged.STEADY));
         DutyOutcome run = DutyRater.outcome(plant, judged(Duty.Judged.RUN_AND_IDLE));
         DutyOutcome both = DutyRater.outcome(plant, judged(Duty.Judged.BOTH));
-        double atPeak = limitK - both.run().orElseThrow().peakCoolantK();
+        double atPeak = limitK - both.run().orElseThrow().peaks().coolantK();
         double atSteady = both.points().stream()
                 .mapToDouble(PointRating::coolantMarginK)
                 .min()
@@ -54,7 +54,9 @@ class JudgedDutyTest {
         DutyOutcome run = DutyRater.outcome(plant, judged(Duty.Judged.RUN_AND_IDLE));
         assertThat(run.points()).extracting(p -> p.point().id()).containsExactly("run", "queue");
         assertThat(run.decidingPointId()).isEqualTo("run");
-        assertThat(run.run().orElseThrow().peakCoolantAtS()).as("in the soak").isGreaterThan(285);
+        assertThat(run.run().orElseThrow().peaks().coolantAtS())
+                .as("in the soak")
+                .isGreaterThan(285);
         assertThat(run.coolantMarginK()).isFinite();
     }
 

@@ -75,15 +75,15 @@ class PeaksOnlyTest {
     private static void same(Plant car, Duty duty, FanControlSpec control) {
         RunResult full = RunSolver.run(car, duty, RunSettings.STANDARD.with(control));
         RunResult peaks = RunSolver.run(car, duty, RunSettings.PEAKS_ONLY.with(control));
-        assertThat(peaks.peakCoolantK()).isCloseTo(full.peakCoolantK(), within(PEAK_K));
-        assertThat(peaks.peakOilK()).isCloseTo(full.peakOilK(), within(PEAK_K));
-        assertThat(peaks.lowestBoilingMarginK()).isCloseTo(full.lowestBoilingMarginK(), within(PEAK_K));
+        assertThat(peaks.peaks().coolantK()).isCloseTo(full.peaks().coolantK(), within(PEAK_K));
+        assertThat(peaks.peaks().oilK()).isCloseTo(full.peaks().oilK(), within(PEAK_K));
+        assertThat(peaks.peaks().lowestBoilingMarginK()).isCloseTo(full.peaks().lowestBoilingMarginK(), within(PEAK_K));
         assertThat(peaks.fanStarts()).isEqualTo(full.fanStarts());
         assertThat(peaks.numerics().events()).isEqualTo(full.numerics().events());
         assertThat(peaks.numerics().eventErrorK()).isLessThan(1e-5);
         // 3.8 mAh of 3.35 Ah apart on one of the controls: a third of a second of fans of 44 A.
-        assertThat(peaks.fanAmpereHours()).isCloseTo(full.fanAmpereHours(), within(5e-3));
-        assertThat(peaks.energyErrorShare()).isCloseTo(0, within(1e-9));
+        assertThat(peaks.charge().fanAmpereHours()).isCloseTo(full.charge().fanAmpereHours(), within(5e-3));
+        assertThat(peaks.energy().errorShare()).isCloseTo(0, within(1e-9));
         assertThat(RunSolver.run(car, duty, RunSettings.PEAKS_ONLY.with(control)))
                 .as("the same again to the last bit")
                 .isEqualTo(peaks);

@@ -93,8 +93,9 @@ class RunFaultsAndControlsTest {
         assertThat(c.first().current().peakFanA()).isCloseTo(52.8, within(0.1));
         assertThat(c.first().current().peakFanA())
                 .isGreaterThan(5 + c.second().current().peakFanA());
-        assertThat(c.second().peakCoolantK()).isLessThan(c.first().peakCoolantK());
-        assertThat(c.second().fanAmpereHours()).isGreaterThan(c.first().fanAmpereHours());
+        assertThat(c.second().peaks().coolantK()).isLessThan(c.first().peaks().coolantK());
+        assertThat(c.second().charge().fanAmpereHours())
+                .isGreaterThan(c.first().charge().fanAmpereHours());
     }
 
     /** A turbocharged drift car of 330 kW on E85 with two fans of 25 A, most of it by its class: its own ramp and a switch. */
@@ -131,13 +132,14 @@ class RunFaultsAndControlsTest {
                 drift, StandardDuties.DRIFT, RunSettings.STANDARD.with(FanControlSpec.Ramp.to(kelvin(85))));
         RunResult lowest = RunSolver.run(
                 drift, StandardDuties.DRIFT, RunSettings.STANDARD.with(FanControlSpec.Ramp.to(kelvin(70))));
-        assertThat(lower.peakCoolantK()).isLessThan(usual.peakCoolantK() - 3);
+        assertThat(lower.peaks().coolantK()).isLessThan(usual.peaks().coolantK() - 3);
         assertThat(lower.window().secondsAbove()).isLessThan(usual.window().secondsAbove());
         assertThat(lowest.window().secondsBelow()).isGreaterThan(lower.window().secondsBelow());
-        assertThat(lower.peakCoolantK() - lowest.peakCoolantK())
+        assertThat(lower.peaks().coolantK() - lowest.peaks().coolantK())
                 .as("below the thermostat a lower set point buys little more")
-                .isLessThan(0.5 * (usual.peakCoolantK() - lower.peakCoolantK()));
-        assertThat(lowest.fanAmpereHours()).isGreaterThan(lower.fanAmpereHours());
+                .isLessThan(0.5 * (usual.peaks().coolantK() - lower.peaks().coolantK()));
+        assertThat(lowest.charge().fanAmpereHours())
+                .isGreaterThan(lower.charge().fanAmpereHours());
     }
 
     @Test
@@ -146,13 +148,13 @@ class RunFaultsAndControlsTest {
         RunResult whole = RunSolver.run(drift, StandardDuties.DRIFT, s);
         RunResult oneOut = RunSolver.run(drift, StandardDuties.DRIFT, s.with(RunFaults.oneFanOut()));
         RunResult none = RunSolver.run(drift, StandardDuties.DRIFT, s.with(RunFaults.failureToStart()));
-        assertThat(oneOut.peakCoolantK()).isGreaterThan(whole.peakCoolantK() + 0.5);
-        assertThat(none.peakCoolantK()).isGreaterThan(oneOut.peakCoolantK() + 5);
+        assertThat(oneOut.peaks().coolantK()).isGreaterThan(whole.peaks().coolantK() + 0.5);
+        assertThat(none.peaks().coolantK()).isGreaterThan(oneOut.peaks().coolantK() + 5);
         assertThat(oneOut.current().peakFanA()).isCloseTo(0.5 * whole.current().peakFanA(), within(0.1));
         assertThat(none.fanStarts()).isZero();
-        assertThat(none.fanAmpereHours()).isZero();
+        assertThat(none.charge().fanAmpereHours()).isZero();
         RunResult all = RunSolver.run(drift, StandardDuties.DRIFT, s.with(new RunFaults(2, false)));
-        assertThat(all.peakCoolantK()).isEqualTo(none.peakCoolantK());
+        assertThat(all.peaks().coolantK()).isEqualTo(none.peaks().coolantK());
     }
 
     @Test
@@ -172,16 +174,17 @@ class RunFaultsAndControlsTest {
                     Math.abs(t.trace().get(i).fanDuty() - t.trace().get(i - 1).fanDuty()));
         }
         assertThat(largestJump).isLessThan(0.1);
-        assertThat(t.peakCoolantK())
+        assertThat(t.peaks().coolantK())
                 .isLessThan(RunSolver.run(drift, StandardDuties.DRIFT, RunSettings.STANDARD.with(SWITCH))
-                        .peakCoolantK());
+                        .peaks()
+                        .coolantK());
         FanControlSpec two = new FanControlSpec.TwoStep(kelvin(88), kelvin(97), 4, 0.5);
         RunResult steps = RunSolver.run(
                 drift, StandardDuties.DRIFT, RunSettings.STANDARD.with(two).at(5));
         assertThat(steps.trace().stream().map(RunResult.Sample::fanDuty).distinct())
                 .containsOnly(0.0, 0.5, 1.0)
                 .hasSizeGreaterThan(1);
-        assertThat(steps.energyErrorShare()).isCloseTo(0, within(1e-9));
+        assertThat(steps.energy().errorShare()).isCloseTo(0, within(1e-9));
     }
 
     /**
@@ -193,7 +196,7 @@ class RunFaultsAndControlsTest {
         Duty soak = schedule(373.15, List.of("run", "soak"), List.of(45.0, 900.0));
         RunResult run = RunSolver.run(drift, soak, RunSettings.STANDARD.at(1));
         double at15 = at(run, 60).coolantK();
-        double hottest = run.peakCoolantK();
+        double hottest = run.peaks().coolantK();
         assertThat(at15).isCloseTo(kelvin(112.4), within(0.5));
         assertThat(hottest).isCloseTo(kelvin(116.5), within(0.5));
         assertThat(hottest).isGreaterThan(at15);
@@ -204,7 +207,7 @@ class RunFaultsAndControlsTest {
         assertThat(run.sensor(SensorPlacement.HEAD).standingErrorK())
                 .as("it only lags: 4 s at a rise of up to 0.3 K/s")
                 .isGreaterThan(-1.5);
-        assertThat(run.energyErrorShare()).isCloseTo(0, within(1e-9));
+        assertThat(run.energy().errorShare()).isCloseTo(0, within(1e-9));
     }
 
     @Test
@@ -248,7 +251,7 @@ class RunFaultsAndControlsTest {
                 .isGreaterThan(at(always, 45 + 300).coolantK() + 2)
                 .isLessThan(at(never, 45 + 300).coolantK() - 1);
         assertThat(minute.phases()).hasSize(2);
-        assertThat(minute.energyErrorShare()).isCloseTo(0, within(1e-9));
+        assertThat(minute.energy().errorShare()).isCloseTo(0, within(1e-9));
     }
 
     /** From 60 s of staging on a ramp. Our own, unchanged; a prototype with twice the metal had 96.5, 105.5, 115.4 and 124.0 C. */
@@ -273,11 +276,11 @@ class RunFaultsAndControlsTest {
         assertThat(run.phases().stream()
                         .mapToDouble(RunResult.PhaseSummary::fanAmpereHours)
                         .sum())
-                .isCloseTo(run.fanAmpereHours(), within(1e-9));
+                .isCloseTo(run.charge().fanAmpereHours(), within(1e-9));
         assertThat(run.phases().stream()
                         .mapToDouble(RunResult.PhaseSummary::peakCoolantK)
                         .max())
-                .hasValue(run.peakCoolantK());
+                .hasValue(run.peaks().coolantK());
         assertThat(run.window().secondsAbove() + run.window().secondsBelow()).isLessThan(schedule.lengthS());
         assertThat(run.hood().peakTouchK()).isLessThan(run.hood().peakPanelK() + 1e-9);
         assertThat(run.hood().peakPanelK()).isLessThan(run.hood().peakAirK());
@@ -297,7 +300,7 @@ class RunFaultsAndControlsTest {
         RunResult with = RunSolver.run(drift, StandardDuties.DRIFT);
         RunResult without = RunSolver.run(drift, StandardDuties.DRIFT, RunSettings.PEAKS_ONLY);
         assertThat(without.trace()).isEmpty();
-        assertThat(without.peakCoolantK()).isCloseTo(with.peakCoolantK(), within(0.01));
+        assertThat(without.peaks().coolantK()).isCloseTo(with.peaks().coolantK(), within(0.01));
     }
 
     /** A session of half an hour in a bound number of steps; the time that it takes is a benchmark's business. */

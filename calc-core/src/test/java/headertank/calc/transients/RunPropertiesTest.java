@@ -42,9 +42,12 @@ class RunPropertiesTest {
             for (RunSettings s : List.of(
                     RunSettings.STANDARD, RunSettings.STANDARD.with(SWITCH).with(RunFaults.oneFanOut()))) {
                 RunResult run = RunSolver.run(plant, EVENT, s);
-                assertThat(run.energyErrorShare()).as("seed %s", seed).isCloseTo(0, within(1e-8));
-                assertThat(run.peakCoolantK()).as("seed %s", seed).isFinite().isGreaterThanOrEqualTo(358.15);
-                assertThat(run.peakOilK()).as("seed %s", seed).isFinite();
+                assertThat(run.energy().errorShare()).as("seed %s", seed).isCloseTo(0, within(1e-8));
+                assertThat(run.peaks().coolantK())
+                        .as("seed %s", seed)
+                        .isFinite()
+                        .isGreaterThanOrEqualTo(358.15);
+                assertThat(run.peaks().oilK()).as("seed %s", seed).isFinite();
                 assertThat(run.numerics().eventErrorK()).as("seed %s", seed).isLessThan(1e-3);
                 run.trace().forEach(t -> {
                     assertThat(t.coolantK()).isFinite();
@@ -54,8 +57,8 @@ class RunPropertiesTest {
                 });
             }
             RunResult peaks = RunSolver.run(plant, EVENT, RunSettings.PEAKS_ONLY);
-            double full = RunSolver.run(plant, EVENT).peakCoolantK();
-            assertThat(peaks.peakCoolantK())
+            double full = RunSolver.run(plant, EVENT).peaks().coolantK();
+            assertThat(peaks.peaks().coolantK())
                     .as("seed %s; beyond the hottest state that the table holds only roughly", seed)
                     .isCloseTo(full, within(full < SteadySolver.HOTTEST_K ? 0.1 : 1));
             ran++;

@@ -73,7 +73,8 @@ class RunSolverTest {
         for (Build build : List.of(Builds.road(), Builds.track(), Builds.drift())) {
             for (String control : List.of("SWITCH", "RAMP", "ALWAYS_ON")) {
                 assertThat(RunSolver.run(controlled(build, control, 95), StandardDuties.DRIFT)
-                                .energyErrorShare())
+                                .energy()
+                                .errorShare())
                         .as(build.carClass() + " " + control)
                         .isCloseTo(0, within(1e-9));
             }
@@ -85,18 +86,19 @@ class RunSolverTest {
     void aRampPreCoolsAndPeaksLowerThanASwitch() {
         RunResult ramp = RunSolver.run(controlled(Builds.drift(), "RAMP", 85), StandardDuties.DRIFT);
         RunResult onOff = RunSolver.run(controlled(Builds.drift(), "SWITCH", 95), StandardDuties.DRIFT);
-        assertThat(ramp.peakCoolantK()).isLessThan(onOff.peakCoolantK() - 2);
+        assertThat(ramp.peaks().coolantK()).isLessThan(onOff.peaks().coolantK() - 2);
         assertThat(ramp.fanStarts()).isLessThan(onOff.fanStarts());
-        assertThat(ramp.fanAmpereHours()).isGreaterThan(onOff.fanAmpereHours());
-        assertThat(Physics.celsius(ramp.peakCoolantK())).isCloseTo(105.6, within(0.5));
-        assertThat(Physics.celsius(onOff.peakCoolantK())).isCloseTo(111.1, within(0.5));
+        assertThat(ramp.charge().fanAmpereHours()).isGreaterThan(onOff.charge().fanAmpereHours());
+        assertThat(Physics.celsius(ramp.peaks().coolantK())).isCloseTo(105.6, within(0.5));
+        assertThat(Physics.celsius(onOff.peaks().coolantK())).isCloseTo(111.1, within(0.5));
     }
 
     @Test
     void aRunEndsLongBeforeTheSteadyStateOfAnEndlessOne() {
         Plant plant = plant(Builds.drift());
         Balance.Steady endless = (Balance.Steady) new SteadySolver(plant, StandardDuties.DRIFT.point("run")).solve();
-        assertThat(RunSolver.run(plant, StandardDuties.DRIFT).peakCoolantK()).isLessThan(endless.engineOutK() - 15);
+        assertThat(RunSolver.run(plant, StandardDuties.DRIFT).peaks().coolantK())
+                .isLessThan(endless.engineOutK() - 15);
     }
 
     @Test
@@ -124,7 +126,7 @@ class RunSolverTest {
                 .change()
                 .set(BuildField.COOLANT_VOLUME, Stated.measured(volumeM3))
                 .build();
-        return RunSolver.run(plant(build), StandardDuties.DRIFT).peakCoolantK();
+        return RunSolver.run(plant(build), StandardDuties.DRIFT).peaks().coolantK();
     }
 
     private static Plant controlled(Build build, String kind, double celsius) {

@@ -43,7 +43,7 @@ class WhatIfVerdictTest {
     @ParameterizedTest
     @EnumSource(names = {"HEALTHY_MODERN_STREET", "WELL_BUILT_DRIFT", "HOPELESS_BLOCKED", "HOPELESS_SMALL_CORE"})
     void theCarAsItStandsHasTheVerdictAndTheMarginOfItsRating(CarPark.Group group) {
-        for (CarPark.Car car : CarPark.cars(group, 3, CarPark.SEED)) {
+        for (CarPark.Car car : CarPark.cars(group, 1, CarPark.SEED)) {
             for (Build build : List.of(
                     car.build(),
                     car.build().change().seen(BuildField.AS_BUILT, YesNo.YES).build())) {
@@ -68,7 +68,7 @@ class WhatIfVerdictTest {
         Set<Verdict> seen = EnumSet.noneOf(Verdict.class);
         int compared = 0;
         for (Duty duty : List.of(StandardDuties.STREET, StandardDuties.DRIFT)) {
-            for (double celsius : new double[] {22, 30, 34, 38, 42}) {
+            for (double celsius : new double[] {22, 34, 42}) {
                 Build build = switched(Builds.drift().inAir(Physics.kelvin(celsius)));
                 Rating rating = RATER.rate(build, List.of(duty), SAMPLES);
                 for (DrivenAgain row :
@@ -93,7 +93,7 @@ class WhatIfVerdictTest {
             }
         }
         assertThat(against).isEmpty();
-        assertThat(compared).isGreaterThan(30);
+        assertThat(compared).isGreaterThan(20);
         assertThat(seen).hasSizeGreaterThanOrEqualTo(2);
     }
 

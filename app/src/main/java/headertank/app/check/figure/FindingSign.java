@@ -46,8 +46,7 @@ public enum FindingSign {
     /** A sentence of format 1 has no code of its own: there a margin says that it holds while it is not below 0. */
     private static boolean holds(FindingLine finding) {
         return finding.text().code().equals(StoredMessage.PLAIN)
-                ? MARGINS.contains(finding.code()) && finding.figure().si() >= 0
-                        || finding.code().equals("COOLANT_PROBABILITY")
+                ? MARGINS.contains(finding.code()) && finding.figure().si() >= 0 || finding.isChance()
                 : HOLDING.contains(finding.text().code());
     }
 

@@ -52,9 +52,8 @@ public class ShopFigures {
             return shown.said(finding.text());
         }
         String key = "check.finding." + finding.code();
-        String value = finding.code().equals("COOLANT_PROBABILITY")
-                ? shown.probability(finding.figure().si(), samples)
-                : shown.figure(finding.figure());
+        String value =
+                finding.isChance() ? shown.probability(finding.figure().si(), samples) : shown.figure(finding.figure());
         String sentence = messages.getMessage(
                 key, new Object[] {value, shown.margin(duty.coolantMarginK())}, null, LocaleContextHolder.getLocale());
         return sentence == null ? shown.said(finding.text()) : sentence;

@@ -37,7 +37,6 @@ class FirstScreens {
     private static final int MOST_ACTIONS = 3;
     private static final int MOST_UNKNOWNS = 2;
     private static final int CHECKS_LOOKED_AT = 50;
-    private static final String CHANCE = "COOLANT_PROBABILITY";
 
     /** Less than this is no difference worth a word [K]. */
     private static final double NOTHING_K = 0.05;
@@ -130,7 +129,7 @@ class FirstScreens {
         List<DutyResult.FindingLine> worst = duty.findings().stream()
                 .filter(f -> f.verdict() == duty.verdict() && duty.verdict() != StoredVerdict.GO)
                 .toList();
-        return worst.stream().anyMatch(f -> f.code().equals(CHANCE))
+        return worst.stream().anyMatch(DutyResult.FindingLine::isChance)
                 ? ""
                 : worst.stream()
                         .findFirst()

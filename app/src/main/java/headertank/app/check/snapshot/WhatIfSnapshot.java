@@ -28,18 +28,18 @@ final class WhatIfSnapshot {
                 again.stay().map(WhatIfSnapshot::course),
                 RunSnapshot.current(run.current()),
                 RunSnapshot.window(run.window()),
-                run.fanAmpereHours(),
+                run.charge().fanAmpereHours(),
                 run.fanStarts());
     }
 
     private static Course course(RunResult run) {
         List<Sample> kept = Thinning.forTemperatures(run.trace());
         return new Course(
-                run.peakCoolantK(),
-                run.peakCoolantAtS(),
-                RunSnapshot.moment(run.firstAboveLimitS()),
-                run.secondsAboveLimit(),
-                run.lowestBoilingMarginK(),
+                run.peaks().coolantK(),
+                run.peaks().coolantAtS(),
+                RunSnapshot.moment(run.aboveLimit().firstS()),
+                run.aboveLimit().seconds(),
+                run.peaks().lowestBoilingMarginK(),
                 run.settled().swingK(),
                 run.settled().gaugeSwingK(),
                 column(kept, Sample::timeS, 10),

@@ -92,7 +92,17 @@ public record DutyResult(
 
     /** What the verdict rests on. */
     public record FindingLine(
-            String code, StoredVerdict verdict, Amount figure, StoredMessage text, StoredMessage doThis) {}
+            String code, StoredVerdict verdict, Amount figure, StoredMessage text, StoredMessage doThis) {
+
+        /** The chance of being too hot, which every format stores under this name. */
+        static final String CHANCE = "COOLANT_PROBABILITY";
+
+        /** Whether it rests on the chance of being too hot rather than on a margin. */
+        @JsonIgnore
+        public boolean isChance() {
+            return code.equals(CHANCE);
+        }
+    }
 
     /** What a duty's verdict comes from. */
     public enum JudgedBy {

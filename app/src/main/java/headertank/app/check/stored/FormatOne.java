@@ -75,7 +75,7 @@ final class FormatOne {
     private static void duty(ObjectNode duty) {
         duty.remove("refused");
         each(duty, "findings", f -> {
-            boolean probability = f.path("code").asString("").equals("COOLANT_PROBABILITY");
+            boolean probability = f.path("code").asString("").equals(DutyResult.FindingLine.CHANCE);
             amount(f, probability ? new Kind(AmountKind.PROBABILITY, 1) : null);
             says(f, "text");
             says(f, "doThis");

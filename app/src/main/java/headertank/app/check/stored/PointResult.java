@@ -36,7 +36,8 @@ public record PointResult(
 
     /**
      * A steady state with its margins, see {@link headertank.calc.result.Balance.Steady} and
-     * {@link headertank.calc.result.Figures}; limiting and boiling ambient are infinite when no day reaches them.
+     * {@link headertank.calc.result.Figures}; limiting and boiling ambient are infinite when no day reaches them. As flat as the
+     * stored text, which stays as it is for ever: names, not places, say which figure is which, and one method fills them.
      *
      * @param gaugeK what the car's gauge shows [K]
      */
