@@ -1,8 +1,11 @@
 package headertank.calc.evidence;
 
+import headertank.calc.duty.Demand;
+import headertank.calc.duty.Duty;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Range;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A log of the car, driven or standing: what it did, moment by moment, and what its coolant sensor showed meanwhile.
@@ -11,8 +14,24 @@ import java.util.List;
  * @param ambientSigmaK one standard deviation of that, 0.1 to 15; what a thermometer of the car shows at a cold start 2, on a
  *     hot engine more (modelling choices) [K]
  * @param rows moments in their order, at least ten
+ * @param drove the duty that its driver drove in it, as hard as this driver drives; nothing when nobody says so, and then the log
+ *     teaches nothing about the driver
  */
-public record DriveLog(double ambientK, double ambientSigmaK, List<Row> rows) implements Evidence {
+public record DriveLog(double ambientK, double ambientSigmaK, List<Row> rows, Optional<Duty> drove)
+        implements Evidence {
+
+    /** A log of which nobody says what was driven. */
+    public DriveLog(double ambientK, double ambientSigmaK, List<Row> rows) {
+        this(ambientK, ambientSigmaK, rows, Optional.empty());
+    }
+
+    /**
+     * @param duty a duty with a point at which a driver decides how hard it is, as {@link Demand.Mix} says
+     * @return the same log, in which that duty was driven
+     */
+    public DriveLog driving(Duty duty) {
+        return new DriveLog(ambientK, ambientSigmaK, rows, Optional.of(duty));
+    }
 
     /**
      * One moment.
@@ -40,6 +59,12 @@ public record DriveLog(double ambientK, double ambientSigmaK, List<Row> rows) im
     }
 
     public DriveLog {
+        drove.ifPresent(d -> {
+            if (d.points().stream().noneMatch(p -> p.demand() instanceof Demand.Mix)) {
+                throw new IllegalArgumentException(
+                        "duty " + d.id() + " has no point at which a driver decides how hard it is");
+            }
+        });
         OutOfRangeException.require("log.ambientK", ambientK, 233.15, 328.15);
         OutOfRangeException.require("log.ambientSigmaK", ambientSigmaK, 0.1, 15);
         rows = List.copyOf(rows);

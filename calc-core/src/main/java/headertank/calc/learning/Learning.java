@@ -78,7 +78,7 @@ public final class Learning {
             return new WorkshopLikelihood(readings, car);
         }
         if (seen instanceof DriveLog log) {
-            return new LogLikelihood(log);
+            return new LogLikelihood(log, car);
         }
         return new SheetLikelihood((CoreSheet) seen);
     }

@@ -1,8 +1,8 @@
 package headertank.calc.learning;
 
 import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Resolved;
 import headertank.calc.evidence.DriveLog;
-import headertank.calc.fluid.Air;
 import headertank.calc.rating.Plant;
 import headertank.calc.transients.LogReplay;
 import headertank.calc.transients.LogStretches;
@@ -22,24 +22,23 @@ import org.hipparchus.util.FastMath;
  */
 final class LogLikelihood implements Likelihood {
 
+    private static final int LOG_NUISANCES = 4;
     private static final double LASTING_K = 1.0;
     private static final double LASTS_S = 150;
     private static final double PASSING_K = 0.4;
     private static final double LOAD_SIGMA = 0.05;
     private static final double SENSOR_K = 0.3;
-    static final double RADIATOR_SHARE = 0.5;
     private static final double RADIATOR_SIGMA = 0.3;
 
-    private final DriveLog log;
-    private final LogStretches stretches;
+    private final DrivenLog log;
     private final List<Integer> seen = new ArrayList<>();
     private final double[][] root;
 
-    LogLikelihood(DriveLog log) {
-        this.log = log;
-        this.stretches = new LogStretches(log);
-        for (int b = 0; b < stretches.readings().size(); b++) {
-            if (!Double.isNaN(stretches.readings().get(b))) {
+    LogLikelihood(DriveLog log, Resolved car) {
+        this.log = new DrivenLog(log, car);
+        List<Double> readings = this.log.stretches().readings();
+        for (int b = 0; b < readings.size(); b++) {
+            if (!Double.isNaN(readings.get(b))) {
                 seen.add(b);
             }
         }
@@ -63,33 +62,30 @@ final class LogLikelihood implements Likelihood {
 
     @Override
     public int nuisances() {
-        return 4;
+        return LOG_NUISANCES + (log.duty().isPresent() ? 1 : 0);
     }
 
     @Override
     public double[] residuals(Candidate car, double[] nuisance) {
-        double[] shown = shownK(car.plant(r -> r.with(BuildField.AMBIENT, ambientK(nuisance))), nuisance);
-        double[] residuals = new double[seen.size()];
-        for (int i = 0; i < residuals.length; i++) {
-            double left = stretches.readings().get(seen.get(i)) - shown[seen.get(i)] - SENSOR_K * nuisance[2];
+        Plant plant = car.plant(r -> r.with(BuildField.AMBIENT, log.ambientK(nuisance[0])));
+        LogReplay.Answer answer = log.answer(
+                plant,
+                nuisance[0],
+                FastMath.exp(LOAD_SIGMA * nuisance[1]),
+                Math.max(0, Math.min(1, DrivenLog.RADIATOR_SHARE + RADIATOR_SIGMA * nuisance[3])));
+        double[] ofDuty = log.duty()
+                .map(d -> d.residuals(plant, answer.coolantW(), nuisance[LOG_NUISANCES]))
+                .orElse(new double[0]);
+        double[] residuals = new double[seen.size() + ofDuty.length];
+        for (int i = 0; i < seen.size(); i++) {
+            int b = seen.get(i);
+            double left = log.stretches().readings().get(b) - answer.shownK()[b] - SENSOR_K * nuisance[2];
             for (int j = 0; j < i; j++) {
                 left -= root[i][j] * residuals[j];
             }
             residuals[i] = left / root[i][i];
         }
+        System.arraycopy(ofDuty, 0, residuals, seen.size(), ofDuty.length);
         return residuals;
-    }
-
-    private double ambientK(double[] nuisance) {
-        return Air.AMBIENT_K.clamp(log.ambientK() + log.ambientSigmaK() * nuisance[0]);
-    }
-
-    private double[] shownK(Plant plant, double[] nuisance) {
-        return LogReplay.shownK(
-                plant,
-                stretches,
-                ambientK(nuisance),
-                FastMath.exp(LOAD_SIGMA * nuisance[1]),
-                Math.max(0, Math.min(1, RADIATOR_SHARE + RADIATOR_SIGMA * nuisance[3])));
     }
 }

@@ -4,9 +4,7 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.evidence.DriveLog;
 import headertank.calc.evidence.Replay;
-import headertank.calc.fluid.Air;
 import headertank.calc.rating.Plant;
-import headertank.calc.transients.LogReplay;
 import headertank.calc.transients.LogStretches;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,10 +16,10 @@ public final class Replaying {
 
     /** @return the log beside what the car would have shown */
     public static Replay of(Resolved car, DriveLog log) {
-        double ambient = Air.AMBIENT_K.clamp(log.ambientK());
-        LogStretches stretches = new LogStretches(log);
-        double[] shown = LogReplay.shownK(
-                Plant.of(car.with(BuildField.AMBIENT, ambient)), stretches, ambient, 1, LogLikelihood.RADIATOR_SHARE);
+        DrivenLog driven = new DrivenLog(log, car);
+        Plant plant = Plant.of(car.with(BuildField.AMBIENT, driven.ambientK(0)));
+        double[] shown = driven.answer(plant, 0, 1, DrivenLog.RADIATOR_SHARE).shownK();
+        LogStretches stretches = driven.stretches();
         List<Replay.Moment> moments = new ArrayList<>();
         for (int b = 0; b < shown.length; b++) {
             moments.add(new Replay.Moment(

@@ -25,6 +25,7 @@ final class CoolingGrid extends Cooling {
     private static final double POWER_SHARE = 0.2;
 
     private final Plant plant;
+    private final double yawRad;
     private final double idlePerS;
     private final CoolingTable[] running = new CoolingTable[ROAD_M_PER_S.length * OVER_IDLE.length];
     private final CoolingTable[] standing = new CoolingTable[ROAD_M_PER_S.length];
@@ -34,8 +35,10 @@ final class CoolingGrid extends Cooling {
     private double engineWeight;
     private boolean on;
 
-    CoolingGrid(Plant plant, double ambientK) {
+    /** @param yawRad angle between the car's nose and the way it travels [rad] */
+    CoolingGrid(Plant plant, double ambientK, double yawRad) {
         super(ambientK);
+        this.yawRad = yawRad;
         this.plant = plant;
         this.idlePerS = plant.engine().spec().idleSpeedPerS();
     }
@@ -84,7 +87,9 @@ final class CoolingGrid extends Cooling {
                     : new Demand.EngineOff(0, true);
             double speed = Math.min(90, ROAD_M_PER_S[atRoad]);
             tables[key] = new CoolingTable(
-                    plant, new SteadySolver(plant, new OperatingPoint("log", "log", speed, 0, 0, demand, 0)), LIFT);
+                    plant,
+                    new SteadySolver(plant, new OperatingPoint("log", "log", speed, yawRad, 0, demand, 0)),
+                    LIFT);
         }
         return tables[key];
     }

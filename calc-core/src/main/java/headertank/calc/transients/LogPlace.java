@@ -7,6 +7,8 @@ import headertank.calc.fluid.Fuel;
 import headertank.calc.oil.OilCoolers;
 import headertank.calc.oil.OilSpec;
 import headertank.calc.rating.Plant;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
  * What a log says of a moment: its engine breathes what its manifold holds, {@code m = VE n/2 V p/(R T)}, R T of the intake air, and
@@ -23,7 +25,8 @@ final class LogPlace extends Place {
     private static final double[] HOOD_M_PER_S = {0, 5, 12, 25, 45};
 
     private final Plant plant;
-    private final CoolingGrid grid;
+    private final Map<Double, CoolingGrid> grids = new HashMap<>();
+    private CoolingGrid grid;
     private final HoodLoss[] hoods = new HoodLoss[2 * HOOD_M_PER_S.length];
     private final double releasedPerKg;
     private final double loadFactor;
@@ -43,7 +46,6 @@ final class LogPlace extends Place {
         this.plant = plant;
         this.ambientK = ambientK;
         this.loadFactor = loadFactor;
-        this.grid = new CoolingGrid(plant, ambientK);
         Fuel fuel = plant.engine().spec().fuel();
         this.releasedPerKg = COMBUSTION * fuel.lowerHeatingValueJPerKg() / fuel.stoichiometricAirFuelRatio();
     }
@@ -51,6 +53,7 @@ final class LogPlace extends Place {
     /** Goes to a stretch of a log. */
     void to(LogStretches.Stretch s) {
         engineOn = s.enginePerS() > 0;
+        grid = grids.computeIfAbsent(s.yawRad(), yaw -> new CoolingGrid(plant, ambientK, yaw));
         grid.to(s.roadMPerS(), s.enginePerS());
         surfaceWPerK = plant.surfaceWPerK(s.roadMPerS());
         hood = hood(s.roadMPerS());
@@ -107,6 +110,11 @@ final class LogPlace extends Place {
             split = engine.at(brake, speedPerS);
         }
         return split;
+    }
+
+    /** @return heat of the warm engine into its coolant [W] */
+    double warmCoolantW() {
+        return coolantW;
     }
 
     private HoodLoss hood(double roadMPerS) {

@@ -6,12 +6,14 @@ import java.util.List;
 
 /**
  * The lumped car of {@link LumpedCar} driven by what a log says: its own engine speed, manifold pressure and road speed, its own
- * thermostat and fans. Classic Runge-Kutta steps of a second, in which nothing is faster than 1/s. Deterministic.
+ * thermostat and fans. Classic Runge-Kutta steps of a second, or of a part of it where coolant changes faster: of a step that
+ * is longer than 2.8 over a rate nothing is left. Deterministic.
  */
 public final class LogReplay {
 
     private static final double STEP_S = 1;
     private static final double FASTEST_PER_S = 1;
+    private static final double OF_A_RATE = 1.4;
 
     /** Coolant no warmer than this above the air is that of a car that has stood for long [K]. */
     private static final double COLD_K = 12;
@@ -26,6 +28,14 @@ public final class LogReplay {
     private final double[] next = new double[LumpedCar.STATES];
     private final double[][] k = new double[4][LumpedCar.STATES];
 
+    /**
+     * What a car would have shown and given.
+     *
+     * @param shownK its gauge, mean of each block [K]
+     * @param coolantW heat of the warm engine into its coolant in each stretch [W]
+     */
+    public record Answer(double[] shownK, double[] coolantW) {}
+
     private LogReplay(Plant plant, double ambientK, double loadFactor) {
         this.plant = plant;
         this.fans = new Fans(plant, plant.control(), false);
@@ -39,30 +49,34 @@ public final class LogReplay {
      * @param ambientK air around the car [K]
      * @param loadFactor what this log's heat is over that of the car's other logs [-]
      * @param radiatorShare where the radiator stands at a warm start, 0 at the air, 1 at the coolant [-]
-     * @return what its gauge would have shown, mean of each block [K]
+     * @return what it would have shown and given
      */
-    public static double[] shownK(
-            Plant plant, LogStretches log, double ambientK, double loadFactor, double radiatorShare) {
+    public static Answer of(Plant plant, LogStretches log, double ambientK, double loadFactor, double radiatorShare) {
         return new LogReplay(plant, ambientK, loadFactor).run(log, radiatorShare);
     }
 
-    private double[] run(LogStretches log, double radiatorShare) {
+    private Answer run(LogStretches log, double radiatorShare) {
         start(log.firstK() - plant.factors().gaugeOffsetK(), radiatorShare);
         List<LogStretches.Stretch> stretches = log.stretches();
         int gauge = LumpedCar.SENSOR + plant.gaugeSensor().ordinal();
         double[] shown = new double[stretches.size() / LogStretches.ofABlock()];
+        double[] given = new double[stretches.size()];
         double offset = plant.factors().gaugeOffsetK();
         double time = 0;
         for (int i = 0; i < stretches.size(); i++) {
             place.to(stretches.get(i));
+            given[i] = place.warmCoolantW();
             car.enter(place, time);
             for (double end = time + LogStretches.stretchS(); time < end - 1e-9; time += STEP_S) {
                 fans.look(time, y[car.fanSensor()], true);
-                step(time);
+                int parts = (int) Math.max(1, Math.ceil(STEP_S * car.fastestPerS(time, y) / OF_A_RATE));
+                for (int part = 0; part < parts; part++) {
+                    step(time + part * STEP_S / parts, STEP_S / parts);
+                }
             }
             shown[i / LogStretches.ofABlock()] += (y[gauge] + offset) / LogStretches.ofABlock();
         }
-        return shown;
+        return new Answer(shown, given);
     }
 
     private void start(double coolantK, double radiatorShare) {
@@ -78,8 +92,7 @@ public final class LogReplay {
         y[LumpedCar.HOOD] = cold ? coolantK : ambient + 0.5 * above;
     }
 
-    private void step(double t) {
-        double h = STEP_S;
+    private void step(double t, double h) {
         car.derivatives(t, y, k[0]);
         ahead(0.5 * h, k[0]);
         car.derivatives(t + 0.5 * h, next, k[1]);

@@ -31,8 +31,9 @@ public final class LogStretches {
      * @param breathedPaPerKs mean of engine speed times manifold pressure over intake temperature, times what a throttled
      *     engine takes in of it [Pa/K s]
      * @param roadMPerS road speed [m/s]
+     * @param yawRad angle between the car's nose and the way it travels, 0 where nobody says otherwise [rad]
      */
-    record Stretch(double enginePerS, double breathedPaPerKs, double roadMPerS) {}
+    public record Stretch(double enginePerS, double breathedPaPerKs, double roadMPerS, double yawRad) {}
 
     private final List<Stretch> stretches = new ArrayList<>();
     private final List<Double> readings = new ArrayList<>();
@@ -80,7 +81,7 @@ public final class LogStretches {
                 }
                 double speed = engine / STRETCH_S;
                 boolean runs = speed >= STANDS_PER_S;
-                stretches.add(new Stretch(runs ? speed : 0, runs ? breathed / STRETCH_S : 0, road / STRETCH_S));
+                stretches.add(new Stretch(runs ? speed : 0, runs ? breathed / STRETCH_S : 0, road / STRETCH_S, 0));
             }
             boolean known = !gap && startS + b * BLOCK_S >= seenAgainS + AFTER_GAP_S && readS > 0.5 * BLOCK_S;
             readings.add(known ? read / readS : Double.NaN);
@@ -97,7 +98,16 @@ public final class LogStretches {
         return (GAMMA - 1) / GAMMA + (COMPRESSION - ratio) / (GAMMA * (COMPRESSION - 1));
     }
 
-    List<Stretch> stretches() {
+    /** The car goes sideways in the stretches from one place to before another, at this angle [rad]. */
+    public void sideways(int from, int to, double yawRad) {
+        for (int i = from; i < to; i++) {
+            Stretch s = stretches.get(i);
+            stretches.set(i, new Stretch(s.enginePerS(), s.breathedPaPerKs(), s.roadMPerS(), yawRad));
+        }
+    }
+
+    /** @return the stretches, in their order */
+    public List<Stretch> stretches() {
         return stretches;
     }
 
@@ -121,7 +131,8 @@ public final class LogStretches {
         return OF_A_BLOCK;
     }
 
-    static double stretchS() {
+    /** @return length of a stretch [s] */
+    public static double stretchS() {
         return STRETCH_S;
     }
 }

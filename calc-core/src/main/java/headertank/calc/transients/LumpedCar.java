@@ -210,6 +210,16 @@ final class LumpedCar implements OrdinaryDifferentialEquation {
         d[BATTERY_AS] = Math.max(0, p.baseLoadA + fanA - p.supplyA);
     }
 
+    /** @return about how fast the fastest of this state changes: coolant against metal and radiator, or the thermostat's friction [1/s] */
+    double fastestPerS(double t, double[] y) {
+        Cooling table = place.cooling();
+        table.at(y[BLOCK], lift(y), duty(t, y));
+        double waxKPerS = Math.abs(y[BLOCK] - y[WAX]) / WAX_LAG_S;
+        double coolant = table.capacityRateWPerK() * (1 / masses.blockJPerK() + 1 / masses.radiatorJPerK())
+                + table.metalConductanceWPerK() * (1 / masses.blockJPerK() + 1 / masses.metalJPerK());
+        return Math.max(coolant, waxKPerS / HALF_HYSTERESIS_K);
+    }
+
     /** @return G, slowed down where it is far above the flow that feeds it [W/K] */
     private double running(double c) {
         double g = c * (FastMath.exp(Math.min(20, place.cooling().conductanceWPerK() / c)) - 1);
