@@ -14,6 +14,7 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.openqa.selenium.WebElement;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -86,16 +87,38 @@ class FirstScreenIT {
         faults.clear();
         try (Browser browser = Browser.at(port)) {
             signIn(browser);
-            for (long check : rated) {
-                for (int[] window : WINDOWS) {
-                    browser.size(window[0], window[1]).open("/checks/" + check);
-                    browser.waitUntil(() -> Boolean.TRUE.equals(browser.script(SEES)));
-                    look(browser, "check " + check + " at " + window[0] + ": ", window[1]);
+            for (String language : List.of("en", "de")) {
+                speak(browser, language);
+                for (long check : rated) {
+                    for (int[] window : WINDOWS) {
+                        browser.size(window[0], window[1]).open("/checks/" + check);
+                        browser.waitUntil(() -> Boolean.TRUE.equals(browser.script(SEES)));
+                        look(browser, "check " + check + " in " + language + " at " + window[0] + ": ", window[1]);
+                    }
                 }
             }
             assertThat(browser.complaints()).isEmpty();
         }
         assertThat(faults).as(String.join("\n", faults)).isEmpty();
+    }
+
+    /** Rating takes a moment: the page says so at once, its button rests, and then the check is there. */
+    @Test
+    void aRatingSaysThatItIsOnItsWay() {
+        String form = "form[data-wait]";
+        try (Browser browser = Browser.at(port)) {
+            signIn(browser);
+            browser.open("/checks/" + ids.get("check"));
+            assertThat(browser.find(form + " .wait").isDisplayed()).isFalse();
+            browser.script("window.addEventListener('submit', sent => sent.preventDefault())");
+            browser.press(form + " button").waitUntil(() -> !browser.find(form + " button").isEnabled());
+            assertThat(browser.find(form + " .wait").getText()).contains("variants of this car");
+            assertThat(browser.find(form).getAttribute("aria-busy")).isEqualTo("true");
+
+            browser.open("/checks/" + ids.get("check")).press(form + " button").waitFor(".notice");
+            assertThat(browser.path()).startsWith("/checks/");
+            assertThat(browser.all(form + " .wait")).noneMatch(WebElement::isDisplayed);
+        }
     }
 
     private void look(Browser browser, String place, int height) {
@@ -186,6 +209,12 @@ class FirstScreenIT {
     private void signIn(Browser browser) {
         var technician = DemoData.login(Role.TECHNICIAN.name());
         browser.signIn(technician.getKey(), technician.getValue());
+        speak(browser, "en");
+    }
+
+    /** The account keeps its language, for the next test too. */
+    private static void speak(Browser browser, String language) {
+        browser.press("button[name=code][value=" + language + "]").waitFor("html[lang=" + language + "]");
     }
 
     private void fault(boolean is, String what) {
