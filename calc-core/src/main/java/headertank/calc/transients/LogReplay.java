@@ -36,23 +36,31 @@ public final class LogReplay {
      */
     public record Answer(double[] shownK, double[] coolantW) {}
 
-    private LogReplay(Plant plant, double ambientK, double loadFactor) {
+    /**
+     * What is not known of the day of a log.
+     *
+     * @param load what its heat is over that of the car's other logs [-]
+     * @param radiatorShare where the radiator stands at a warm start, 0 at the air, 1 at the coolant [-]
+     * @param breezeMPerS wind that meets the car along its length, whether it stands or not [m/s]
+     */
+    public record Day(double load, double radiatorShare, double breezeMPerS) {}
+
+    private LogReplay(Plant plant, double ambientK, Day day) {
         this.plant = plant;
         this.fans = new Fans(plant, plant.control(), false);
         this.car = new LumpedCar(plant, Masses.of(plant), fans, true, FASTEST_PER_S);
-        this.place = new LogPlace(plant, ambientK, loadFactor);
+        this.place = new LogPlace(plant, ambientK, day);
     }
 
     /**
      * @param plant the car, its air that of the log's day
      * @param log the log
      * @param ambientK air around the car [K]
-     * @param loadFactor what this log's heat is over that of the car's other logs [-]
-     * @param radiatorShare where the radiator stands at a warm start, 0 at the air, 1 at the coolant [-]
+     * @param day what is not known of the log's day
      * @return what it would have shown and given
      */
-    public static Answer of(Plant plant, LogStretches log, double ambientK, double loadFactor, double radiatorShare) {
-        return new LogReplay(plant, ambientK, loadFactor).run(log, radiatorShare);
+    public static Answer of(Plant plant, LogStretches log, double ambientK, Day day) {
+        return new LogReplay(plant, ambientK, day).run(log, day.radiatorShare());
     }
 
     private Answer run(LogStretches log, double radiatorShare) {

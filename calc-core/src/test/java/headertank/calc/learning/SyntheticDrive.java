@@ -46,7 +46,7 @@ final class SyntheticDrive {
         }
         List<DriveLog.Row> inputs = inputs(truth, hard, random);
         double[] shown = new DrivenLog(log(inputs).driving(StandardDuties.DRIFT), truth.resolved())
-                .answer(truth, 0, load, 0.5)
+                .answer(truth, 0, day(load))
                 .shownK();
         List<DriveLog.Row> rows = new ArrayList<>();
         for (int i = 0; i < inputs.size(); i++) {
@@ -59,6 +59,10 @@ final class SyntheticDrive {
                     new DriveLog.Row(in.timeS(), read, in.enginePerS(), in.manifoldPa(), in.intakeK(), in.roadMPerS()));
         }
         return log(rows).driving(StandardDuties.DRIFT);
+    }
+
+    private static LogReplay.Day day(double load) {
+        return new LogReplay.Day(load, 0.5, 0.5);
     }
 
     private static DriveLog log(List<DriveLog.Row> rows) {
@@ -76,7 +80,7 @@ final class SyntheticDrive {
             for (int t = 0; t <= CYCLES_S; t++) {
                 rows.add(row(truth, t, t, true, mid, 1));
             }
-            double[] given = LogReplay.of(truth, new LogStretches(log(rows)), AMBIENT_K, load, 0.5)
+            double[] given = LogReplay.of(truth, new LogStretches(log(rows)), AMBIENT_K, day(load))
                     .coolantW();
             double mean = 0;
             for (double w : given) {
