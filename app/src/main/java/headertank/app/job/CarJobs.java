@@ -24,7 +24,7 @@ public class CarJobs {
         return queue.ofCar(carId, SHOWN);
     }
 
-    /** The job that is being worked on; the newest when there are several. */
+    /** The job that is being worked on. */
     public Optional<JobLine> open(long carId) {
         return queue.ofCar(carId, 1).stream().filter(j -> !j.stage().isClosed()).findFirst();
     }

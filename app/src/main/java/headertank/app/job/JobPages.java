@@ -78,9 +78,15 @@ class JobPages {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return newForm(id, model);
         }
-        long job = jobs.open(id, form.asked(), promised.orElseThrow(), key);
-        redirect.addFlashAttribute("done", "job.opened");
-        return "redirect:/jobs/" + job;
+        try {
+            long job = jobs.open(id, form.asked(), promised.orElseThrow(), key);
+            redirect.addFlashAttribute("done", "job.opened");
+            return "redirect:/jobs/" + job;
+        } catch (ConflictException e) {
+            faults.reject(e.messageKey(), e.messageKey());
+            response.setStatus(HttpStatus.CONFLICT.value());
+            return newForm(id, model);
+        }
     }
 
     @GetMapping("/jobs/{id}")

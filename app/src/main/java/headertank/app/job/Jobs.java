@@ -44,7 +44,11 @@ public class Jobs {
         this.gate = gate;
     }
 
-    /** Opens a job for a car; returns its id. */
+    /**
+     * Opens a job for a car; returns its id.
+     *
+     * @throws ConflictException when the car has an open job
+     */
     @Transactional
     public long open(long carId, String asked, LocalDate promisedOn) {
         return open(carId, asked, promisedOn, UUID.randomUUID());
@@ -55,6 +59,7 @@ public class Jobs {
     public long open(long carId, String asked, LocalDate promisedOn, UUID formKey) {
         return forms.once(user.shopId(), formKey, "job", carId + " " + asked + " " + promisedOn, () -> {
             gate.hold(carId);
+            Gate.require(Step.OPEN_JOB, gate.ofCar(carId));
             long id = insert(user.shopId(), user.accountId(), carId, asked, promisedOn);
             audit.record("job.opened", "job", id, "car " + carId);
             return id;
@@ -147,6 +152,9 @@ public class Jobs {
                 .carId();
         gate.hold(car);
         step(kind).ifPresent(step -> Gate.require(step, gate.ofJob(id)));
+        if (kind == Job.Kind.TAKEN_BACK) {
+            Gate.require(Step.OPEN_JOB, gate.ofCar(car));
+        }
         JobRow job = find(id);
         if (job.version() != version || job.isClosed() != (kind == Job.Kind.TAKEN_BACK)) {
             throw new ConflictException("job.changed-meanwhile");

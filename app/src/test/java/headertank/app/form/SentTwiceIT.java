@@ -212,7 +212,7 @@ class SentTwiceIT {
                 adds("/checks/{id}/handover/photos", "handover_photo", OtherTab.ANOTHER_RECORD, this::aPhoto),
                 adds("/checks/{id}/handover/faults/{fault}", "fault_clearing", OtherTab.NO_RECORD, this::aClearing),
                 adds("/checks/{id}/handover/decision", "handover_decision", OtherTab.NO_RECORD, this::aLastWord),
-                adds("/cars/{id}/jobs", "job", OtherTab.ANOTHER_RECORD, () -> {
+                adds("/cars/{id}/jobs", "job", OtherTab.NO_RECORD, () -> {
                     String path = "/cars/" + workshop.aCar(Specs.easy(), "street") + "/jobs";
                     return tabs(path + "/new", path, Map.of("asked", "look", "promised", tomorrow()));
                 }),

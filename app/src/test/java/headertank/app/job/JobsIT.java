@@ -25,12 +25,21 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.quantity.Stated;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.springframework.test.web.servlet.request.RequestPostProcessor;
 
 /** A job's way from the counter to the customer, and who may do what on it. */
 @DatabaseTest
@@ -143,8 +152,8 @@ class JobsIT {
 
     @Test
     void theQueueComesByPromisePageByPageAndWithoutOtherShops() {
-        long later = jobs.open(car, "later", TODAY.plusDays(3));
-        long late = jobs.open(car, "late", TODAY.minusDays(3));
+        long later = jobs.open(specs.aCar(), "later", TODAY.plusDays(3));
+        long late = jobs.open(specs.aCar(), "late", TODAY.minusDays(3));
         long due = jobs.open(car, "due", TODAY);
         long same = jobs.open(specs.aCar(), "due too", TODAY);
         people.actAs(people.aShop(), Role.FRONT_DESK);
@@ -161,6 +170,70 @@ class JobsIT {
                 .containsExactly(late, due, same);
         assertThat(queue.open(QueueView.WORKSHOP.choice(TODAY), Queue.Position.START, 9))
                 .isEmpty();
+    }
+
+    @Test
+    void aCarHasOneOpenJobHoweverItIsAskedFor() throws Exception {
+        long job = jobs.open(car, "look", TODAY);
+        RequestPostProcessor desk = people.in(shop, Role.FRONT_DESK);
+        mvc.perform(open(car, "another").with(desk))
+                .andExpect(status().isConflict())
+                .andExpect(content().string(containsString("There is an open job for this car already.")))
+                .andExpect(content().string(containsString("/jobs/" + job)))
+                .andExpect(content().string(containsString("another")));
+        mvc.perform(get("/cars/" + car).with(desk))
+                .andExpect(content().string(not(containsString("/cars/" + car + "/jobs/new"))));
+        assertThatThrownBy(() -> jdbc.sql("""
+                        insert into job (shop_id, car_id, asked, promised_on, opened_by)
+                        select shop_id, car_id, asked, promised_on, opened_by from job where id = :id""").param("id", job).update())
+                .isInstanceOf(DataAccessException.class)
+                .hasMessageContaining("open job");
+        people.actAs(shop, Role.FRONT_DESK);
+        jobs.callOff(job, "sold", 0, null);
+        mvc.perform(open(car, "another").with(desk)).andExpect(status().is3xxRedirection());
+    }
+
+    @Test
+    void twoWhoOpenAJobForOneCarAtOnceMakeOne() throws Exception {
+        RequestPostProcessor desk = people.in(shop, Role.FRONT_DESK);
+        ExecutorService hands = Executors.newFixedThreadPool(4);
+        try {
+            List<Integer> answers = new ArrayList<>();
+            for (Future<Integer> answer : hands.invokeAll(Stream.of("one", "two", "three", "four")
+                    .<Callable<Integer>>map(
+                            asked -> () -> mvc.perform(open(car, asked).with(desk))
+                                    .andReturn()
+                                    .getResponse()
+                                    .getStatus())
+                    .toList())) {
+                answers.add(answer.get());
+            }
+            assertThat(answers).containsExactlyInAnyOrder(302, 409, 409, 409);
+        } finally {
+            hands.shutdownNow();
+        }
+        assertThat(workshop.rows("job")).isEqualTo(1);
+    }
+
+    @Test
+    void aJobIsNotTakenBackBesideANewOne() throws Exception {
+        long job = jobs.open(car, "look", TODAY);
+        specs.save(car, Specs.easy().build(), "street");
+        long check = checks.run(car, 1);
+        workshop.sign(check, Decision.DELIVER);
+        lists.answerAll(check);
+        lists.decideLeaves(check);
+        jobs.handOver(job, 0, null);
+        long next = jobs.open(car, "again", TODAY);
+        mvc.perform(post("/jobs/" + job + "/take-back")
+                        .with(csrf())
+                        .with(people.in(shop, Role.OWNER))
+                        .param("version", "1")
+                        .param("reason", "wrong car"))
+                .andExpect(status().isConflict());
+        people.actAs(shop, Role.OWNER);
+        assertThat(stage(job)).isEqualTo(Stage.HANDED_OVER);
+        assertThat(stage(next)).isEqualTo(Stage.TO_RATE);
     }
 
     @Test
@@ -228,6 +301,13 @@ class JobsIT {
         mvc.perform(get("/jobs/" + late).with(people.in(shop, Role.TECHNICIAN)))
                 .andExpect(status().isOk())
                 .andExpect(content().string(not(containsString("Pause or call off"))));
+    }
+
+    private static MockHttpServletRequestBuilder open(long car, String asked) {
+        return post("/cars/" + car + "/jobs")
+                .with(csrf())
+                .param("asked", asked)
+                .param("promised", TODAY.plusDays(1).toString());
     }
 
     private static MockHttpServletRequestBuilder change(long job, String asked, String promised, int version) {

@@ -138,6 +138,32 @@ class RiskRulesTest {
     }
 
     @Test
+    void aColdestDayThatNobodyNamedAsksAndHoldsNothingBack() {
+        Build.Builder thin = Builds.drift()
+                .change()
+                .unknown(BuildField.LOWEST_AMBIENT)
+                .seen(BuildField.COOLANT_BASE, CoolantBase.ETHYLENE_GLYCOL)
+                .set(BuildField.COOLANT_GLYCOL, Stated.measured(0.2));
+        Flag asked = flagged("coolant-freezes", thin);
+        assertThat(asked.weight()).isEqualTo(Flag.Weight.REMARK);
+        assertThat(asked.title()).isEqualTo(RuleText.COOLANT_FREEZES_ASK_TITLE_CLOSE.with());
+        double assumed = value(asked, RuleText.COOLANT_FREEZES_ASSUMED_DAY);
+
+        assertThat(flagged("coolant-freezes", thin.set(BuildField.LOWEST_AMBIENT, Stated.guessed(assumed)))
+                        .weight())
+                .as("the same day, named by somebody")
+                .isEqualTo(Flag.Weight.CONDITION);
+
+        Flag water = flagged(
+                "coolant-freezes",
+                thin.unknown(BuildField.LOWEST_AMBIENT)
+                        .seen(BuildField.COOLANT_BASE, CoolantBase.WATER)
+                        .unknown(BuildField.COOLANT_GLYCOL));
+        assertThat(water.weight()).isEqualTo(Flag.Weight.REMARK);
+        assertThat(water.title()).isEqualTo(RuleText.COOLANT_FREEZES_ASK_TITLE.with());
+    }
+
+    @Test
     void impossibleFanClaim() {
         Build.Builder claimed = Builds.drift()
                 .change()
