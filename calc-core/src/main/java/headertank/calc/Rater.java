@@ -310,7 +310,7 @@ public final class Rater {
         if (asked.isEmpty()) {
             throw new IllegalArgumentException("name at least one duty to find something out for");
         }
-        return WorthSeeing.of(resolve(build), asked);
+        return WorthSeeing.of(resolve(build), asked, DutyRater::finiteMarginK);
     }
 
     /** @return a full rating: verdicts with uncertainty, and flags; more samples where a verdict hangs on them */

@@ -24,8 +24,8 @@ public record Learned(
         Optional<Build> from, List<Factor> factors, List<Double> covariance, List<NotHot> notHot, HowKnown known) {
 
     /** Nothing is learned: a car is what its fields and its class say. */
-    public static final Learned NOTHING = new Learned(
-            Optional.empty(), List.of(), List.of(), List.of(), HowKnown.FROM_THE_SHEET);
+    public static final Learned NOTHING =
+            new Learned(Optional.empty(), List.of(), List.of(), List.of(), HowKnown.FROM_THE_SHEET);
 
     /** A factor that moves further than this is no longer believed without a person's look; modelling choice [-]. */
     public static final double CREDIBLE = 2.5;

@@ -98,8 +98,7 @@ public final class Learning {
 
     private Learned learned() {
         if (likelihoods.isEmpty()) {
-            return new Learned(
-                    Optional.of(car.build()), List.of(), List.of(), notHot, HowKnown.FROM_ONE_READING);
+            return new Learned(Optional.of(car.build()), List.of(), List.of(), notHot, HowKnown.FROM_ONE_READING);
         }
         Posterior posterior = Posterior.of(learnable.length + nuisances, this::residuals);
         List<Learned.Factor> factors = new ArrayList<>();

@@ -27,8 +27,9 @@ final class TenMinutes {
 
     /** @return the log; its readings do not count */
     static DriveLog of(Resolved car, Duty duty) {
-        Optional<OperatingPoint> hard =
-                duty.points().stream().filter(p -> p.demand() instanceof Demand.Mix).findFirst();
+        Optional<OperatingPoint> hard = duty.points().stream()
+                .filter(p -> p.demand() instanceof Demand.Mix)
+                .findFirst();
         boolean idles = duty.points().stream().anyMatch(OperatingPoint::idles);
         List<DriveLog.Row> rows = new ArrayList<>();
         for (int t = 0; t <= LONG_S; t++) {

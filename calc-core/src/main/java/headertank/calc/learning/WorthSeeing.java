@@ -6,7 +6,6 @@ import headertank.calc.carspec.Resolved;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.evidence.WorkshopReadings;
-import headertank.calc.judged.DutyRater;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Physics;
 import headertank.calc.rating.Plant;
@@ -24,6 +23,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleBiFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
@@ -65,11 +65,13 @@ public final class WorthSeeing {
     private static final double LEAST_K = 0.05;
 
     private final Resolved car;
+    private final ToDoubleBiFunction<Plant, Duty> marginK;
     private final Unknowns unknowns;
     private final ModelSpread spread;
 
-    private WorthSeeing(Resolved car) {
+    private WorthSeeing(Resolved car, ToDoubleBiFunction<Plant, Duty> marginK) {
         this.car = car;
+        this.marginK = marginK;
         this.unknowns = new Unknowns(car);
         this.spread = ModelSpread.of(car, PointRater.rate(Plant.of(car), StandardDuties.STREET.point("hill")));
     }
@@ -77,10 +79,11 @@ public final class WorthSeeing {
     /**
      * @param car the car as it is known
      * @param duties what it is for
+     * @param marginK coolant margin of a car at a duty [K]
      * @return what can be done, what narrows most first; without what narrows nothing
      */
-    public static List<NextEvidence> of(Resolved car, List<Duty> duties) {
-        return new WorthSeeing(car).ranked(duties);
+    public static List<NextEvidence> of(Resolved car, List<Duty> duties, ToDoubleBiFunction<Plant, Duty> marginK) {
+        return new WorthSeeing(car, marginK).ranked(duties);
     }
 
     private List<NextEvidence> ranked(List<Duty> duties) {
@@ -108,7 +111,8 @@ public final class WorthSeeing {
     private RealVector slopesOfMargin(Duty duty) {
         double[] slopes = IntStream.range(0, unknowns.size())
                 .parallel()
-                .mapToDouble(i -> slope(z -> DutyRater.finiteMarginK(candidate(z).plant(UnaryOperator.identity()), duty), i))
+                .mapToDouble(
+                        i -> slope(z -> marginK.applyAsDouble(candidate(z).plant(UnaryOperator.identity()), duty), i))
                 .toArray();
         return MatrixUtils.createRealVector(slopes);
     }
@@ -143,8 +147,7 @@ public final class WorthSeeing {
                 .mapToObj(i -> column(seen, expected, i, n))
                 .toArray(double[][]::new);
         RealMatrix transposed = MatrixUtils.createRealMatrix(columns);
-        RealMatrix normal =
-                transposed.multiplyTransposed(transposed).add(MatrixUtils.createRealIdentityMatrix(all));
+        RealMatrix normal = transposed.multiplyTransposed(transposed).add(MatrixUtils.createRealIdentityMatrix(all));
         return new CholeskyDecomposition(normal, 1e-9, 1e-12)
                 .getSolver()
                 .getInverse()

@@ -20,6 +20,7 @@ public final class LogReplay {
 
     private static final double OIL_SHARE = 0.9;
 
+    private final double stepS;
     private final Plant plant;
     private final LumpedCar car;
     private final Fans fans;
@@ -45,7 +46,8 @@ public final class LogReplay {
      */
     public record Day(double load, double radiatorShare, double breezeMPerS) {}
 
-    private LogReplay(Plant plant, double ambientK, Day day) {
+    private LogReplay(Plant plant, double ambientK, Day day, double stepS) {
+        this.stepS = stepS;
         this.plant = plant;
         this.fans = new Fans(plant, plant.control(), false);
         this.car = new LumpedCar(plant, Masses.of(plant), fans, true, FASTEST_PER_S);
@@ -60,7 +62,12 @@ public final class LogReplay {
      * @return what it would have shown and given
      */
     public static Answer of(Plant plant, LogStretches log, double ambientK, Day day) {
-        return new LogReplay(plant, ambientK, day).run(log, day.radiatorShare());
+        return of(plant, log, ambientK, day, STEP_S);
+    }
+
+    /** The same in other steps, at most a stretch long [s]. */
+    public static Answer of(Plant plant, LogStretches log, double ambientK, Day day, double stepS) {
+        return new LogReplay(plant, ambientK, day, stepS).run(log, day.radiatorShare());
     }
 
     private Answer run(LogStretches log, double radiatorShare) {
@@ -75,11 +82,11 @@ public final class LogReplay {
             place.to(stretches.get(i));
             given[i] = place.warmCoolantW();
             car.enter(place, time);
-            for (double end = time + LogStretches.stretchS(); time < end - 1e-9; time += STEP_S) {
+            for (double end = time + LogStretches.stretchS(); time < end - 1e-9; time += stepS) {
                 fans.look(time, y[car.fanSensor()], true);
-                int parts = (int) Math.max(1, Math.ceil(STEP_S * car.fastestPerS(time, y) / OF_A_RATE));
+                int parts = (int) Math.max(1, Math.ceil(stepS * car.fastestPerS(time, y) / OF_A_RATE));
                 for (int part = 0; part < parts; part++) {
-                    step(time + part * STEP_S / parts, STEP_S / parts);
+                    step(time + part * stepS / parts, stepS / parts);
                 }
             }
             shown[i / LogStretches.ofABlock()] += (y[gauge] + offset) / LogStretches.ofABlock();
