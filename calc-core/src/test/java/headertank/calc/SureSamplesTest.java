@@ -1,6 +1,7 @@
 package headertank.calc;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import headertank.calc.carspec.Build;
@@ -51,6 +52,14 @@ class SureSamplesTest {
         }
         assertThat(more).isTrue();
         assertThat(enough).isTrue();
+    }
+
+    @Test
+    void aRaterDrawsAsManyAsItIsAskedTo() {
+        Rating few = RATER.sampling(32).rate(onADayOf(283.15), TRACK);
+        assertThat(few.samples()).isEqualTo(32);
+        assertThat(outcome(few).marginSpread().orElseThrow().samples()).isBetween(32, 32 * 16);
+        assertThatThrownBy(() -> RATER.sampling(15)).hasMessageContaining("15").hasMessageContaining("16");
     }
 
     @Test

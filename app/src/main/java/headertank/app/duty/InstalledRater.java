@@ -1,6 +1,7 @@
 package headertank.app.duty;
 
 import headertank.calc.Rater;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -9,7 +10,7 @@ import org.springframework.context.annotation.Configuration;
 class InstalledRater {
 
     @Bean
-    Rater rater() {
-        return Rater.standard().with(new DutyFiles());
+    Rater rater(@Value("${headertank.samples}") int samples) {
+        return Rater.standard().with(new DutyFiles()).sampling(samples);
     }
 }

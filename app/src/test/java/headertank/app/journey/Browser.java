@@ -150,7 +150,7 @@ public final class Browser implements AutoCloseable {
         open("/login");
         type("username", login);
         type("password", password);
-        focused().sendKeys(Keys.ENTER);
+        find("input[name=password]").sendKeys(Keys.ENTER);
         waitFor("nav");
     }
 

@@ -52,6 +52,9 @@ class EveryPageIT {
           .filter(([e, s]) => longer(s.transitionDuration) || (s.animationName !== 'none' && longer(s.animationDuration)))
           .slice(0, 5).map(([e]) => e.outerHTML.slice(0, 120))\
         """;
+    /** So that the stroke that follows stays on the page. */
+    private static final String FROM_THE_TOP = "document.querySelector('a[href], button').focus()";
+
     private static final String FOCUS_IS_HIDDEN = """
         const hidden = [];
         for (const e of document.querySelectorAll('a[href], button, input, select, textarea, summary, [tabindex="0"]')) {
@@ -151,6 +154,7 @@ class EveryPageIT {
                 Touch.smallTargets(browser).forEach(e -> faults.add(place + e));
             }
             Touch.misfits(browser, width).forEach(e -> faults.add(place + e));
+            browser.script(FROM_THE_TOP);
             browser.stroke(Keys.TAB);
             said(browser, FOCUS_IS_HIDDEN).forEach(e -> faults.add(place + "focus not visible: " + e));
         }
