@@ -111,7 +111,8 @@ class FirstScreenIT {
             browser.open("/checks/" + ids.get("check"));
             assertThat(browser.find(form + " .wait").isDisplayed()).isFalse();
             browser.script("window.addEventListener('submit', sent => sent.preventDefault())");
-            browser.press(form + " button").waitUntil(() -> !browser.find(form + " button").isEnabled());
+            browser.press(form + " button")
+                    .waitUntil(() -> !browser.find(form + " button").isEnabled());
             assertThat(browser.find(form + " .wait").getText()).contains("variants of this car");
             assertThat(browser.find(form).getAttribute("aria-busy")).isEqualTo("true");
 
