@@ -36,6 +36,8 @@ class FirstScreenIT {
     private static final int LEAST_VERDICT = 44;
     private static final int LOWEST_VERDICT = 400;
     private static final int LEAST_BUTTON = 56;
+    private static final int BUTTONS = 3;
+    private static final int MOST_ACTIONS = 3;
 
     private static final String SEES = "return !document.querySelector('.htmx-request, [hx-trigger=load]')";
     private static final String VERDICT = """
@@ -127,12 +129,20 @@ class FirstScreenIT {
         fault(number(verdict.get(0)) < LEAST_VERDICT, place + "the verdict is smaller than 44 px: " + verdict);
         fault(number(verdict.get(1)) > LOWEST_VERDICT, place + "the verdict begins below 400 px: " + verdict);
         fault(number(verdict.get(2)) == 0, place + "no verdict");
-        for (String part : List.of(".chance", ".do-first li", ".why p", ".glance-do", ".safety")) {
+        for (String part :
+                List.of(".chance", ".peak", ".margin-bar", ".do-first li", ".why p", ".glance-do", ".safety")) {
             double bottom = number(browser.script(BOTTOM, part));
+            fault(bottom == 0, place + part + " is not to be seen");
             fault(bottom > height, place + part + " ends at " + bottom + ", below the fold at " + height);
         }
-        ((List<?>) browser.script(HEIGHTS))
-                .forEach(h -> fault(number(h) < LEAST_BUTTON, place + "a button of " + h + " px"));
+        List<?> buttons = (List<?>) browser.script(HEIGHTS);
+        fault(buttons.size() != BUTTONS, place + buttons.size() + " buttons");
+        fault(browser.all(".do-first li").size() > MOST_ACTIONS, place + "more than three things to do first");
+        fault(
+                browser.all(".do-first li:not(:has(.degrees))").size() > 0,
+                place + "something to do without its degrees");
+        fault(browser.all(".big-verdict .shape").isEmpty(), place + "a verdict without its sign");
+        buttons.forEach(h -> fault(number(h) < LEAST_BUTTON, place + "a button of " + h + " px"));
         fault(browser.scrollsSideways(), place + "scrolls sideways");
     }
 
