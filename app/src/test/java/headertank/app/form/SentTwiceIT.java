@@ -10,6 +10,7 @@ import headertank.app.account.People;
 import headertank.app.account.RouteRights;
 import headertank.app.carspec.Revisions;
 import headertank.app.carspec.SpecBuilder;
+import headertank.app.carlog.Logs;
 import headertank.app.check.Checks;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.Decision;
@@ -196,6 +197,7 @@ class SentTwiceIT {
                                 Map.of("reason", "no such cars"),
                                 Map.of("item", "duct"))),
                 adds("/cars/{id}/spec", "revision", OtherTab.NO_RECORD, this::aRevision),
+                adds("/cars/{id}/logs", "car_log", OtherTab.NO_RECORD, this::aLog),
                 adds("/cars/{id}/revisions/{number}/checks", "check_run", OtherTab.NO_RECORD, this::aRating),
                 adds("/checks/{id}/sign-off", "sign_off", OtherTab.NO_RECORD, this::aSignature),
                 adds(
@@ -360,6 +362,11 @@ class SentTwiceIT {
     private List<FormOnPage> aRevision() throws Exception {
         String path = "/cars/" + workshop.aCar(Specs.easy(), "street") + "/spec";
         return tabs(path, path, Map.of("fan.currentA", "11 A", "reason", "measured anew"));
+    }
+
+    private List<FormOnPage> aLog() throws Exception {
+        String path = "/cars/" + workshop.aCar(Specs.easy(), "street") + "/logs";
+        return tabs(path, path, Map.of("log", Logs.standing(150), "ambient", "20 °C"));
     }
 
     private List<FormOnPage> aRating() throws Exception {
