@@ -20,8 +20,10 @@ import headertank.calc.evidence.Replay;
 import headertank.calc.judged.DayThatHolds;
 import headertank.calc.judged.DutyRater;
 import headertank.calc.judged.Samples;
+import headertank.calc.learning.Confirming;
 import headertank.calc.learning.Learning;
 import headertank.calc.learning.Replaying;
+import headertank.calc.learning.WorthSeeing;
 import headertank.calc.quantity.Note;
 import headertank.calc.quantity.SiFigure;
 import headertank.calc.quantity.WorkingSection;
@@ -37,6 +39,7 @@ import headertank.calc.result.CoolingCurves;
 import headertank.calc.result.HottestDay;
 import headertank.calc.result.IdleExpectation;
 import headertank.calc.result.Improvement;
+import headertank.calc.result.NextEvidence;
 import headertank.calc.result.Plan;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
@@ -283,6 +286,31 @@ public final class Rater {
      */
     public Replay replay(Build build, DriveLog log) {
         return Replaying.of(resolve(build), log);
+    }
+
+    /**
+     * Whether a run that was not learned from came out as the car is known. When it did, {@link Learned#confirmed} says so from then on.
+     *
+     * @param build the car
+     * @param log a log that is no part of what this rater knows
+     * @return whether enough of its moments lie within the band of what is known
+     */
+    public boolean confirms(Build build, DriveLog log) {
+        return Confirming.of(resolve(build), log);
+    }
+
+    /**
+     * What a shop should find out next of a car as it is known.
+     *
+     * @param build the car
+     * @param asked duties whose margins are to become narrower, at least one
+     * @return what can be done, what narrows most first
+     */
+    public List<NextEvidence> nextEvidence(Build build, List<Duty> asked) {
+        if (asked.isEmpty()) {
+            throw new IllegalArgumentException("name at least one duty to find something out for");
+        }
+        return WorthSeeing.of(resolve(build), asked, DutyRater::finiteMarginK);
     }
 
     /** @return a full rating: verdicts with uncertainty, and flags; more samples where a verdict hangs on them */

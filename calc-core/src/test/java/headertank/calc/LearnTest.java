@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.FieldGroup;
+import headertank.calc.carspec.HowKnown;
 import headertank.calc.carspec.Learned;
 import headertank.calc.carspec.ModelFactor;
 import headertank.calc.carspec.Resolved;
@@ -15,7 +16,9 @@ import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.StandardDuties;
 import headertank.calc.evidence.CoreSheet;
+import headertank.calc.evidence.FanSheet;
 import headertank.calc.evidence.NeverHot;
+import headertank.calc.evidence.PumpSheet;
 import headertank.calc.evidence.SettledReading;
 import headertank.calc.evidence.WorkshopReadings;
 import headertank.calc.fluid.Coolant;
@@ -28,9 +31,11 @@ import headertank.calc.radiator.RadiatorFactors;
 import headertank.calc.rating.Plant;
 import headertank.calc.result.Distribution;
 import headertank.calc.result.IdleExpectation.Figure;
+import headertank.calc.result.NextEvidence;
 import headertank.calc.uncertainty.ModelSpread;
 import headertank.calc.uncertainty.Sampling;
 import headertank.calc.verdict.DutyOutcome;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
@@ -145,10 +150,76 @@ class LearnTest {
                         .stream()
                         .mapToDouble(d -> d)
                         .toArray();
-        assertThat(width(Distribution.of(sampled))).isLessThan(2 * 1.645 * 0.015);
+        assertThat(width(Distribution.of(sampled))).isLessThan(0.037);
         assertThat(RATER.knowing(learned).marginK(CAR, TRACK)).isLessThan(RATER.marginK(CAR, TRACK) - 1);
         assertThat(learned.factor(ModelFactor.METAL_MASS.key()).orElseThrow().left())
                 .isCloseTo(1, within(1e-9));
+    }
+
+    @Test
+    void aSheetOfTheFanMovesItsCurveAndItsCurrent() {
+        double flow = RATER.resolve(CAR).value(BuildField.FAN_FLOW);
+        double rise = RATER.resolve(CAR).value(BuildField.FAN_SHUT_OFF);
+        FanSheet sheet = new FanSheet(
+                1.2,
+                0.03,
+                List.of(new FanSheet.Point(0, 0.85 * rise, 13, Double.NaN), new FanSheet.Point(0.9 * flow, 0, 13, 25)));
+        Learned learned = RATER.learn(CAR, sheet);
+        Resolved known = RATER.knowing(learned).resolve(CAR);
+        assertThat(known.value(BuildField.FAN_SHUT_OFF)).isBetween(0.8 * rise, 0.97 * rise);
+        assertThat(known.value(BuildField.FAN_FLOW)).isLessThan(0.98 * flow);
+        assertThat(known.value(BuildField.FAN_CURRENT)).isBetween(22.2, 25.0);
+        assertThat(learned.factor(BuildField.FAN_SHUT_OFF.key()).orElseThrow().left())
+                .isLessThan(0.95);
+        assertThat(RATER.knowing(learned).marginK(CAR, TRACK)).isLessThan(RATER.marginK(CAR, TRACK));
+        Build clutch = CAR.change().seen(BuildField.FAN_DRIVE, "CLUTCH").build();
+        assertThatThrownBy(() -> RATER.learn(clutch, sheet)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new FanSheet(1.2, 0.03, List.of())).isInstanceOf(OutOfRangeException.class);
+    }
+
+    @Test
+    void aSheetOfThePumpMovesItsCurve() {
+        double flow = RATER.resolve(CAR).value(BuildField.PUMP_FLOW);
+        double head = RATER.resolve(CAR).value(BuildField.PUMP_HEAD);
+        PumpSheet sheet = new PumpSheet(
+                0.03,
+                List.of(
+                        new PumpSheet.Point(1, 0, 0.9 * head),
+                        new PumpSheet.Point(1, 0.5 * flow, 0.6 * head),
+                        new PumpSheet.Point(0.5, 0.3 * flow, 0.1 * head)));
+        Resolved known = RATER.knowing(RATER.learn(CAR, sheet)).resolve(CAR);
+        assertThat(known.value(BuildField.PUMP_HEAD)).isLessThan(0.97 * head);
+        assertThat(known.value(BuildField.PUMP_FLOW)).isLessThan(flow);
+        assertThatThrownBy(() -> new PumpSheet.Point(1, 0, 2e6)).isInstanceOf(OutOfRangeException.class);
+    }
+
+    @Test
+    void howWellACarIsKnown() {
+        assertThat(Learned.NOTHING.known()).isEqualTo(HowKnown.FROM_THE_SHEET);
+        Learned read = RATER.learn(CAR, reading(2));
+        assertThat(read.known()).isEqualTo(HowKnown.FROM_ONE_READING);
+        assertThat(read.confirmed().known()).as("no run, nothing to confirm").isEqualTo(HowKnown.FROM_ONE_READING);
+        assertThat(RATER.learn(CAR, new NeverHot(300, 1)).known()).isEqualTo(HowKnown.FROM_ONE_READING);
+    }
+
+    /** On a drift car of which nothing is known a logged drive tells most, and after one the next tells less. */
+    @Test
+    void aLoggedDriveIsWorthMost() {
+        List<NextEvidence> next = RATER.nextEvidence(CAR, List.of(TRACK));
+        assertThat(next)
+                .isSortedAccordingTo(
+                        Comparator.comparingDouble(NextEvidence::inAllK).reversed());
+        assertThat(next.get(0).deed()).isEqualTo(NextEvidence.Deed.LOGGED_DRIVE);
+        assertThat(next.get(0).deed().minutes()).isPositive();
+        assertThat(next.get(0).deed().tools()).containsExactly(NextEvidence.Tool.LOGGER);
+        double before = next.get(0).narrowsK().get("track");
+        assertThat(before).isBetween(0.3 * width(margin(Learned.NOTHING)), width(margin(Learned.NOTHING)));
+        double after = RATER.knowing(RATER.learn(CAR, reading(0))).nextEvidence(CAR, List.of(TRACK)).stream()
+                .mapToDouble(n -> n.narrowsK().get("track"))
+                .max()
+                .orElse(0);
+        assertThat(after).isLessThan(0.6 * before);
+        assertThatThrownBy(() -> RATER.nextEvidence(CAR, List.of())).isInstanceOf(IllegalArgumentException.class);
     }
 
     private static double heat(Radiator core, double airKgPerS) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.HowKnown;
 import headertank.calc.carspec.Learned;
 import headertank.calc.carspec.ModelFactor;
 import headertank.calc.engine.EngineClass;
@@ -35,10 +36,33 @@ class LogLearnTest {
         assertThat(before).isGreaterThan(5);
         assertThat(known.replay(CAR, STANDING).rootMeanSquareK()).isLessThan(2);
         assertThat(known.replay(CAR, DRIVEN).rootMeanSquareK()).isLessThan(0.55 * before);
-        assertThat(learned.factor(ModelFactor.OIL_MASS.key()).orElseThrow().moved())
-                .as("what follows the oil is more than the oil")
-                .isGreaterThan(1);
+        assertThat(learned.factor(ModelFactor.METAL_MASS.key()).orElseThrow().moved())
+                .as("less metal follows the coolant at once")
+                .isLessThan(-1);
+        assertThat(learned.known()).isEqualTo(HowKnown.FROM_A_RUN);
         assertThat(RATER.learn(CAR, STANDING)).isEqualTo(learned);
+    }
+
+    /** A run as the car is known confirms it; one in which every reading is ten kelvins higher does not. */
+    @Test
+    void anotherRunConfirmsOrDoesNot() {
+        Learned learned = RATER.learn(CAR, STANDING);
+        Rater known = RATER.knowing(learned);
+        List<DriveLog.Row> hotter = STANDING.rows().stream()
+                .map(r -> new DriveLog.Row(
+                        r.timeS(),
+                        r.coolantK() + (r.timeS() > STANDING.rows().get(60).timeS() ? 10 : 0),
+                        r.enginePerS(),
+                        r.manifoldPa(),
+                        r.intakeK(),
+                        r.roadMPerS()))
+                .toList();
+        assertThat(known.confirms(CAR, STANDING)).isTrue();
+        assertThat(known.confirms(CAR, DRIVEN)).isTrue();
+        assertThat(known.confirms(CAR, new DriveLog(STANDING.ambientK(), 3, hotter)))
+                .isFalse();
+        assertThat(learned.confirmed().known()).isEqualTo(HowKnown.CONFIRMED_BY_ANOTHER_RUN);
+        assertThat(learned.confirmed().factors()).isEqualTo(learned.factors());
     }
 
     @Test

@@ -18,11 +18,14 @@ import java.util.function.Predicate;
  * @param factors the factors, in their order
  * @param covariance lower triangle of their covariance, row by row, in standard deviations of the prior [-]
  * @param notHot on what days the car did not run hot, which no normal distribution says; rating weighs its samples with it
+ * @param known how well the car is known by it
  */
-public record Learned(Optional<Build> from, List<Factor> factors, List<Double> covariance, List<NotHot> notHot) {
+public record Learned(
+        Optional<Build> from, List<Factor> factors, List<Double> covariance, List<NotHot> notHot, HowKnown known) {
 
     /** Nothing is learned: a car is what its fields and its class say. */
-    public static final Learned NOTHING = new Learned(Optional.empty(), List.of(), List.of(), List.of());
+    public static final Learned NOTHING =
+            new Learned(Optional.empty(), List.of(), List.of(), List.of(), HowKnown.FROM_THE_SHEET);
 
     /** A factor that moves further than this is no longer believed without a person's look; modelling choice [-]. */
     public static final double CREDIBLE = 2.5;
@@ -64,6 +67,16 @@ public record Learned(Optional<Build> from, List<Factor> factors, List<Double> c
             throw new IllegalArgumentException(
                     n + " factors need " + n * (n + 1) / 2 + " covariances, there are " + covariance.size());
         }
+    }
+
+    /** @return the same, confirmed: a run that it was not learned from came out as it says; what is learned of no run stays as it is */
+    public Learned confirmed() {
+        return new Learned(
+                from,
+                factors,
+                covariance,
+                notHot,
+                known == HowKnown.FROM_A_RUN ? HowKnown.CONFIRMED_BY_ANOTHER_RUN : known);
     }
 
     /** @return whether nothing is learned */
@@ -157,6 +170,11 @@ public record Learned(Optional<Build> from, List<Factor> factors, List<Double> c
                 triangle.add(covariance(places.get(i), places.get(j)));
             }
         }
-        return new Learned(from, places.stream().map(factors::get).toList(), triangle, notHot);
+        return new Learned(
+                from,
+                places.stream().map(factors::get).toList(),
+                triangle,
+                notHot,
+                places.isEmpty() && notHot.isEmpty() ? HowKnown.FROM_THE_SHEET : known);
     }
 }

@@ -55,7 +55,13 @@ public enum ModelFactor {
     /** Factor on the heat capacity that follows the oil. */
     OIL_MASS("oilMass", FieldGroup.ENGINE),
     /** Offset of what the gauge's sensor shows [K]. */
-    GAUGE("gauge", FieldGroup.SENSOR);
+    GAUGE("gauge", FieldGroup.SENSOR),
+    /** Factor on the heat capacity of radiator, hoses and the coolant in them. */
+    RADIATOR_MASS("radiatorMass", FieldGroup.RADIATOR),
+    /** Factor on the width over which the thermostat opens. */
+    THERMOSTAT_WIDTH("thermostatWidth", FieldGroup.THERMOSTAT),
+    /** Factor on what a core loses where no air is driven through it. */
+    STANDING_CORE("standingCore", FieldGroup.AIR);
 
     private final String key;
     private final FieldGroup part;

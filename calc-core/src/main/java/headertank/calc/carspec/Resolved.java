@@ -173,6 +173,11 @@ public final class Resolved {
         return build.entry(field).map(Entry::from);
     }
 
+    /** @return whether the class of car stands in for the field: nobody stated it and the shop has no figure of its own for it */
+    public boolean isOfClass(BuildField field) {
+        return assumptions.stream().anyMatch(a -> a.field() == field && a.why() != AssumptionText.SHOP_FIGURE);
+    }
+
     /** @return what nobody had stated, in the order of {@link BuildField} */
     public List<Assumption> assumptions() {
         return assumptions;

@@ -13,8 +13,8 @@ import java.util.Optional;
 /** A log ready to be driven again by cars, with the pieces of the duty that it drove. */
 final class DrivenLog {
 
-    /** Where the radiator is taken to stand at a warm start, from the air to the coolant [-]. */
-    static final double RADIATOR_SHARE = 0.5;
+    /** A day as any other: a radiator half warm at a warm start, a breeze of half a metre a second (modelling choices). */
+    static final LogReplay.Day USUAL = new LogReplay.Day(1, 0.5, 0.5);
 
     private final DriveLog log;
     private final LogStretches stretches;
@@ -29,10 +29,7 @@ final class DrivenLog {
 
     private DrivenDuty find(Duty driven, Plant expected) {
         return new DrivenDuty(
-                driven,
-                stretches,
-                expected,
-                answer(expected, 0, 1, RADIATOR_SHARE).coolantW());
+                driven, stretches, expected, answer(expected, 0, USUAL).coolantW());
     }
 
     LogStretches stretches() {
@@ -52,11 +49,10 @@ final class DrivenLog {
     /**
      * @param plant a car in the air of the log's day
      * @param ambientDeviate how far off that is, in standard deviations
-     * @param load what this log's heat is over that of the car's other logs [-]
-     * @param radiatorShare where the radiator stands at a warm start, 0 at the air, 1 at the coolant [-]
+     * @param day what else is not known of it
      * @return what it would have shown and given
      */
-    LogReplay.Answer answer(Plant plant, double ambientDeviate, double load, double radiatorShare) {
-        return LogReplay.of(plant, stretches, ambientK(ambientDeviate), load, radiatorShare);
+    LogReplay.Answer answer(Plant plant, double ambientDeviate, LogReplay.Day day) {
+        return LogReplay.of(plant, stretches, ambientK(ambientDeviate), day);
     }
 }

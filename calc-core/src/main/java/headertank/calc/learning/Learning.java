@@ -2,6 +2,7 @@ package headertank.calc.learning;
 
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.FieldGroup;
+import headertank.calc.carspec.HowKnown;
 import headertank.calc.carspec.Learned;
 import headertank.calc.carspec.ModelFactor;
 import headertank.calc.carspec.Resolved;
@@ -9,7 +10,9 @@ import headertank.calc.duty.StandardDuties;
 import headertank.calc.evidence.CoreSheet;
 import headertank.calc.evidence.DriveLog;
 import headertank.calc.evidence.Evidence;
+import headertank.calc.evidence.FanSheet;
 import headertank.calc.evidence.NeverHot;
+import headertank.calc.evidence.PumpSheet;
 import headertank.calc.evidence.SettledReading;
 import headertank.calc.evidence.WorkshopReadings;
 import headertank.calc.quantity.OutOfRangeException;
@@ -32,6 +35,7 @@ public final class Learning {
     private final int[] learnable;
     private final List<Likelihood> likelihoods = new ArrayList<>();
     private final List<Learned.NotHot> notHot = new ArrayList<>();
+    private HowKnown known = HowKnown.FROM_ONE_READING;
     private int nuisances;
 
     private Learning(Resolved car) {
@@ -65,6 +69,9 @@ public final class Learning {
             notHot.add(new Learned.NotHot(never.upToK(), never.summers()));
             return;
         }
+        if (seen instanceof DriveLog) {
+            known = HowKnown.FROM_A_RUN;
+        }
         Likelihood likelihood = likelihood(seen);
         likelihoods.add(likelihood);
         nuisances += likelihood.nuisances();
@@ -80,12 +87,18 @@ public final class Learning {
         if (seen instanceof DriveLog log) {
             return new LogLikelihood(log, car);
         }
+        if (seen instanceof FanSheet sheet) {
+            return new FanSheetLikelihood(sheet);
+        }
+        if (seen instanceof PumpSheet sheet) {
+            return new PumpSheetLikelihood(sheet);
+        }
         return new SheetLikelihood((CoreSheet) seen);
     }
 
     private Learned learned() {
         if (likelihoods.isEmpty()) {
-            return new Learned(Optional.of(car.build()), List.of(), List.of(), notHot);
+            return new Learned(Optional.of(car.build()), List.of(), List.of(), notHot, HowKnown.FROM_ONE_READING);
         }
         Posterior posterior = Posterior.of(learnable.length + nuisances, this::residuals);
         List<Learned.Factor> factors = new ArrayList<>();
@@ -96,7 +109,7 @@ public final class Learning {
                 covariance.add(posterior.covariance(i, j));
             }
         }
-        return new Learned(Optional.of(car.build()), factors, covariance, notHot);
+        return new Learned(Optional.of(car.build()), factors, covariance, notHot, known);
     }
 
     private Learned.Factor factor(int place, double moved, double left) {

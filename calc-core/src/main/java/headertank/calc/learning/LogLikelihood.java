@@ -17,18 +17,22 @@ import org.hipparchus.util.FastMath;
  * A log against a replay of it. What is left of a right car is the model's own error, which lasts: one standard deviation of 1.0 K that
  * is forgotten with 150 s (Ornstein and Uhlenbeck's process), and 0.4 K of a mean of whole degrees that is not. So a log of 1,800 rows
  * is some dozens of proofs. Residuals are made independent by the root of Cholesky of that covariance. Unknowns of its own: the day,
- * what its heat is over that of the car's other logs (5 %), the sensor beyond what it is always off (0.3 K), where the radiator stood at a warm start. All these are
+ * what its heat is over that of the car's other logs (5 %), the sensor beyond what it is always off (0.3 K), where the radiator stood at a warm start, the breeze. All these are
  * modelling choices.
  */
 final class LogLikelihood implements Likelihood {
 
-    private static final int LOG_NUISANCES = 4;
+    static final int LOG_NUISANCES = 5;
     private static final double LASTING_K = 1.0;
     private static final double LASTS_S = 150;
     private static final double PASSING_K = 0.4;
+    /** Variance of what is left of a right car [K2]. */
+    static final double LEFT_K2 = LASTING_K * LASTING_K + PASSING_K * PASSING_K;
+
     private static final double LOAD_SIGMA = 0.05;
     private static final double SENSOR_K = 0.3;
     private static final double RADIATOR_SIGMA = 0.3;
+    private static final double BREEZE_SIGMA = 0.8;
 
     private final DrivenLog log;
     private final List<Integer> seen = new ArrayList<>();
@@ -60,6 +64,14 @@ final class LogLikelihood implements Likelihood {
         this.root = new CholeskyDecomposition(covariance).getL().getData();
     }
 
+    /** @return the day at these deviates, of which the first is that of the air */
+    static LogReplay.Day day(double[] deviates) {
+        return new LogReplay.Day(
+                FastMath.exp(LOAD_SIGMA * deviates[1]),
+                Math.max(0, Math.min(1, DrivenLog.USUAL.radiatorShare() + RADIATOR_SIGMA * deviates[3])),
+                DrivenLog.USUAL.breezeMPerS() * FastMath.exp(BREEZE_SIGMA * deviates[4]));
+    }
+
     @Override
     public int nuisances() {
         return LOG_NUISANCES + (log.duty().isPresent() ? 1 : 0);
@@ -68,11 +80,7 @@ final class LogLikelihood implements Likelihood {
     @Override
     public double[] residuals(Candidate car, double[] nuisance) {
         Plant plant = car.plant(r -> r.with(BuildField.AMBIENT, log.ambientK(nuisance[0])));
-        LogReplay.Answer answer = log.answer(
-                plant,
-                nuisance[0],
-                FastMath.exp(LOAD_SIGMA * nuisance[1]),
-                Math.max(0, Math.min(1, DrivenLog.RADIATOR_SHARE + RADIATOR_SIGMA * nuisance[3])));
+        LogReplay.Answer answer = log.answer(plant, nuisance[0], day(nuisance));
         double[] ofDuty = log.duty()
                 .map(d -> d.residuals(plant, answer.coolantW(), nuisance[LOG_NUISANCES]))
                 .orElse(new double[0]);

@@ -1,7 +1,10 @@
 package headertank.calc.learning;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.CholeskyDecomposition;
@@ -23,18 +26,21 @@ final class Posterior {
     /** Width of a difference, in standard deviations of the prior; modelling choice. */
     private static final double STEP = 0.1;
 
-    private static final int MOST_TURNS = 16;
-    private static final int MOST_TRIES = 8;
-    private static final double LEAST_DAMPING = 0.1;
+    private static final int MOST_TURNS = 30;
+
+    /** Shares of the diagonal that are added in each turn, of which the best is taken [-]. */
+    private static final double[] DAMPING = {0, 0.1, 0.5, 2.5, 12, 100};
 
     /** No unknown moves further than this in one turn, in standard deviations of the prior: a straight line is no longer believed. */
     private static final double LONGEST = 1;
 
     /** An unknown whose column has a smaller sum of squares keeps its prior within this share of its variance [-]. */
-    private static final double FAINT = 1e-3;
+    private static final double FAINT = 1e-2;
 
-    /** A turn that gains less of the sum of squares ends the search [-]. */
+    /** A turn that gains less of the sum of squares and a twentieth is a bottom [-]. */
     private static final double GAIN = 1e-3;
+
+    private static final double LEAST_GAIN = 0.05;
 
     private final double[] mean;
     private final RealMatrix covariance;
@@ -59,40 +65,53 @@ final class Posterior {
         }
         RealMatrix normal = null;
         RealMatrix jacobian = null;
-        double damping = 0;
+        double side = STEP;
         for (int turn = 0; turn < MOST_TURNS; turn++) {
-            jacobian = jacobian(x, r, residuals, jacobian);
+            jacobian = jacobian(x, r, residuals, side, jacobian);
             normal = jacobian.transposeMultiply(jacobian).add(MatrixUtils.createRealIdentityMatrix(unknowns));
             RealVector down = jacobian.transpose()
                     .operate(MatrixUtils.createRealVector(r))
                     .add(MatrixUtils.createRealVector(x))
                     .mapMultiply(-1);
             double before = squares(r) + squares(x);
-            double[] next = null;
-            double[] nextR = null;
-            for (int tried = 0; tried < MOST_TRIES && next == null; tried++) {
-                double[] candidate =
-                        moved(x, solver(damped(normal, damping)).getSolver().solve(down));
-                double[] found = residuals.apply(candidate);
-                if (found != null && squares(found) + squares(candidate) < before) {
-                    next = candidate;
-                    nextR = found;
-                    damping = damping < LEAST_DAMPING ? 0 : damping / 4;
-                } else {
-                    damping = Math.max(LEAST_DAMPING, 4 * damping);
+            Step best = best(x, normal, down, residuals);
+            boolean gains = best != null && best.squares() < before;
+            if (gains) {
+                x = best.x();
+                r = best.r();
+            }
+            if (!gains || before - best.squares() < LEAST_GAIN + GAIN * before) {
+                if (side < 0) {
+                    break;
                 }
-            }
-            if (next == null) {
-                break;
-            }
-            x = next;
-            r = nextR;
-            if (before - squares(r) - squares(x) < GAIN * (1 + before)) {
-                break;
+                // What looks like a bottom may be a kink: the slopes of the other side tell.
+                side = -side;
+            } else {
+                side = STEP;
             }
         }
         RealMatrix covariance = solver(normal).getSolver().getInverse();
         return new Posterior(x, covariance);
+    }
+
+    /** Where a turn would go. */
+    private record Step(double[] x, double[] r) {
+        double squares() {
+            return Posterior.squares(r) + Posterior.squares(x);
+        }
+    }
+
+    /** @return the lowest of the places to which steps of several lengths lead; null where no model answers at any */
+    private static Step best(double[] x, RealMatrix normal, RealVector down, UnaryOperator<double[]> residuals) {
+        List<Step> steps = DoubleStream.of(DAMPING)
+                .parallel()
+                .mapToObj(d -> {
+                    double[] to = moved(x, solver(damped(normal, d)).getSolver().solve(down));
+                    return new Step(to, residuals.apply(to));
+                })
+                .filter(step -> step.r() != null)
+                .toList();
+        return steps.stream().min(Comparator.comparingDouble(Step::squares)).orElse(null);
     }
 
     private static CholeskyDecomposition solver(RealMatrix normal) {
@@ -104,19 +123,20 @@ final class Posterior {
     }
 
     /** @param before the Jacobian of the turn before, of which columns that say next to nothing are kept; null for none */
-    private static RealMatrix jacobian(double[] x, double[] r, UnaryOperator<double[]> residuals, RealMatrix before) {
+    private static RealMatrix jacobian(
+            double[] x, double[] r, UnaryOperator<double[]> residuals, double side, RealMatrix before) {
         double[][] columns = IntStream.range(0, x.length)
                 .parallel()
                 .mapToObj(i -> before != null && squares(before.getColumn(i)) < FAINT
                         ? before.getColumn(i)
-                        : column(x, r, i, residuals))
+                        : column(x, r, i, residuals, side))
                 .toArray(double[][]::new);
         return MatrixUtils.createRealMatrix(columns).transpose();
     }
 
     /** One column; away from a side on which no model answers, zero where neither does. */
-    private static double[] column(double[] x, double[] r, int i, UnaryOperator<double[]> residuals) {
-        for (double h : new double[] {STEP, -STEP}) {
+    private static double[] column(double[] x, double[] r, int i, UnaryOperator<double[]> residuals, double side) {
+        for (double h : new double[] {side, -side}) {
             double[] aside = x.clone();
             aside[i] += h;
             double[] found = residuals.apply(aside);

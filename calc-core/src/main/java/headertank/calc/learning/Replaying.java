@@ -18,7 +18,7 @@ public final class Replaying {
     public static Replay of(Resolved car, DriveLog log) {
         DrivenLog driven = new DrivenLog(log, car);
         Plant plant = Plant.of(car.with(BuildField.AMBIENT, driven.ambientK(0)));
-        double[] shown = driven.answer(plant, 0, 1, DrivenLog.RADIATOR_SHARE).shownK();
+        double[] shown = driven.answer(plant, 0, DrivenLog.USUAL).shownK();
         LogStretches stretches = driven.stretches();
         List<Replay.Moment> moments = new ArrayList<>();
         for (int b = 0; b < shown.length; b++) {

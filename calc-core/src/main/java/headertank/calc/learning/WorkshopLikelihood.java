@@ -23,7 +23,7 @@ final class WorkshopLikelihood implements Likelihood {
 
     WorkshopLikelihood(WorkshopReadings seen, Resolved car) {
         this.seen = seen;
-        IdleWarmUp expected = IdleWarmUp.of(Plant.of(car.with(BuildField.AMBIENT, seen.ambientK())));
+        IdleWarmUp expected = IdleWarmUp.of(Plant.of(inWorkshop(car)));
         seen.readings().keySet().stream()
                 .filter(f -> expected.figure(f).isPresent())
                 .forEach(figures::add);
@@ -31,7 +31,7 @@ final class WorkshopLikelihood implements Likelihood {
 
     @Override
     public double[] residuals(Candidate car, double[] nuisance) {
-        IdleWarmUp run = IdleWarmUp.of(car.plant(r -> r.with(BuildField.AMBIENT, seen.ambientK())));
+        IdleWarmUp run = IdleWarmUp.of(car.plant(this::inWorkshop));
         double[] residuals = new double[figures.size()];
         for (int i = 0; i < residuals.length; i++) {
             Figure f = figures.get(i);
@@ -43,5 +43,9 @@ final class WorkshopLikelihood implements Likelihood {
             residuals[i] = (read - run.figure(f).getAsDouble()) / sigma;
         }
         return residuals;
+    }
+
+    private Resolved inWorkshop(Resolved car) {
+        return IdleWarmUp.nothingSwitchedOn(car.with(BuildField.AMBIENT, seen.ambientK()));
     }
 }

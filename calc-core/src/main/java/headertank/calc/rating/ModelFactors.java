@@ -32,9 +32,9 @@ public record ModelFactors(
             RadiatorFactors.NOMINAL,
             EngineFactors.NOMINAL,
             AirWay.NOMINAL,
-            new Liquid(1, 1, 0, 1),
+            new Liquid(1, 1, 0, 1, 1),
             0,
-            new Metal(1, 1, 1, 1, 1),
+            new Metal(1, 1, 1, 1, 1, 1),
             0);
 
     /**
@@ -46,6 +46,7 @@ public record ModelFactors(
      * @param sealing factor on the sealing of the duct [-]
      * @param yawOffset offset of the factor by which sideslip reduces the ram pressure [-]
      * @param fanOverrun factor on the resistance of fans beyond free delivery [-]
+     * @param standing factor on what a core loses where no air is driven through it [-]
      */
     public record AirWay(
             double losses,
@@ -53,10 +54,11 @@ public record ModelFactors(
             double exitPressureOffset,
             double sealing,
             double yawOffset,
-            double fanOverrun) {
+            double fanOverrun,
+            double standing) {
 
         /** As specified. */
-        public static final AirWay NOMINAL = new AirWay(1, 0, 0, 1, 0, 1);
+        public static final AirWay NOMINAL = new AirWay(1, 0, 0, 1, 0, 1, 1);
     }
 
     /**
@@ -67,8 +69,10 @@ public record ModelFactors(
      * @param surface factor on what it gives off to the air around it [-]
      * @param contact factor on the conductance between metal and coolant [-]
      * @param oilMass factor on the heat capacity that follows the oil [-]
+     * @param radiatorMass factor on the heat capacity of radiator, hoses and their coolant [-]
      */
-    public record Metal(double mass, double charge, double surface, double contact, double oilMass) {}
+    public record Metal(
+            double mass, double charge, double surface, double contact, double oilMass, double radiatorMass) {}
 
     /**
      * Coolant and oil.
@@ -77,8 +81,9 @@ public record ModelFactors(
      * @param oilCoolers factor on the conductances between oil, coolant and air [-]
      * @param boilingOffsetK offset of the coolant's boiling point [K]
      * @param leak factor on what a shut thermostat leaks [-]
+     * @param opens factor on the width over which the thermostat opens [-]
      */
-    public record Liquid(double circuit, double oilCoolers, double boilingOffsetK, double leak) {}
+    public record Liquid(double circuit, double oilCoolers, double boilingOffsetK, double leak, double opens) {}
 
     /** @return the factors at these deviations, one for each {@link ModelFactor}: the logarithm of a factor, an offset as it is */
     public static ModelFactors at(double[] deviations) {
@@ -98,19 +103,22 @@ public record ModelFactors(
                         deviations[ModelFactor.EXIT_PRESSURE.ordinal()],
                         factor(deviations, ModelFactor.SEALING),
                         deviations[ModelFactor.SIDESLIP.ordinal()],
-                        factor(deviations, ModelFactor.FAN_OVERRUN)),
+                        factor(deviations, ModelFactor.FAN_OVERRUN),
+                        factor(deviations, ModelFactor.STANDING_CORE)),
                 new Liquid(
                         factor(deviations, ModelFactor.CIRCUIT),
                         factor(deviations, ModelFactor.OIL_COOLERS),
                         deviations[ModelFactor.BOILING.ordinal()],
-                        factor(deviations, ModelFactor.LEAK)),
+                        factor(deviations, ModelFactor.LEAK),
+                        factor(deviations, ModelFactor.THERMOSTAT_WIDTH)),
                 deviations[ModelFactor.DEMAND.ordinal()],
                 new Metal(
                         factor(deviations, ModelFactor.METAL_MASS),
                         factor(deviations, ModelFactor.CHARGE),
                         factor(deviations, ModelFactor.SURFACE),
                         factor(deviations, ModelFactor.CONTACT),
-                        factor(deviations, ModelFactor.OIL_MASS)),
+                        factor(deviations, ModelFactor.OIL_MASS),
+                        factor(deviations, ModelFactor.RADIATOR_MASS)),
                 deviations[ModelFactor.GAUGE.ordinal()]);
     }
 

@@ -102,13 +102,14 @@ public final class Plant {
         this.oil = oil(r, f);
         this.cap = new PressureCap(r.value(BuildField.CAP_PRESSURE), r.value(BuildField.CAP_HELD));
         this.boilingK = coolant.boilingK(capPressurePa()) + f.liquid().boilingOffsetK();
-        this.standingWPerK = StandingCore.conductanceWPerK(
-                r.value(BuildField.CORE_WIDTH),
-                r.value(BuildField.CORE_HEIGHT),
-                1 - r.value(BuildField.CORE_BLOCKED),
-                coreDrop,
-                r.option(BuildField.AIR_EXIT, AirExit.class),
-                atmospherePa);
+        this.standingWPerK = f.air().standing()
+                * StandingCore.conductanceWPerK(
+                        r.value(BuildField.CORE_WIDTH),
+                        r.value(BuildField.CORE_HEIGHT),
+                        1 - r.value(BuildField.CORE_BLOCKED),
+                        coreDrop,
+                        r.option(BuildField.AIR_EXIT, AirExit.class),
+                        atmospherePa);
     }
 
     /** @return the models for this car: as published, moved by what was learned of it */
@@ -138,7 +139,7 @@ public final class Plant {
         return new ThermostatSpec(
                 true,
                 opening,
-                opening + ThermostatSpec.DEFAULT_WIDTH_K,
+                opening + ThermostatSpec.DEFAULT_WIDTH_K * f.liquid().opens(),
                 bypass,
                 ThermostatSpec.LEAK.clamp(Thermostat.LEAK_LIFT * f.liquid().leak()));
     }

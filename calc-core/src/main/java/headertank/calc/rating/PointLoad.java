@@ -92,7 +92,7 @@ public record PointLoad(
         List<Note> notes = List.of();
         HeatSplit heat;
         if (point.demand() instanceof Demand.Idle d) {
-            speed = Math.max(speed, idle * ColdEngine.idleSpeed(blockK));
+            speed = Math.max(speed, idle + ColdEngine.addedIdlePerS(blockK));
             double asked = d.accessoriesW() + (r.is(BuildField.CONDENSER, YesNo.YES) ? d.airConditioningW() : 0);
             heat = engine.at(Math.min(asked, engine.fullLoadPowerW(speed)), speed, rubs);
         } else if (point.demand() instanceof Demand.Road d) {

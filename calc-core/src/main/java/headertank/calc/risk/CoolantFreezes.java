@@ -1,6 +1,5 @@
 package headertank.calc.risk;
 
-import headertank.calc.carspec.AssumptionText;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.fluid.Coolant;
 import headertank.calc.quantity.Message;
@@ -42,7 +41,7 @@ public final class CoolantFreezes implements RiskRule {
         if (margin >= CLOSE_K) {
             return Optional.empty();
         }
-        boolean named = isNamed(car);
+        boolean named = !car.resolved().isOfClass(BuildField.LOWEST_AMBIENT);
         return Optional.of(new Flag(
                 id(),
                 version(),
@@ -65,12 +64,6 @@ public final class CoolantFreezes implements RiskRule {
                 Message.NONE,
                 RuleText.COOLANT_FREEZES_CAUTION.with(),
                 source()));
-    }
-
-    /** Whether somebody said how cold it gets, for this car or for all of the shop's. */
-    private static boolean isNamed(RiskContext car) {
-        return car.resolved().assumptions().stream()
-                .noneMatch(a -> a.field() == BuildField.LOWEST_AMBIENT && a.why() != AssumptionText.SHOP_FIGURE);
     }
 
     private static Message title(boolean named, boolean freezes) {

@@ -3,6 +3,7 @@ package headertank.calc.transients;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.FanDrive;
+import headertank.calc.choice.YesNo;
 import headertank.calc.duty.Demand;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
@@ -42,6 +43,12 @@ public record IdleWarmUp(Map<Figure, Double> figures) {
     /** What a hydraulic steering pump takes with the wheel straight, and a water pump's belt; guessed [W]. */
     private static final double BELT_W = 150;
 
+    /**
+     * Share of a street car's base load that is left with nothing switched on: 20 of the 35 A of a hot day's drive, which hold blower
+     * and lights; from memory [-].
+     */
+    private static final double NOTHING_SWITCHED_ON = 20.0 / 35;
+
     private static final double OUTPUT_HZ = 2;
     private static final double FIRST_READING_S = 5;
     private static final double LAST_READING_S = 120;
@@ -65,6 +72,17 @@ public record IdleWarmUp(Map<Figure, Double> figures) {
     public static IdleWarmUp of(Plant plant) {
         RunResult run = RunSolver.run(plant, duty(plant), RunSettings.STANDARD.at(OUTPUT_HZ));
         return read(plant, run.trace());
+    }
+
+    /**
+     * @param car the car
+     * @return the same with nothing switched on: where the class of a car with air conditioning stands in for its base load, that without
+     *     blower and lights; a base load that somebody stated is taken as it is
+     */
+    public static Resolved nothingSwitchedOn(Resolved car) {
+        return car.is(BuildField.CONDENSER, YesNo.YES) && car.isOfClass(BuildField.BASE_LOAD)
+                ? car.with(BuildField.BASE_LOAD, NOTHING_SWITCHED_ON * car.value(BuildField.BASE_LOAD))
+                : car;
     }
 
     /**

@@ -9,6 +9,7 @@ import headertank.calc.oil.OilSpec;
 import headertank.calc.rating.Plant;
 import java.util.HashMap;
 import java.util.Map;
+import org.hipparchus.util.FastMath;
 
 /**
  * What a log says of a moment: its engine breathes what its manifold holds, {@code m = VE n/2 V p/(R T)}, R T of the intake air, and
@@ -29,15 +30,14 @@ final class LogPlace extends Place {
     private CoolingGrid grid;
     private final HoodLoss[] hoods = new HoodLoss[2 * HOOD_M_PER_S.length];
     private final double releasedPerKg;
-    private final double loadFactor;
+    private final LogReplay.Day day;
     private OilCoolers.Driven oil;
     private double coolantW;
     private double coolantPerFrictionW;
     private double oilW;
     private double oilPerFrictionW;
 
-    /** @param loadFactor what this log's heat is over that of the car's other logs [-] */
-    LogPlace(Plant plant, double ambientK, double loadFactor) {
+    LogPlace(Plant plant, double ambientK, LogReplay.Day day) {
         super(plant);
         if (plant.engine().spec().engineClass().isDiesel()) {
             throw new IllegalArgumentException(
@@ -45,7 +45,7 @@ final class LogPlace extends Place {
         }
         this.plant = plant;
         this.ambientK = ambientK;
-        this.loadFactor = loadFactor;
+        this.day = day;
         Fuel fuel = plant.engine().spec().fuel();
         this.releasedPerKg = COMBUSTION * fuel.lowerHeatingValueJPerKg() / fuel.stoichiometricAirFuelRatio();
     }
@@ -53,9 +53,10 @@ final class LogPlace extends Place {
     /** Goes to a stretch of a log. */
     void to(LogStretches.Stretch s) {
         engineOn = s.enginePerS() > 0;
+        double air = FastMath.hypot(s.roadMPerS(), day.breezeMPerS());
         grid = grids.computeIfAbsent(s.yawRad(), yaw -> new CoolingGrid(plant, ambientK, yaw));
-        grid.to(s.roadMPerS(), s.enginePerS());
-        surfaceWPerK = plant.surfaceWPerK(s.roadMPerS());
+        grid.to(air, s.enginePerS());
+        surfaceWPerK = plant.surfaceWPerK(air);
         hood = hood(s.roadMPerS());
         oil = plant.oil().driven(s.enginePerS(), s.roadMPerS());
         oilToCoolantWPerK = oil.at(0).toCoolantWPerK();
@@ -81,7 +82,7 @@ final class LogPlace extends Place {
         double released = air * releasedPerKg;
         HeatSplit idle = engine.at(0, speed);
         HeatSplit split = released > idle.releasedW() ? burning(engine, released, speed, idle) : idle;
-        double share = loadFactor * Math.min(1, released / idle.releasedW());
+        double share = day.load() * Math.min(1, released / idle.releasedW());
         coolantW = share * split.coolantW();
         oilW = share * split.oilW();
         // What a fuelless engine gives off is what rubs; cold oil rubs more, and at the same fuel takes it from the

@@ -20,6 +20,7 @@ public final class LogReplay {
 
     private static final double OIL_SHARE = 0.9;
 
+    private final double stepS;
     private final Plant plant;
     private final LumpedCar car;
     private final Fans fans;
@@ -36,23 +37,37 @@ public final class LogReplay {
      */
     public record Answer(double[] shownK, double[] coolantW) {}
 
-    private LogReplay(Plant plant, double ambientK, double loadFactor) {
+    /**
+     * What is not known of the day of a log.
+     *
+     * @param load what its heat is over that of the car's other logs [-]
+     * @param radiatorShare where the radiator stands at a warm start, 0 at the air, 1 at the coolant [-]
+     * @param breezeMPerS wind that meets the car along its length, whether it stands or not [m/s]
+     */
+    public record Day(double load, double radiatorShare, double breezeMPerS) {}
+
+    private LogReplay(Plant plant, double ambientK, Day day, double stepS) {
+        this.stepS = stepS;
         this.plant = plant;
         this.fans = new Fans(plant, plant.control(), false);
         this.car = new LumpedCar(plant, Masses.of(plant), fans, true, FASTEST_PER_S);
-        this.place = new LogPlace(plant, ambientK, loadFactor);
+        this.place = new LogPlace(plant, ambientK, day);
     }
 
     /**
      * @param plant the car, its air that of the log's day
      * @param log the log
      * @param ambientK air around the car [K]
-     * @param loadFactor what this log's heat is over that of the car's other logs [-]
-     * @param radiatorShare where the radiator stands at a warm start, 0 at the air, 1 at the coolant [-]
+     * @param day what is not known of the log's day
      * @return what it would have shown and given
      */
-    public static Answer of(Plant plant, LogStretches log, double ambientK, double loadFactor, double radiatorShare) {
-        return new LogReplay(plant, ambientK, loadFactor).run(log, radiatorShare);
+    public static Answer of(Plant plant, LogStretches log, double ambientK, Day day) {
+        return of(plant, log, ambientK, day, STEP_S);
+    }
+
+    /** The same in other steps, at most a stretch long [s]. */
+    public static Answer of(Plant plant, LogStretches log, double ambientK, Day day, double stepS) {
+        return new LogReplay(plant, ambientK, day, stepS).run(log, day.radiatorShare());
     }
 
     private Answer run(LogStretches log, double radiatorShare) {
@@ -67,11 +82,11 @@ public final class LogReplay {
             place.to(stretches.get(i));
             given[i] = place.warmCoolantW();
             car.enter(place, time);
-            for (double end = time + LogStretches.stretchS(); time < end - 1e-9; time += STEP_S) {
+            for (double end = time + LogStretches.stretchS(); time < end - 1e-9; time += stepS) {
                 fans.look(time, y[car.fanSensor()], true);
-                int parts = (int) Math.max(1, Math.ceil(STEP_S * car.fastestPerS(time, y) / OF_A_RATE));
+                int parts = (int) Math.max(1, Math.ceil(stepS * car.fastestPerS(time, y) / OF_A_RATE));
                 for (int part = 0; part < parts; part++) {
-                    step(time + part * STEP_S / parts, STEP_S / parts);
+                    step(time + part * stepS / parts, stepS / parts);
                 }
             }
             shown[i / LogStretches.ofABlock()] += (y[gauge] + offset) / LogStretches.ofABlock();

@@ -65,8 +65,8 @@ record Masses(
         return new Masses(
                 factor * metalJPerK(r),
                 BLOCK_SHARE * coolant,
-                RADIATOR_SHARE * coolant,
-                coreJPerK(plant),
+                plant.factors().metal().radiatorMass() * RADIATOR_SHARE * coolant,
+                plant.factors().metal().radiatorMass() * coreJPerK(plant),
                 plant.factors().metal().oilMass() * (3 + kilowatts / 100) * 1e-3 * OIL_J_PER_M3K,
                 HOOD_J_PER_K);
     }

@@ -92,6 +92,8 @@ public record ModelSpread(
             case SURFACE -> 0.30;
             case CONTACT, OIL_MASS -> 0.60;
             case GAUGE -> 1.5;
+            case RADIATOR_MASS, THERMOSTAT_WIDTH -> 0.40;
+            case STANDING_CORE -> 0.80;
             case LOAD_EXPONENT -> EngineFactors.LOAD_EXPONENT_SIGMA;
         };
     }

@@ -72,6 +72,16 @@ public final class Unknowns {
         return -1;
     }
 
+    /**
+     * @param independent a standard normal deviate for each unknown, independent of one another
+     * @return those of a car of which something was learned, which hang together
+     */
+    public double[] mixed(double[] independent) {
+        double[] z = independent.clone();
+        Correlated.of(car, this).ifPresent(l -> l.apply(z));
+        return z;
+    }
+
     /** @return the values of the car at these deviates */
     public Resolved values(double[] z) {
         double[] moved = car.values();

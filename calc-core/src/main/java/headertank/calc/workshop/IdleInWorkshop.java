@@ -38,12 +38,13 @@ public final class IdleInWorkshop {
     }
 
     /**
-     * @param car the car in the workshop's air
+     * @param asDriven the car in the workshop's air
      * @param samples number of sampled cars
      * @param seed seed of the samples
      * @return what to read off it
      */
-    public static IdleExpectation of(Resolved car, int samples, long seed) {
+    public static IdleExpectation of(Resolved asDriven, int samples, long seed) {
+        Resolved car = IdleWarmUp.nothingSwitchedOn(asDriven);
         Plant plant = Plant.of(car);
         ModelSpread spread = ModelSpread.of(car, PointRater.rate(plant, IdleWarmUp.point(car)));
         List<IdleWarmUp> sampled =

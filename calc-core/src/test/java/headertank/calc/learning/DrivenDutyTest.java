@@ -104,8 +104,6 @@ class DrivenDutyTest {
     }
 
     private static double[] shown(DriveLog log, Resolved expected, Plant plant) {
-        return new DrivenLog(log, expected)
-                .answer(plant, 0, 1, DrivenLog.RADIATOR_SHARE)
-                .shownK();
+        return new DrivenLog(log, expected).answer(plant, 0, DrivenLog.USUAL).shownK();
     }
 }

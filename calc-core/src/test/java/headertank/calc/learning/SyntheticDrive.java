@@ -17,7 +17,7 @@ import java.util.SplittableRandom;
  * An invented drift day of 18 minutes at 25 deg C as a logger would have written it: a cold start, queue and four heats, each second a
  * row, the coolant in whole degrees with noise. The heats ask for what the duty asks of this car and driver, harder or less hard by the
  * day (2 %) and by the heat (3 %); the pressures are those at which the car gives that. Heat per breathed air is off by the day, as it is
- * taken to be.
+ * taken to be. It is integrated in steps of a fifth of a second, a replay in whole ones.
  */
 final class SyntheticDrive {
 
@@ -29,6 +29,10 @@ final class SyntheticDrive {
     private static final int HEATS = 4;
     private static final int CYCLES_S = 90;
     private static final double NOISE_K = 0.3;
+
+    /** Not that of a replay [s]. */
+    private static final double STEP_S = 0.2;
+
     private static final double DAY_SIGMA = 0.02;
     private static final double HEAT_SIGMA = 0.03;
     private static final double LOAD_SIGMA = 0.05;
@@ -45,8 +49,8 @@ final class SyntheticDrive {
             hard[h] = pressureFactor(truth, day * Math.exp(HEAT_SIGMA * random.nextGaussian()), load);
         }
         List<DriveLog.Row> inputs = inputs(truth, hard, random);
-        double[] shown = new DrivenLog(log(inputs).driving(StandardDuties.DRIFT), truth.resolved())
-                .answer(truth, 0, load, 0.5)
+        DrivenLog driven = new DrivenLog(log(inputs).driving(StandardDuties.DRIFT), truth.resolved());
+        double[] shown = LogReplay.of(truth, driven.stretches(), AMBIENT_K, day(load), STEP_S)
                 .shownK();
         List<DriveLog.Row> rows = new ArrayList<>();
         for (int i = 0; i < inputs.size(); i++) {
@@ -59,6 +63,10 @@ final class SyntheticDrive {
                     new DriveLog.Row(in.timeS(), read, in.enginePerS(), in.manifoldPa(), in.intakeK(), in.roadMPerS()));
         }
         return log(rows).driving(StandardDuties.DRIFT);
+    }
+
+    private static LogReplay.Day day(double load) {
+        return new LogReplay.Day(load, 0.5, 0.5);
     }
 
     private static DriveLog log(List<DriveLog.Row> rows) {
@@ -76,7 +84,7 @@ final class SyntheticDrive {
             for (int t = 0; t <= CYCLES_S; t++) {
                 rows.add(row(truth, t, t, true, mid, 1));
             }
-            double[] given = LogReplay.of(truth, new LogStretches(log(rows)), AMBIENT_K, load, 0.5)
+            double[] given = LogReplay.of(truth, new LogStretches(log(rows)), AMBIENT_K, day(load))
                     .coolantW();
             double mean = 0;
             for (double w : given) {

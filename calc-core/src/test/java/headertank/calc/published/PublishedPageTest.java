@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import headertank.calc.coolant.HeadWallPublishedTest;
 import headertank.calc.coolant.ThermostatPublishedTest;
 import headertank.calc.electric.AlternatorPublishedTest;
+import headertank.calc.engine.IdleFuelPublishedTest;
 import headertank.calc.fluid.AirPublishedTest;
 import headertank.calc.fluid.FuelPublishedTest;
 import headertank.calc.fluid.GlycolPublishedTest;
@@ -42,6 +43,7 @@ class PublishedPageTest {
             new TubeSidePublishedTest(),
             new LouveredFinsPublishedTest(),
             new HeadWallPublishedTest(),
+            new IdleFuelPublishedTest(),
             new AlternatorPublishedTest(),
             new ThermostatPublishedTest(),
             new OldCarsPublishedTest(),

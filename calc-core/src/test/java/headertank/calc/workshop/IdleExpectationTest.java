@@ -2,11 +2,13 @@ package headertank.calc.workshop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import headertank.calc.Builds;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
 import headertank.calc.choice.FanControlKind;
 import headertank.calc.quantity.InputException;
 import headertank.calc.quantity.Physics;
@@ -55,6 +57,24 @@ class IdleExpectationTest {
                 .build();
         assertThat(RATER.idleInWorkshop(build, 270).ambientK()).isEqualTo(270);
         assertThatThrownBy(() -> RATER.idleInWorkshop(ROAD, 400)).isInstanceOf(InputException.class);
+    }
+
+    /** A stock car that only its engine is known of charges in the workshop with its fan on: blower and lights are off. */
+    @Test
+    void aStockCarHoldsItsChargingVoltageWithItsFanOn() {
+        Build stock = Build.forCar(CarClass.MODERN_STREET)
+                .set(BuildField.ENGINE_POWER, Stated.datasheet(80e3))
+                .build();
+        double ofClass = RATER.resolve(stock).value(BuildField.BASE_LOAD);
+        Build stated = stock.change()
+                .set(BuildField.BASE_LOAD, Stated.measured(ofClass))
+                .build();
+        assertThat(volts(stock)).isCloseTo(13.5, within(0.01));
+        assertThat(volts(stated)).as("a load that somebody measured is there").isLessThan(13.3);
+    }
+
+    private static double volts(Build build) {
+        return RATER.idleInWorkshop(build, 293.15).bands().get(Figure.VOLTAGE_V).expected();
     }
 
     private static double width(Build build) {
