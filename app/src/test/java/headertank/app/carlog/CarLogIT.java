@@ -14,10 +14,20 @@ import headertank.app.stored.Sha256;
 import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
+import headertank.calc.carspec.ModelFactor;
+import headertank.calc.choice.AirExit;
+import headertank.calc.choice.BypassState;
+import headertank.calc.choice.FanControlKind;
+import headertank.calc.choice.FanMounting;
+import headertank.calc.choice.SensorPlacement;
+import headertank.calc.choice.ThermostatFitting;
+import headertank.calc.engine.EngineClass;
+import headertank.calc.fluid.Fuel;
 import headertank.calc.quantity.Stated;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import java.util.zip.GZIPInputStream;
@@ -27,6 +37,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.MessageSource;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.mock.web.MockMultipartFile;
@@ -46,6 +57,9 @@ class CarLogIT {
     @Autowired
     JdbcClient jdbc;
 
+    @Autowired
+    MessageSource messages;
+
     private Given.Workshop workshop;
     private RequestPostProcessor technician;
     private long car;
@@ -62,17 +76,34 @@ class CarLogIT {
         People.nobody();
     }
 
+    /** The car of which the invented log is: that of the demo, as its second revision describes it. */
     private static Build.Builder drifter() {
         return Build.forCar(CarClass.DRIFT)
+                .seen(BuildField.ENGINE_CLASS, EngineClass.PETROL_TURBO)
                 .set(BuildField.ENGINE_DISPLACEMENT, Stated.measured(2.998e-3))
                 .set(BuildField.ENGINE_POWER, Stated.measured(330e3))
                 .set(BuildField.ENGINE_SPEED, Stated.measured(6800 / 60.0))
+                .seen(BuildField.FUEL, Fuel.E85)
                 .set(BuildField.CORE_WIDTH, Stated.measured(0.6))
                 .set(BuildField.CORE_HEIGHT, Stated.measured(0.4))
                 .set(BuildField.CORE_DEPTH, Stated.measured(0.052))
+                .set(BuildField.CORE_TILT, Stated.measured(Math.toRadians(20)))
+                .seen(BuildField.FAN_MOUNTING, FanMounting.PUSHING)
                 .set(BuildField.FAN_COUNT, Stated.measured(2))
-                .set(BuildField.FAN_FLOW, Stated.measured(0.9))
-                .set(BuildField.CAP_PRESSURE, Stated.measured(1.3e5));
+                .set(BuildField.FAN_DIAMETER, Stated.advertised(0.3048))
+                .set(BuildField.FAN_FLOW, Stated.advertised(1.18))
+                .set(BuildField.FAN_CURRENT, Stated.measured(11))
+                .set(BuildField.FAN_COVER, Stated.measured(0.55))
+                .seen(BuildField.CONTROL_KIND, FanControlKind.RAMP)
+                .set(BuildField.CONTROL_SET, Stated.measured(358.15))
+                .set(BuildField.CONTROL_BAND, Stated.measured(15))
+                .set(BuildField.COOLANT_GLYCOL, Stated.measured(0.3))
+                .set(BuildField.CAP_PRESSURE, Stated.measured(1.3e5))
+                .seen(BuildField.THERMOSTAT, ThermostatFitting.REMOVED)
+                .seen(BuildField.THERMOSTAT_BYPASS, BypassState.OPEN)
+                .seen(BuildField.GAUGE_SENSOR, SensorPlacement.HEAD)
+                .seen(BuildField.AIR_EXIT, AirExit.HOOD_VENT)
+                .set(BuildField.ALTERNATOR, Stated.measured(110));
     }
 
     @Test
@@ -185,6 +216,15 @@ class CarLogIT {
         assertThat(workshop.rows("car_log")).as("looking keeps nothing").isZero();
         kept(null, Map.of("log", log, "ambient", "20 °C", "columnSet", set, "column-COOLANT", "1", "unit-COOLANT", "°C"));
         assertThat(workshop.rows("car_log")).isOne();
+    }
+
+    @Test
+    void everyFactorOfTheModelHasAName() {
+        for (ModelFactor factor : ModelFactor.values()) {
+            assertThat(messages.getMessage("carlog.factor." + factor.key(), null, null, Locale.ENGLISH))
+                    .as(factor.key())
+                    .isNotNull();
+        }
     }
 
     @Test
