@@ -53,7 +53,6 @@ class UnusedCodeTest {
             "CoreSheet$Point",
             "NeverHot",
             "SettledReading",
-            "Learned.factor",
             "Learned.confirmed",
             "Rater.confirms",
             "Rater.nextEvidence",

@@ -133,9 +133,8 @@ class CarLogPages {
         if (look != null && summary.isPresent()) {
             return page(id, form, model, faults);
         }
-        Optional<LogToKeep> ready = faults.hasErrors()
-                ? Optional.empty()
-                : ready(log, summary.orElseThrow(), said, form, ambient, faults);
+        Optional<LogToKeep> ready =
+                faults.hasErrors() ? Optional.empty() : ready(log, summary.orElseThrow(), said, form, ambient, faults);
         if (ready.isEmpty()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return page(id, form, model, faults);
@@ -146,8 +145,7 @@ class CarLogPages {
     }
 
     @GetMapping("/cars/{id}/logs/{log}")
-    String log(
-            @PathVariable long id, @PathVariable long log, @RequestParam(required = false) String whole, Model model)
+    String log(@PathVariable long id, @PathVariable long log, @RequestParam(required = false) String whole, Model model)
             throws IOException {
         model.addAttribute("car", cars.car(id));
         taught(logs.byId(id, log), whole != null, model);
@@ -236,12 +234,13 @@ class CarLogPages {
     private static String fileName(MultipartFile file) {
         String name = Optional.ofNullable(file.getOriginalFilename()).orElse("").replaceAll("\\p{Cntrl}", " ");
         String bare = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
-        return bare.substring(0, Math.min(bare.length(), CarLogForm.LONGEST_NAME)).strip();
+        return bare.substring(0, Math.min(bare.length(), CarLogForm.LONGEST_NAME))
+                .strip();
     }
 
     /** The form with the log as text, so that it need not be sent again, unless it is too long for a page. */
-    private static CarLogForm carriedBack(
-            CarLogForm sent, String fileName, boolean isFile, LogSource log, Model model) throws IOException {
+    private static CarLogForm carriedBack(CarLogForm sent, String fileName, boolean isFile, LogSource log, Model model)
+            throws IOException {
         Optional<String> text =
                 isFile ? log.text(LONGEST_BACK) : Optional.of(sent.log()).filter(t -> t.length() <= LONGEST_BACK);
         model.addAttribute("tooLongBack", text.isEmpty());

@@ -94,8 +94,7 @@ class CarLogWords {
 
     private List<String> facts(Taught taught) {
         List<String> facts = new ArrayList<>();
-        facts.add(say(
-                "carlog.driven", length(taught.rows().lengthS()), taught.revision()));
+        facts.add(say("carlog.driven", length(taught.rows().lengthS()), taught.revision()));
         if (taught.rows().intakeAssumed()) {
             facts.add(say("carlog.intake", figures.current().span(DriveRows.INTAKE_WARMER_K)));
         }

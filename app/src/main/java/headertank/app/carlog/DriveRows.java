@@ -81,8 +81,7 @@ final class DriveRows {
         double boost = si[LogQuantity.BOOST.ordinal()] + barometerPa;
         double manifold = si[LogQuantity.MANIFOLD_PRESSURE.ordinal()];
         now.coolantK = held(COOLANT_K, si[LogQuantity.COOLANT.ordinal()], now.coolantK);
-        now.enginePerS =
-                held(ENGINE_PER_S, si[LogQuantity.ENGINE_SPEED.ordinal()] / (2 * Math.PI), now.enginePerS);
+        now.enginePerS = held(ENGINE_PER_S, si[LogQuantity.ENGINE_SPEED.ordinal()] / (2 * Math.PI), now.enginePerS);
         now.manifoldPa = held(MANIFOLD_PA, Double.isNaN(manifold) ? boost : manifold, now.manifoldPa);
         now.intakeK = held(INTAKE_K, si[LogQuantity.INTAKE_AIR.ordinal()], now.intakeK);
         now.roadMPerS = held(ROAD_M_PER_S, si[LogQuantity.ROAD_SPEED.ordinal()], now.roadMPerS);
@@ -154,7 +153,8 @@ final class DriveRows {
         double ambient = ambientK().orElseThrow();
         double sigma = reading.ambientK().isPresent() ? SAID_SIGMA_K : MEASURED_SIGMA_K;
         List<DriveLog.Row> rows = longest.rows.stream()
-                .map(r -> r.told(ambient + INTAKE_WARMER_K)).toList();
+                .map(r -> r.told(ambient + INTAKE_WARMER_K))
+                .toList();
         return Optional.of(new DriveLog(ambient, sigma, rows));
     }
 

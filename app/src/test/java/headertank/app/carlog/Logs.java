@@ -9,11 +9,19 @@ public final class Logs {
 
     private Logs() {}
 
-    /** A warm engine that idles for so many seconds. */
+    /** A warm engine that idles for so many seconds and grows a little warmer. */
     public static String standing(int seconds) {
+        return idling(seconds, 85, 85 + seconds / 60);
+    }
+
+    /** An engine that idles for so many seconds while its coolant goes from one temperature to another. */
+    static String idling(int seconds, int fromC, int toC) {
         StringBuilder log = new StringBuilder("Time [s],Coolant [°C],RPM,MAP [kPa],IAT [°C],Speed [km/h]\n");
         for (int t = 0; t <= seconds; t++) {
-            log.append(t).append(',').append(85 + t / 60).append(",850,34,30,0\n");
+            log.append(t)
+                    .append(',')
+                    .append(fromC + (toC - fromC) * t / seconds)
+                    .append(",850,34,30,0\n");
         }
         return log.toString();
     }

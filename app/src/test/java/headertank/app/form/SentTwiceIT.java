@@ -8,9 +8,9 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 
 import headertank.app.account.People;
 import headertank.app.account.RouteRights;
+import headertank.app.carlog.Logs;
 import headertank.app.carspec.Revisions;
 import headertank.app.carspec.SpecBuilder;
-import headertank.app.carlog.Logs;
 import headertank.app.check.Checks;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.Decision;
