@@ -7,6 +7,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.Set;
 import java.util.UUID;
+import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -42,8 +43,7 @@ class AccountPages {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        boolean added =
-                !faults.hasErrors() && accounts.add(form.login(), form.name(), form.password(), form.roles(), key);
+        boolean added = !faults.hasErrors() && add(form, key);
         if (!added) {
             if (!faults.hasErrors()) {
                 faults.rejectValue("login", "account.login.taken");
@@ -52,6 +52,15 @@ class AccountPages {
             return page(model);
         }
         return done(redirect, "account.added");
+    }
+
+    /** False when the login is taken, be it a moment ago. */
+    private boolean add(NewAccountForm form, UUID key) {
+        try {
+            return accounts.add(form.login(), form.name(), form.password(), form.roles(), key);
+        } catch (DataIntegrityViolationException justNow) {
+            return false;
+        }
     }
 
     @PostMapping("/accounts/{id}/roles")

@@ -23,6 +23,8 @@ public final class Units {
             Pattern.DOTALL);
 
     private static final Pattern PLAIN = Pattern.compile("(\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d{1,3})?");
+    private static final Pattern THOUSANDS_BY_POINT = Pattern.compile("([1-9]\\d{0,2})\\.(\\d{3})((?:[^\\d.,].*)?)");
+    private static final Pattern THOUSANDS_BY_COMMA = Pattern.compile("([1-9]\\d{0,2}),(\\d{3})((?:[^\\d.,].*)?)");
     private static final Pattern THOUSANDS_OR_DECIMAL = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
 
     /**
@@ -51,6 +53,15 @@ public final class Units {
             throw new UnitException(Code.BELOW_ABSOLUTE_ZERO, typed, dimension);
         }
         return si;
+    }
+
+    /**
+     * The same text without a mark between thousands, where there is one that is not the reader's decimal sign and may be meant so:
+     * {@code 1.300 mbar} for somebody who writes decimals with a comma. Empty for everything else.
+     */
+    public static Optional<String> withoutThousands(String text) {
+        Matcher number = (DecimalSign.isComma() ? THOUSANDS_BY_POINT : THOUSANDS_BY_COMMA).matcher(text.strip());
+        return number.matches() ? Optional.of(number.group(1) + number.group(2) + number.group(3)) : Optional.empty();
     }
 
     private static String withHyphen(String typed) {
@@ -114,8 +125,9 @@ public final class Units {
         return degree ? parts.group(1) + parts.group(2) + " " + symbol : typed;
     }
 
-    private static boolean isBare(String typed) {
-        return typed.matches("[+\\-−‐‑–]?[\\d.,eE \\u00a0\\u2009\\u202f]+");
+    /** Whether a number stands there alone. */
+    public static boolean isBare(String typed) {
+        return typed.strip().matches("[+\\-−‐‑–]?[\\d.,eE \\u00a0\\u2009\\u202f]+");
     }
 
     /**

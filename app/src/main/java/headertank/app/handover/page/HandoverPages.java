@@ -186,6 +186,7 @@ class HandoverPages {
         model.addAttribute("account", user.accountId());
         model.addAttribute("mayEnter", user.has(Role.TECHNICIAN) && handover.isInWork());
         model.addAttribute("mayClear", (user.has(Role.TECHNICIAN) || user.has(Role.OWNER)) && !handover.isAway());
+        model.addAttribute("photoKey", handovers.photoKey(handover.check().id()));
         model.addAttribute("maxBytes", PictureReader.LARGEST_BYTES);
         if (!model.containsAttribute("entry")) {
             model.addAttribute("entry", EntryForm.empty());
