@@ -7,9 +7,9 @@ package headertank.app.carlog;
  * @param name what the log is called; that of the file when empty
  * @param ambient air around the car that day, with its unit; empty when a column tells it
  * @param drove id of the duty that was driven, may be empty
- * @param positions whether columns that tell where the car was are kept
+ * @param positions whether columns that tell where the car was are kept; a box that is not ticked is not sent
  */
-record CarLogForm(String log, String name, String ambient, String drove, boolean positions) {
+record CarLogForm(String log, String name, String ambient, String drove, Boolean positions) {
 
     static final int LONGEST_NAME = 200;
 
@@ -18,6 +18,7 @@ record CarLogForm(String log, String name, String ambient, String drove, boolean
         name = text(name);
         ambient = text(ambient);
         drove = text(drove);
+        positions = positions != null && positions;
     }
 
     private static String text(String typed) {
