@@ -119,7 +119,7 @@ class CarLogIT {
                 .contains("Before learning the model is off by")
                 .doesNotContain("After learning");
         assertThat(first.select("polyline[data-curve=read]")).isNotEmpty();
-        Document whole = page(address + "?whole");
+        Document whole = page(address + "?whole=");
         assertThat(whole.text()).contains("Checks do not use this yet", "After learning from this log");
         assertThat(whole.select("polyline[data-curve=after]")).isNotEmpty();
         List<Double> widths = whole.select("table.stacks tbody tr").eachText().stream()
@@ -140,7 +140,7 @@ class CarLogIT {
     void aLogThatCannotBeThisCarsIsDoubted() throws Exception {
         car = workshop.aCar(Specs.easy(), "street");
         String address = kept(file(Logs.idling(240, 90, 60)), Map.of("ambient", "20 °C"));
-        assertThat(page(address + "?whole").select("#taught .notice").text())
+        assertThat(page(address + "?whole=").select("#taught .notice").text())
                 .contains("This car is not what was logged");
     }
 
