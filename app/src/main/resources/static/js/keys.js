@@ -1,8 +1,9 @@
-// Single keys outside of fields: "/" goes to the search of the page, "?" lists the keys. They can be switched off in that list;
-// without this file the same is reached by Tab.
+// Single keys outside of fields: "/" goes to the search of the page, or to that of the cars where there is none and nothing typed
+// could be lost; "?" lists the keys. They can be switched off in that list; without this file the same is reached by Tab.
 (() => {
   'use strict';
   const OFF = 'headertank.keys';
+  const FORMS = 'form[data-first-field], form.spec, .handover form';
   const TEXT = 'input:not([type=checkbox]):not([type=radio]), textarea, select, [contenteditable]';
 
   function areOff() {
@@ -58,6 +59,7 @@
       return;
     }
     const search = document.querySelector('main input[type=search]');
+    const cars = document.querySelector('nav a[href$="/cars"]');
     if (event.key === '?') {
       event.preventDefault();
       show();
@@ -65,8 +67,16 @@
       event.preventDefault();
       search.focus();
       search.select();
+    } else if (event.key === '/' && search === null && cars !== null && document.querySelector(FORMS) === null) {
+      event.preventDefault();
+      location.assign(cars.href + '#search');
     }
   });
+
+  const asked = location.hash === '#search' && document.querySelector('main input[type=search]');
+  if (asked) {
+    asked.focus();
+  }
 
   tell();
 })();

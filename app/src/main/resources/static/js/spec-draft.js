@@ -41,6 +41,13 @@
     }
   }
 
+  /** What was said of a value that another page showed: it holds as long as the draft has that very value. */
+  function vouched(name, kept, fields) {
+    const gap = kept.indexOf(' ');
+    const value = fields.find(([other]) => other + '.from' === name);
+    return gap > 0 && value && value[1].trim() === kept.slice(gap + 1) ? kept.slice(0, gap) : '';
+  }
+
   function put(form, fields) {
     const left = fields.slice();
     for (const control of form.elements) {
@@ -53,7 +60,11 @@
       }
       const at = left.findIndex(([name]) => name === control.name);
       if (at >= 0) {
-        control.value = left.splice(at, 1)[0][1];
+        const kept = left.splice(at, 1)[0][1];
+        control.value = kept;
+        if (control.tagName === 'SELECT' && control.selectedIndex < 0) {
+          control.value = vouched(control.name, kept, fields);
+        }
       }
     }
     form.querySelector('.fields').dispatchEvent(new Event('change', { bubbles: true }));

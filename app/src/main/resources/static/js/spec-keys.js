@@ -44,7 +44,10 @@
     }
     const from = fromOf(field);
     const loaded = Array.from(from.options).find(option => option.defaultSelected);
-    if (from.dataset.said === 'yes' || !loaded || loaded.value === '') {
+    const wasEmpty = field.tagName === 'SELECT'
+      ? !Array.from(field.options).some(option => option.defaultSelected && option.value !== '')
+      : field.defaultValue === '';
+    if (from.dataset.said === 'yes' || !loaded || loaded.value === '' || wasEmpty) {
       return;
     }
     const asLoaded = field.tagName === 'SELECT'

@@ -48,14 +48,14 @@ public class CarSearch {
     }
 
     /**
-     * Cars whose plate or phone contains the text, or whose plate, make, model and owner hold all its words, by plate; at
-     * most {@link #PAGE} + 1.
+     * Cars whose plate or phone contains the text, or whose plate, make, model and owner hold all its words in any order, by plate;
+     * at most {@link #PAGE} + 1. A word that stands nowhere may have one letter wrong; see the function {@code cars_found}.
      */
     public List<CarLine> cars(String text, String afterPlate, long afterId) {
         Terms terms = Terms.of(text);
         return jdbc.sql(CAR + """
                          and (:text = '' or c.plate_key like :plate
-                              or fits(:text, concat_ws(' ', c.plate, c.make, c.model, u.name))
+                              or c.id in (select cars_found(:shop, :text))
                               or (:digits <> '' and u.phone_digits like '%' || :digits || '%'))
                          and (c.plate, c.id) > (:afterPlate, :afterId)
                         order by c.plate, c.id limit :limit""")
@@ -87,11 +87,14 @@ public class CarSearch {
                 .orElseThrow(() -> new NotFoundException("customer", id));
     }
 
-    /** Customers whose phone contains the text, or whose name and mail address hold all its words, by name; at most {@link #PAGE} + 1. */
+    /**
+     * Customers whose phone contains the text, or whose name and mail address hold all its words in any order, by name; at most
+     * {@link #PAGE} + 1. A word that stands nowhere may have one letter wrong.
+     */
     public List<CustomerLine> customers(String text, String afterName, long afterId) {
         Terms terms = Terms.of(text);
         return jdbc.sql(CUSTOMER + """
-                         and (:text = '' or fits(:text, u.name || ' ' || u.email)
+                         and (:text = '' or u.id in (select customers_found(:shop, :text))
                               or (:digits <> '' and u.phone_digits like '%' || :digits || '%'))
                          and (u.name, u.id) > (:afterName, :afterId)
                         order by u.name, u.id limit :limit""")

@@ -14,6 +14,7 @@ import headertank.calc.quantity.Stated;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
 /** Turns what was typed for fields into values, or into a sentence for each fault: all of them at once. */
@@ -33,7 +34,7 @@ public class FieldReader {
      *
      * @param values of the fields without a fault
      * @param faults a sentence for each field that could not be read
-     * @param meant what a bare number was probably meant as, where it makes no sense as it stands
+     * @param meant what a number was probably meant as, where it makes no sense as it stands
      */
     public record Reading(FieldValues values, Map<BuildField, String> faults, Map<BuildField, String> meant) {}
 
@@ -92,6 +93,10 @@ public class FieldReader {
             faults.put(field, text.message("spec.fault.mix", "", sent.text()));
             return;
         }
+        if (isEither(field, sent.text())) {
+            faults.put(field, text.message("unit.ambiguous-comma", "", sent.text()));
+            return;
+        }
         try {
             String whole = FieldUnit.unfold(field, sent.text());
             entries.put(field, new Stated(FieldUnit.parse(field, whole, text.system()), sent.from(), null));
@@ -109,14 +114,24 @@ public class FieldReader {
                 && FieldUnit.unfold(BuildField.COOLANT_GLYCOL, typed).equals(typed);
     }
 
-    /** For each faulty bare number the first other unit in which it is allowed. */
+    /** A number that makes sense with a decimal sign and with one between thousands. */
+    private boolean isEither(BuildField field, String typed) {
+        return Units.withoutThousands(typed)
+                .filter(thousands -> isAllowed(field, thousands) && isAllowed(field, typed))
+                .isPresent();
+    }
+
+    /** For each faulty number what it was meant as: without the sign between thousands, or in the first unit in which it is allowed. */
     private Map<BuildField, String> meant(Set<BuildField> faulty, Map<BuildField, TypedField> sent) {
         Map<BuildField, String> meant = new EnumMap<>(BuildField.class);
         for (BuildField field : faulty) {
             if (field.isChoice() || field.kind() == FigureKind.COUNT) {
                 continue;
             }
-            Units.inOtherUnits(sent.get(field).text(), FieldUnit.of(field), text.system()).stream()
+            String typed = sent.get(field).text();
+            Stream.concat(
+                            Units.withoutThousands(typed).stream(),
+                            Units.inOtherUnits(typed, FieldUnit.of(field), text.system()).stream())
                     .filter(other -> isAllowed(field, other))
                     .findFirst()
                     .ifPresent(other -> meant.put(field, other));

@@ -1,6 +1,9 @@
 package headertank.app.form;
 
 import headertank.app.problem.ConflictException;
+import headertank.app.shop.CurrentUser;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.LongSupplier;
@@ -18,15 +21,54 @@ import org.springframework.transaction.annotation.Transactional;
 @Component("formKeys")
 public class FormKeys {
 
-    private final SentFormStore store;
+    /** Within this time the same said again by the same person is one and the same, where what follows from it still stands. */
+    public static final Duration JUST_NOW = Duration.ofMinutes(10);
 
-    FormKeys(SentFormStore store) {
+    private final SentFormStore store;
+    private final CurrentUser user;
+
+    FormKeys(SentFormStore store, CurrentUser user) {
         this.store = store;
+        this.user = user;
     }
 
-    /** A key for a form that is about to be shown. */
+    /** A key for a form that is about to be shown, of its own each time: for what may be said again as long as the record allows it. */
     public UUID next() {
         return UUID.randomUUID();
+    }
+
+    /**
+     * A key for a form that adds something which nothing tells from another of its kind, such as two people of one name. Whoever
+     * opens such a form in two tabs gets one key in both, so that the same words make one record; once they have made it, the form
+     * has another key.
+     *
+     * @param adds what the form adds, and to what
+     */
+    @Transactional(readOnly = true)
+    public UUID next(String adds) {
+        String form = "headertank.form " + user.shopId() + " " + user.accountId() + " " + adds + " ";
+        long free = 1;
+        while (isUsed(form, free)) {
+            free *= 2;
+        }
+        long used = free / 2;
+        while (free - used > 1) {
+            long between = (free + used) / 2;
+            if (isUsed(form, between)) {
+                used = between;
+            } else {
+                free = between;
+            }
+        }
+        return key(form, free);
+    }
+
+    private boolean isUsed(String form, long number) {
+        return store.isUsed(user.shopId(), key(form, number));
+    }
+
+    private static UUID key(String form, long number) {
+        return UUID.nameUUIDFromBytes((form + number).getBytes(StandardCharsets.UTF_8));
     }
 
     /**
@@ -62,7 +104,7 @@ public class FormKeys {
     public <P> Sent<P> once(
             long shop, UUID key, String made, Object said, Supplier<Optional<P>> inTheWay, LongSupplier make) {
         if (key != null) {
-            store.oneAtATime(key);
+            store.oneAtATime(key.toString());
             Optional<SentFormStore.Sent> before = store.before(shop, key, said);
             if (before.isPresent()) {
                 if (!before.get().made().equals(made)) {
@@ -80,6 +122,15 @@ public class FormKeys {
             store.add(shop, key, said, made, id);
         }
         return new Sent<>(Optional.of(id), Optional.empty());
+    }
+
+    /**
+     * Makes everybody of the shop who says something of the same thing wait until this transaction has ended; to be called before
+     * it is looked at what stands already.
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void oneAtATime(String what) {
+        store.oneAtATime(user.shopId() + " " + what);
     }
 
     /** Whether a form with this key and these words has done its work. */

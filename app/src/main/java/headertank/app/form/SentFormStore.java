@@ -27,10 +27,10 @@ class SentFormStore {
     /** What a form made. */
     record Sent(String made, long id) {}
 
-    /** Whoever sends the same form waits here until the first sending is stored. */
-    void oneAtATime(UUID key) {
+    /** Whoever sends the same form, or says something of the same, waits here until the first sending is stored. */
+    void oneAtATime(String what) {
         jdbc.sql("select pg_advisory_xact_lock(hashtextextended(:key, 0))")
-                .param("key", "headertank.form." + key)
+                .param("key", "headertank.form." + what)
                 .query()
                 .listOfRows();
     }
@@ -42,6 +42,15 @@ class SentFormStore {
                 .param("said", Sha256.of(said.toString()))
                 .query((row, n) -> new Sent(row.getString("made"), row.getLong("made_id")))
                 .optional();
+    }
+
+    /** Whether a form with this key has done its work, whatever it said. */
+    boolean isUsed(long shop, UUID key) {
+        return jdbc.sql("select exists (select 1 from sent_form where shop_id = :shop and form_key = :key)")
+                .param("shop", shop)
+                .param("key", key)
+                .query(Boolean.class)
+                .single();
     }
 
     void add(long shop, UUID key, Object said, String made, long id) {

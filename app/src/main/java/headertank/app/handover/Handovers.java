@@ -34,6 +34,7 @@ import headertank.calc.Rater;
 import headertank.calc.Version;
 import headertank.calc.result.IdleExpectation.Band;
 import headertank.calc.result.IdleExpectation.Figure;
+import java.time.Instant;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -160,6 +161,11 @@ public class Handovers {
     public void setDay(long checkId, double ambientK, UUID key) {
         forms.once(user.shopId(), key, "handover_day", checkId + " " + ambientK, () -> {
             Handover before = inWork(checkId);
+            Optional<WorkshopDay> same =
+                    before.day().filter(d -> d.ambientK() == ambientK && isJustSaid(d.authorName(), d.setAt()));
+            if (same.isPresent()) {
+                return same.get().id();
+            }
             CheckInput input = checks.input(checkId);
             var build = revisions.byId(input.revisionId()).spec().build();
             var expected = rater.get().idleInWorkshop(build, ambientK);
@@ -176,6 +182,12 @@ public class Handovers {
                             reading)));
             return id;
         });
+    }
+
+    /** Whether whoever asks has said something a moment ago. */
+    private boolean isJustSaid(String author, Instant at) {
+        return author.equals(user.require().displayName())
+                && at.isAfter(Instant.now().minus(FormKeys.JUST_NOW));
     }
 
     /** A reading that lies outside what is expected of its item. */
@@ -195,7 +207,7 @@ public class Handovers {
     /**
      * Keeps what was entered for an item, and what follows from it: something wrong or a reading outside what is expected is an
      * open fault of the car; a reading within clears what is open at the item; so does a word on how it was put right. The same
-     * form a second time changes nothing.
+     * form a second time changes nothing, nor does the same again from the same person while what followed from it still stands.
      *
      * @throws ConflictException when the check does not count or the customer has the car
      */
@@ -207,6 +219,12 @@ public class Handovers {
             EntryRules.fault(line, form).ifPresent(why -> {
                 throw new ConflictException(why);
             });
+            Optional<Measurement> same = line.newest()
+                    .filter(m ->
+                            isJustSaid(m.authorName(), m.storedAt()) && EntryRules.isSameAgain(line, m, form, valueSi));
+            if (same.isPresent()) {
+                return same.get().id();
+            }
             long id = measurements.insert(
                     user.shopId(), checkId, user.accountId(), form.item(), form.outcome(), valueSi, typed, form.note());
             audit.record(entered(form.outcome()), "measurement", id, form.item());
@@ -265,6 +283,11 @@ public class Handovers {
             }
             return faultId;
         });
+    }
+
+    /** A key for the forms that add a picture to a check's list. */
+    public UUID photoKey(long checkId) {
+        return forms.next("photo " + checkId);
     }
 
     /** Keeps a picture, whenever it comes. The same form a second time changes nothing. */

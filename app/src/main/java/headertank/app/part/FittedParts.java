@@ -102,11 +102,18 @@ public class FittedParts {
         return withImplied(kind, said).differing(stated);
     }
 
-    /** What fitting the part states of a car: its values, and what follows from there being such a part. */
+    /**
+     * What fitting the part states of a car: its values, and what follows from there being such a part. That is known no better
+     * than the part itself: measured only where all that the catalogue says of it is.
+     */
     public static FieldValues withImplied(PartKind kind, FieldValues said) {
         Map<BuildField, Entry> entries = new EnumMap<>(BuildField.class);
         entries.putAll(said.entries());
-        kind.implied().forEach((field, token) -> entries.put(field, new Chosen(token, Provenance.MEASURED)));
+        Provenance loosest = said.entries().values().stream()
+                .map(Entry::from)
+                .max(Comparator.naturalOrder())
+                .orElse(Provenance.GUESSED);
+        kind.implied().forEach((field, token) -> entries.put(field, new Chosen(token, loosest)));
         return new FieldValues(entries, said.typed());
     }
 }

@@ -35,6 +35,7 @@ class Recalls {
     public void mark(long partId, long carId, boolean reached, UUID key) {
         String said = partId + " " + carId + " " + reached;
         forms.once(user.shopId(), key, "recall_contact", said, () -> {
+            forms.oneAtATime("recall " + partId + " " + carId);
             CarsWithPart.Line car = cars.of(partId).stream()
                     .filter(c -> c.carId() == carId)
                     .findFirst()

@@ -129,7 +129,7 @@ public enum Dimension {
             of("rad/s", 1.0, 1),
             of("1/s", 2.0 * Math.PI, 1, "hz")),
     /** A share of one [-]. */
-    FRACTION("%", "%", of("%", 0.01, 0, "percent", "pct"), of("of 1", 1.0, 3)),
+    FRACTION("%", "%", of("%", 0.01, 0, "percent", "pct"), of("of 1", 1.0, 3, "von1")),
     ANGLE("°", "°", of("°", Math.PI / 180.0, 0, "degree", "degrees"), of("rad", 1.0, 3)),
     SPEED("km/h", "mph", of("km/h", 1.0 / 3.6, 0, "kmh", "kph"), of("mph", 0.44704, 0, "mi/h"), of("m/s", 1.0, 1)),
     DURATION(

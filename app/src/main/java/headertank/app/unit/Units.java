@@ -16,13 +16,18 @@ import org.springframework.stereotype.Component;
 public final class Units {
 
     private static final String GAP = "[ \\u00a0\\u2009\\u202f]";
-    /** A number, then anything: the unit. Groups of three digits may be set apart by spaces. */
+    /**
+     * A number, then anything: the unit. Groups of three digits may be set apart by spaces. Repeats are bounded, for a text of
+     * a million commas is no reason to run out of stack.
+     */
     private static final Pattern NUMBER = Pattern.compile(
-            "([+-]?)((?:\\d{1,3}(?:" + GAP + "\\d{3})+(?!\\d)|\\d+)?(?:[.,]\\d*)*"
+            "([+-]?)((?:\\d{1,3}(?:" + GAP + "\\d{3}){1,20}(?!\\d)|\\d+)?(?:[.,]\\d*){0,20}"
                     + "(?:[eE][+-]?\\d{1,3}(?![\\d.,a-zA-Z]))?)(.*)",
             Pattern.DOTALL);
 
     private static final Pattern PLAIN = Pattern.compile("(\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d{1,3})?");
+    private static final Pattern THOUSANDS_BY_POINT = Pattern.compile("([1-9]\\d{0,2})\\.(\\d{3})((?:[^\\d.,].*)?)");
+    private static final Pattern THOUSANDS_BY_COMMA = Pattern.compile("([1-9]\\d{0,2}),(\\d{3})((?:[^\\d.,].*)?)");
     private static final Pattern THOUSANDS_OR_DECIMAL = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
 
     /**
@@ -51,6 +56,15 @@ public final class Units {
             throw new UnitException(Code.BELOW_ABSOLUTE_ZERO, typed, dimension);
         }
         return si;
+    }
+
+    /**
+     * The same text without a mark between thousands, where there is one that is not the reader's decimal sign and may be meant so:
+     * {@code 1.300 mbar} for somebody who writes decimals with a comma. Empty for everything else.
+     */
+    public static Optional<String> withoutThousands(String text) {
+        Matcher number = (DecimalSign.isComma() ? THOUSANDS_BY_POINT : THOUSANDS_BY_COMMA).matcher(text.strip());
+        return number.matches() ? Optional.of(number.group(1) + number.group(2) + number.group(3)) : Optional.empty();
     }
 
     private static String withHyphen(String typed) {
@@ -114,8 +128,9 @@ public final class Units {
         return degree ? parts.group(1) + parts.group(2) + " " + symbol : typed;
     }
 
-    private static boolean isBare(String typed) {
-        return typed.matches("[+\\-−‐‑–]?[\\d.,eE \\u00a0\\u2009\\u202f]+");
+    /** Whether a number stands there alone. */
+    public static boolean isBare(String typed) {
+        return typed.strip().matches("[+\\-−‐‑–]?[\\d.,eE \\u00a0\\u2009\\u202f]+");
     }
 
     /**

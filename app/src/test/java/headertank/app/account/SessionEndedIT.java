@@ -10,8 +10,10 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.http.HttpMethod;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
@@ -43,6 +45,21 @@ class SessionEndedIT {
                 .andExpect(status().isConflict())
                 .andExpect(content().string(containsString("action=\"/customers\"")))
                 .andExpect(content().string(containsString("name=\"name\" value=\"Pat &lt;Example&gt;\"")));
+    }
+
+    @Test
+    void everyFormIsKeptUntilSomebodySignsInAgain() throws Exception {
+        List<String> forNobody = List.of("/first-owner", "/sign-in-again", "/go-on", "/language");
+        List<String> forms = RouteRights.rows().stream()
+                .filter(row -> row.method().equals(HttpMethod.POST))
+                .map(row -> row.pattern().getPatternString())
+                .filter(pattern -> !forNobody.contains(pattern))
+                .map(pattern -> pattern.replaceAll("\\{[^}]+}", "1"))
+                .toList();
+        assertThat(forms).hasSizeGreaterThan(30);
+        for (String path : forms) {
+            mvc.perform(form(path).header("Sec-Fetch-Site", "same-origin")).andExpect(forwardedUrl("/sign-in-again"));
+        }
     }
 
     @Test

@@ -365,7 +365,8 @@ class SpecIT {
     }
 
     private static String from(BuildField field, Provenance chosen) {
-        return "(?s)name=\"" + field.key() + ".from\"[^>]*>(?:(?!</select>).)*value=\"" + chosen + "\" selected";
+        return "(?s)name=\"" + field.key() + ".from\"[^>]*>(?:(?!</select>).)*value=\"" + chosen
+                + "( [^\"]*)?\" selected";
     }
 
     /** What is typed or picked counts as guessed until somebody says where it comes from: in the form, on the page, in the samples. */

@@ -12,10 +12,10 @@ import org.springframework.test.web.servlet.request.AbstractMockHttpServletReque
 import org.springframework.test.web.servlet.request.MockMvcRequestBuilders;
 
 /** A form as a page shows it, with everything in it that a browser would send. */
-record FormOnPage(String action, boolean multipart, Map<String, String> values, Map<String, byte[]> files) {
+public record FormOnPage(String action, boolean multipart, Map<String, String> values, Map<String, byte[]> files) {
 
     /** The first form of a page that leads to an address and holds all of these. */
-    static FormOnPage of(String html, String action, Map<String, String> holds) {
+    public static FormOnPage of(String html, String action, Map<String, String> holds) {
         return Jsoup.parse(html).getElementsByTag("form").stream()
                 .filter(f ->
                         f.attr("action").equals(action) && !f.attr("method").equals("get"))
@@ -32,7 +32,7 @@ record FormOnPage(String action, boolean multipart, Map<String, String> values, 
         return new FormOnPage(form.attr("action"), form.attr("enctype").startsWith("multipart"), values, Map.of());
     }
 
-    FormOnPage with(Map<String, String> typed) {
+    public FormOnPage with(Map<String, String> typed) {
         Map<String, String> all = new LinkedHashMap<>(values);
         all.putAll(typed);
         return new FormOnPage(action, multipart, all, files);
@@ -48,7 +48,7 @@ record FormOnPage(String action, boolean multipart, Map<String, String> values, 
         return this;
     }
 
-    AbstractMockHttpServletRequestBuilder<?> request() {
+    public AbstractMockHttpServletRequestBuilder<?> request() {
         AbstractMockHttpServletRequestBuilder<?> request;
         if (multipart) {
             var parts = MockMvcRequestBuilders.multipart(action);

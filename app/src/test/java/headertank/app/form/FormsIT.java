@@ -12,7 +12,9 @@ import headertank.app.account.People;
 import headertank.app.check.Checks;
 import headertank.app.check.Specs;
 import headertank.app.database.DatabaseTest;
+import headertank.app.job.Jobs;
 import headertank.app.shop.Role;
+import java.time.LocalDate;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -39,6 +41,9 @@ class FormsIT {
 
     @Autowired
     Checks checks;
+
+    @Autowired
+    Jobs jobs;
 
     @Autowired
     SessionRepository<? extends Session> sessions;
@@ -88,6 +93,18 @@ class FormsIT {
                 post(list + "/entries").param("key", key).param("item", "hoses").param("outcome", "FAULT"),
                 "note-hoses");
         refused(post("/parts").param("kind", "CAP").param("name", ""), "name");
+        refused(post(list + "/day").param("key", key).param("ambient", "kept words"), "ambient")
+                .andExpect(content().string(containsString("kept words")));
+        refused(
+                post("/duties/street/list")
+                        .param("item", "duct")
+                        .param("asked", "false")
+                        .param("reason", " "),
+                "reason-duct");
+        refused(post("/settings").param("name", "").param("coolantLimit", "kept words"), "coolantLimit")
+                .andExpect(content().string(containsString("kept words")));
+        refused(post("/jobs/" + aJob() + "/stop").param("version", "0").param("reason", "kept words"), "how")
+                .andExpect(content().string(containsString("kept words")));
         refused(
                 post("/cars/" + car + "/incidents")
                         .param("when", "")
@@ -97,6 +114,11 @@ class FormsIT {
         refused(post("/accounts").param("login", "").param("name", "kept words"), "login")
                 .andExpect(content().string(containsString("kept words")));
         refused(post("/account/password").param("old", "").param("password", "x"), "password");
+    }
+
+    private long aJob() {
+        people.actAs(shop, Role.FRONT_DESK);
+        return jobs.open(car, "look", LocalDate.now().plusDays(1));
     }
 
     private org.springframework.test.web.servlet.ResultActions refused(

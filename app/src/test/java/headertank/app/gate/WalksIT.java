@@ -135,25 +135,14 @@ class WalksIT {
                                 && d.step() != Step.CLEAR_BY_REASON
                                 && d.step() != Step.CLEAR_BY_REVISION)
                 .filter(d -> isAddressed(d.step()))
-                .filter(d -> !isAboutAnotherJob(d, deeds))
                 .toList();
         return sent.isEmpty() ? List.of(new Deed(Role.FRONT_DESK, Step.SAVE_REVISION)) : sent;
     }
 
-    /** The machine looks at one job of a car; two that are open at once are two views of it. */
-    private static boolean isAboutAnotherJob(Deed deed, List<Deed> deeds) {
-        List<Step> before =
-                deeds.subList(0, deeds.indexOf(deed)).stream().map(Deed::step).toList();
-        boolean opened = before.contains(Step.OPEN_JOB) || before.contains(Step.TAKE_BACK);
-        return opened && (deed.step() == Step.OPEN_JOB || deed.step() == Step.TAKE_BACK)
-                || deeds.indexOf(deed) != deeds.lastIndexOf(deed) && deed.step() == Step.OPEN_JOB;
-    }
-
     private boolean isAddressed(Step step) {
         return switch (step) {
-            case OPEN_JOB, SAVE_REVISION, RATE -> step != Step.OPEN_JOB || job().isEmpty() || isClosed();
+            case OPEN_JOB, SAVE_REVISION, RATE, CHANGE_LIST -> true;
             case PAUSE, RESUME, CALL_OFF, HAND_OVER, TAKE_BACK -> job().isPresent();
-            case CHANGE_LIST -> true;
             case ANSWER_ALL -> check().isPresent() && !isWaitingForAReading();
             default -> check().isPresent();
         };
@@ -417,13 +406,6 @@ class WalksIT {
                 .param("car", car)
                 .query(Long.class)
                 .optional();
-    }
-
-    private boolean isClosed() {
-        return jdbc.sql("select closed_as is not null from job where id = :id")
-                .param("id", job().orElseThrow())
-                .query(Boolean.class)
-                .single();
     }
 
     private int revision() {

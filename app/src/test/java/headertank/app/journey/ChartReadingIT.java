@@ -19,6 +19,13 @@ import org.springframework.test.context.TestPropertySource;
 class ChartReadingIT {
 
     /** What a tick of the first panel says, and what is read on a line at the height of that tick. */
+    private static final String HOVER = """
+        const chart = document.querySelector('svg[data-read]');
+        const box = chart.getBoundingClientRect();
+        chart.dispatchEvent(new PointerEvent('pointermove', {
+          clientX: box.left + 0.95 * box.width, clientY: box.top + 5, pointerType: 'mouse', bubbles: true}));
+        """;
+
     private static final String TICKS = """
         const svg = document.querySelector('svg[data-read]');
         const line = svg.querySelector('polyline[data-low]');
@@ -51,6 +58,10 @@ class ChartReadingIT {
             browser.touch().tap("svg[data-read]");
             String middle = browser.find(".reader output").getText();
             assertThat(Double.parseDouble(middle.split(" ")[0])).isBetween(0.3 * end, 0.7 * end);
+
+            browser.script(HOVER);
+            String near = browser.find(".reader output").getText();
+            assertThat(Double.parseDouble(near.split(" ")[0])).isBetween(0.8 * end, end);
 
             browser.open("/checks/" + ids.get("check") + "/drawing").press("#curves summary");
             browser.waitUntil(() -> browser.find(".reader input").isDisplayed());

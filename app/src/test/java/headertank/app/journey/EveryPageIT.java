@@ -139,6 +139,7 @@ class EveryPageIT {
         if (status != (name.equals(PageExamples.NOT_FOUND) ? 404 : 200)) {
             faults.add(name + ": answered " + status);
         }
+        AtTheKeyboard.faults(browser, path).forEach(e -> faults.add(name + ": " + e));
         Number time = (Number) browser.script(SERVER_TIME);
         times.add(String.format(Locale.ROOT, "%6.0f ms  %-32s %s", time.doubleValue(), name, path));
         for (int width : WIDTHS) {

@@ -182,6 +182,23 @@ class SheetIT {
     }
 
     @Test
+    void bothPapersStandBesideEachOtherThatOfTheShopFirst() throws Exception {
+        String both = "(?s)<a [^>]*sheet\\.pdf\\?paper=%s\"[^>]*>[^<]*</a>\\s*<a [^>]*sheet\\.pdf\\?paper=%s\".*";
+        assertThat(checkPage()).containsPattern(both.formatted("a4", "letter"));
+        jdbc.sql("update shop set paper = 'LETTER' where id = :shop")
+                .param("shop", shop)
+                .update();
+        assertThat(checkPage()).containsPattern(both.formatted("letter", "a4"));
+    }
+
+    private String checkPage() throws Exception {
+        return mvc.perform(get("/checks/" + check).with(people.in(shop, Role.FRONT_DESK)))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+    }
+
+    @Test
     void unknownPaperIsRefused() throws Exception {
         mvc.perform(get("/checks/" + check + "/sheet.pdf?paper=a3").with(people.in(shop, Role.FRONT_DESK)))
                 .andExpect(status().isUnprocessableContent());

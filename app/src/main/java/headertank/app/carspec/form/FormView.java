@@ -4,12 +4,12 @@ import headertank.app.field.CoreSize;
 import headertank.app.field.FieldText;
 import headertank.app.field.FieldUnit;
 import headertank.app.field.TypedField;
-import headertank.app.unit.Units;
 import headertank.calc.Rater;
 import headertank.calc.carspec.Assumption;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
 import headertank.calc.carspec.FieldGroup;
+import headertank.calc.quantity.Entry;
 import headertank.calc.quantity.Provenance;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -36,7 +36,8 @@ class FormView {
      * @param id name for labels and for the fragment that renews the hint
      * @param unit what a bare number means
      * @param choices options, empty for a number
-     * @param from where the value may come from; the empty one while nobody has said
+     * @param from where the value may come from: first what was said of this very value, which holds while it stays; the empty
+     *     one while nobody has said
      * @param unsaid whether there is a value of which nobody has said where it comes from
      * @param shown the value in the shop's unit where it was typed in another, or why it cannot be read; else empty
      * @param unread whether {@code shown} says why it cannot be read
@@ -173,7 +174,7 @@ class FormView {
                 typed.text(),
                 sources(typed),
                 !typed.said() && !typed.text().isEmpty(),
-                unread.isEmpty() ? shown(field, reading) : unread,
+                unread.isEmpty() ? shown(field, typed, reading) : unread,
                 !unread.isEmpty(),
                 reading.meant().getOrDefault(field, ""),
                 field == CoreSize.FIELDS.get(0) ? SIZES : "",
@@ -184,9 +185,15 @@ class FormView {
 
     private List<Choice> sources(TypedField typed) {
         List<Choice> sources = new ArrayList<>();
+        boolean ofThisValue = typed.said() && !typed.text().isEmpty();
+        if (ofThisValue) {
+            String from = mark(typed.from()) + " " + text.provenance(typed.from());
+            sources.add(new Choice(typed.kept(), text.message("spec.from.kept", "", from), true));
+        }
         sources.add(new Choice("", text.message("spec.from.unsaid", ""), !typed.said()));
         for (Provenance p : Provenance.values()) {
-            sources.add(new Choice(p.name(), mark(p) + " " + text.provenance(p), typed.said() && p == typed.from()));
+            boolean announced = typed.said() && !ofThisValue && p == typed.from();
+            sources.add(new Choice(p.name(), mark(p) + " " + text.provenance(p), announced));
         }
         return sources;
     }
@@ -201,15 +208,13 @@ class FormView {
         };
     }
 
-    /** What was typed in another unit than the shop's, in the shop's. */
-    private String shown(BuildField field, SpecReader.Reading reading) {
-        String typed = reading.values().typed().get(field);
-        if (typed == null
-                || !reading.values().entries().containsKey(field)
-                || Units.isInShopUnit(typed, FieldUnit.of(field), text.system())) {
+    /** What was typed short or in another unit than the shop's, as it was read. */
+    private String shown(BuildField field, TypedField typed, SpecReader.Reading reading) {
+        Entry entry = reading.values().entries().get(field);
+        if (field.isChoice() || entry == null || FieldUnit.isPlain(field, typed.text(), text.system())) {
             return "";
         }
-        String value = text.show(field, reading.values().entries().get(field));
+        String value = text.show(field, entry);
         return text.message("spec.shown", value, value);
     }
 

@@ -84,6 +84,7 @@ public class AskedItems {
         }
         String said = dutyId + " " + form;
         forms.once(user.shopId(), form.key(), "asked_item", said, () -> {
+            forms.oneAtATime("list of " + dutyId);
             AskedItem now = store.now(user.shopId(), dutyId).stream()
                     .filter(i -> i.item().equals(form.item()))
                     .findFirst()

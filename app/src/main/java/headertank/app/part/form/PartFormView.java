@@ -21,12 +21,14 @@ public class PartFormView {
     /**
      * One value of the part.
      *
+     * @param kept what the choice of a source sends while nobody touches it; empty without a value
      * @param options tokens of a choice, empty for a number
      */
     record Row(
             BuildField field,
             String text,
             Provenance from,
+            String kept,
             List<String> options,
             List<Provenance> sources,
             String fault,
@@ -44,6 +46,7 @@ public class PartFormView {
                         f,
                         form.field(f).text(),
                         form.field(f).from(),
+                        form.field(f).text().isEmpty() ? "" : form.field(f).kept(),
                         text.options(f),
                         Arrays.asList(Provenance.values()),
                         faults.getOrDefault(f.key(), ""),

@@ -125,7 +125,7 @@ class SpecReaderTest {
                 .isEqualTo(130000);
         assertThat(reading.values().typed())
                 .containsEntry(BuildField.COOLANT_GLYCOL, "50 %")
-                .containsEntry(BuildField.FAN_COVER, "0.85 of 1")
+                .containsEntry(BuildField.FAN_COVER, "85 %")
                 .containsEntry(BuildField.AMBIENT, "35 °C");
         assertThat(read("coolant.glycolVolumeShare", "60/40").faults()).containsOnlyKeys("coolant.glycolVolumeShare");
     }
