@@ -13,6 +13,7 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.Version;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -24,6 +25,9 @@ import java.util.Set;
 @Entity
 class Account {
 
+    /** How long a password that was made up waits for its one sign-in; modelling choice. */
+    private static final Duration ONE_TIME_LASTS = Duration.ofDays(7);
+
     @Id
     @GeneratedValue(strategy = GenerationType.IDENTITY)
     private Long id;
@@ -33,6 +37,14 @@ class Account {
     private String name;
     private String passwordHash;
     private boolean active = true;
+
+    /** Whether the program has made the password up. */
+    private boolean passwordOnce;
+
+    private Instant passwordMadeAt;
+
+    @Column(insertable = false, updatable = false)
+    private Instant passwordUsedAt;
 
     /** Written by statements of their own: signing in or choosing a language is no change of the account. */
     @Column(insertable = false, updatable = false)
@@ -113,5 +125,28 @@ class Account {
 
     void changePassword(String hash) {
         passwordHash = hash;
+        passwordOnce = false;
+    }
+
+    /** Takes a password that is for one sign-in. */
+    void takeOneTimePassword(String hash, Instant at) {
+        passwordHash = hash;
+        passwordOnce = true;
+        passwordMadeAt = at;
+    }
+
+    /** The same password, hashed anew. */
+    void renewHash(String hash) {
+        passwordHash = hash;
+    }
+
+    boolean passwordOnce() {
+        return passwordOnce;
+    }
+
+    /** Whether a password that was made up has done its work, or waited too long for it. */
+    boolean passwordSpent(Instant now) {
+        boolean used = passwordUsedAt != null && !passwordUsedAt.isBefore(passwordMadeAt);
+        return passwordOnce && (used || passwordMadeAt.plus(ONE_TIME_LASTS).isBefore(now));
     }
 }

@@ -1,10 +1,10 @@
 package headertank.app.account;
 
-import headertank.app.account.password.AcceptablePassword;
 import headertank.app.problem.ConflictException;
 import headertank.app.shop.Role;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -43,23 +43,24 @@ class AccountPages {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        boolean added = !faults.hasErrors() && add(form, key);
-        if (!added) {
+        Optional<String> first = faults.hasErrors() ? Optional.empty() : add(form, key);
+        if (first.isEmpty()) {
             if (!faults.hasErrors()) {
                 faults.rejectValue("login", "account.login.taken");
             }
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return page(model);
         }
+        tell(redirect, form.login(), first.get());
         return done(redirect, "account.added");
     }
 
-    /** False when the login is taken, be it a moment ago. */
-    private boolean add(NewAccountForm form, UUID key) {
+    /** The password that was made up; nothing when the login is taken, be it a moment ago. */
+    private Optional<String> add(NewAccountForm form, UUID key) {
         try {
-            return accounts.add(form.login(), form.name(), form.password(), form.roles(), key);
+            return accounts.add(form.login(), form.name(), form.roles(), key);
         } catch (DataIntegrityViolationException justNow) {
-            return false;
+            return Optional.empty();
         }
     }
 
@@ -97,17 +98,17 @@ class AccountPages {
     }
 
     @PostMapping("/accounts/{id}/password")
-    String password(
-            @PathVariable long id,
-            @RequestParam String password,
-            Model model,
-            HttpServletResponse response,
-            RedirectAttributes redirect) {
-        if (!AcceptablePassword.Check.accepts(password)) {
-            return refused(HttpStatus.UNPROCESSABLE_CONTENT, id, "password", "account.password.size", model, response);
-        }
-        accounts.setPassword(id, password);
+    String password(@PathVariable long id, RedirectAttributes redirect) {
+        tell(redirect, accounts.login(id), accounts.resetPassword(id));
         return done(redirect, "account.password.changed");
+    }
+
+    /** Shows a password that was made up, once. */
+    private static void tell(RedirectAttributes redirect, String login, String password) {
+        if (!password.isEmpty()) {
+            redirect.addFlashAttribute("madeFor", login);
+            redirect.addFlashAttribute("made", password);
+        }
     }
 
     /** What was refused, to be shown beside the field of the account it was meant for. */

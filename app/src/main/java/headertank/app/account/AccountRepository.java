@@ -25,6 +25,10 @@ interface AccountRepository extends Repository<Account, Long> {
     void signedIn(long id, Instant at);
 
     @Modifying
+    @Query(value = "update account set password_used_at = :at where id = :id and password_once", nativeQuery = true)
+    void spend(long id, Instant at);
+
+    @Modifying
     @Query("update Account a set a.language = :language where a.id = :id")
     void choose(long id, String language);
 

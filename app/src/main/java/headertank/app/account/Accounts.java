@@ -1,5 +1,6 @@
 package headertank.app.account;
 
+import headertank.app.account.password.OneTimePassword;
 import headertank.app.audit.AuditTrail;
 import headertank.app.form.FormKeys;
 import headertank.app.problem.ConflictException;
@@ -17,8 +18,11 @@ import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.context.event.EventListener;
+import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.security.authentication.event.InteractiveAuthenticationSuccessEvent;
+import org.springframework.security.core.Authentication;
 import org.springframework.security.core.userdetails.UserDetails;
+import org.springframework.security.core.userdetails.UserDetailsPasswordService;
 import org.springframework.security.core.userdetails.UserDetailsService;
 import org.springframework.security.core.userdetails.UsernameNotFoundException;
 import org.springframework.security.crypto.password.PasswordEncoder;
@@ -29,7 +33,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /** Everything that is done with accounts. */
 @Service
-public class Accounts implements UserDetailsService {
+public class Accounts implements UserDetailsService, UserDetailsPasswordService {
 
     /**
      * What pages show of an account.
@@ -69,6 +73,37 @@ public class Accounts implements UserDetailsService {
         return accounts.findByLogin(Account.plainLogin(login))
                 .map(SignedIn::new)
                 .orElseThrow(() -> new UsernameNotFoundException("no such account"));
+    }
+
+    /** A hash of before, made anew as hashes are made now, while its owner signs in. */
+    @Override
+    @Transactional
+    public UserDetails updatePassword(UserDetails who, String hash) {
+        Account account = accounts.findByLogin(who.getUsername()).orElseThrow();
+        account.renewHash(hash);
+        audit.recordByProgram(account.shopId(), "account.hash-renewed", "account", account.id(), "");
+        return new SignedIn(account);
+    }
+
+    /** Words that whoever guesses the password of whoever has signed in tries first. */
+    @Transactional(readOnly = true)
+    public List<String> wordsAround() {
+        Account account = find(user.accountId());
+        return List.of(account.login(), account.name(), shops.current().name());
+    }
+
+    /** Whether whoever has signed in came with a password that opens once. */
+    @Transactional(readOnly = true)
+    public boolean mustChangePassword() {
+        return find(user.accountId()).passwordOnce();
+    }
+
+    /** Whoever has signed in, as the account is now. */
+    @Transactional(readOnly = true)
+    public Authentication signedInAnew() {
+        SignedIn now = new SignedIn(find(user.accountId()));
+        now.eraseCredentials();
+        return UsernamePasswordAuthenticationToken.authenticated(now, null, now.getAuthorities());
     }
 
     /** The language that the account of whoever has signed in asks for: its own, else the shop's. */
@@ -119,19 +154,20 @@ public class Accounts implements UserDetailsService {
         return added.id();
     }
 
-    /** False when the login is taken. */
+    /**
+     * Adds an account with a password that is made up and opens once.
+     *
+     * @return the password; empty text when the form has been sent before; nothing when the login is taken
+     */
     @Transactional
-    public boolean add(String login, String name, String password, Set<Role> roles, UUID key) {
+    public Optional<String> add(String login, String name, Set<Role> roles, UUID key) {
         String said = login + " " + name + " " + new TreeSet<>(roles);
-        return forms.once(
-                        user.shopId(),
-                        key,
-                        "account",
-                        said,
-                        () -> taken(login),
-                        () -> add(login, name, password, roles))
-                .id()
-                .isPresent();
+        String[] password = {""};
+        var sent = forms.once(user.shopId(), key, "account", said, () -> taken(login), () -> {
+            password[0] = OneTimePassword.next();
+            return add(login, name, password[0], roles);
+        });
+        return sent.id().map(id -> password[0]);
     }
 
     private Optional<String> taken(String login) {
@@ -139,7 +175,10 @@ public class Accounts implements UserDetailsService {
     }
 
     private long add(String login, String name, String password, Set<Role> roles) {
-        Account added = accounts.save(new Account(user.shopId(), login, name, passwords.encode(password), roles));
+        String hash = passwords.encode(password);
+        Account fresh = new Account(user.shopId(), login, name, hash, roles);
+        fresh.takeOneTimePassword(hash, Instant.now());
+        Account added = accounts.save(fresh);
         audit.record("account.added", "account", added.id(), roles.toString());
         return added.id();
     }
@@ -166,12 +205,15 @@ public class Accounts implements UserDetailsService {
         signOut(account);
     }
 
+    /** Gives an account a password that is made up and opens once; returns it. */
     @Transactional
-    public void setPassword(long id, String password) {
+    public String resetPassword(long id) {
         Account account = find(id);
-        account.changePassword(passwords.encode(password));
+        String password = OneTimePassword.next();
+        account.takeOneTimePassword(passwords.encode(password), Instant.now());
         audit.record("account.password", "account", id, "");
         signOut(account);
+        return password;
     }
 
     /** False when the old password is not right. The person's other sessions end. */
@@ -194,7 +236,13 @@ public class Accounts implements UserDetailsService {
     public void remember(InteractiveAuthenticationSuccessEvent signIn) {
         if (signIn.getAuthentication().getPrincipal() instanceof SignedIn person) {
             accounts.signedIn(person.accountId(), Instant.now());
+            accounts.spend(person.accountId(), Instant.now());
         }
+    }
+
+    @Transactional(readOnly = true)
+    public String login(long id) {
+        return find(id).login();
     }
 
     @Transactional(readOnly = true)

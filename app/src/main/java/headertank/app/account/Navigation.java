@@ -50,6 +50,11 @@ public class Navigation {
         return user.has(Role.TECHNICIAN);
     }
 
+    /** Whether whoever looks calls customers: in the workshop nobody needs their numbers. */
+    public boolean seesNumbers() {
+        return user.has(Role.FRONT_DESK) || user.has(Role.OWNER);
+    }
+
     public List<Entry> entries() {
         return ENTRIES.stream().filter(e -> mayOpen(e.path())).toList();
     }

@@ -1,6 +1,5 @@
 package headertank.app.account;
 
-import headertank.app.account.password.AcceptablePassword;
 import headertank.app.shop.Role;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotEmpty;
@@ -16,12 +15,11 @@ record NewAccountForm(
         @Pattern(regexp = NewAccountForm.LOGIN, message = "{account.login.form}")
         String login,
 
-        @AcceptablePassword String password,
         @NotEmpty(message = "{account.roles.missing}") Set<Role> roles) {
 
     static final String LOGIN = "\\s*[A-Za-z0-9][A-Za-z0-9._@-]{1,59}\\s*";
 
     static NewAccountForm empty() {
-        return new NewAccountForm("", "", "", Set.of());
+        return new NewAccountForm("", "", Set.of());
     }
 }

@@ -61,6 +61,7 @@ public final class RouteRights {
             // who did what
             row(GET, "/audit", OWNER),
             row(GET, "/audit.csv", OWNER),
+            row(GET, "/audit/seals", OWNER),
             // settings and duties of the shop
             row(GET, "/settings", OWNER),
             row(POST, "/settings", OWNER),

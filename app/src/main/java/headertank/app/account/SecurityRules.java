@@ -1,5 +1,9 @@
 package headertank.app.account;
 
+import headertank.app.account.guard.SignInBrake;
+import headertank.app.account.guard.SignInGate;
+import headertank.app.account.guard.StrangersTokens;
+import headertank.app.account.guard.WayBack;
 import headertank.app.problem.Problems;
 import io.github.wimdeblauwe.htmx.spring.boot.security.HxRefreshHeaderAuthenticationEntryPoint;
 import jakarta.servlet.DispatcherType;
@@ -13,10 +17,11 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.http.HttpMethod;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.access.AccessDeniedException;
+import org.springframework.security.authentication.CredentialsExpiredException;
+import org.springframework.security.authentication.DisabledException;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.core.context.SecurityContextHolder;
-import org.springframework.security.crypto.factory.PasswordEncoderFactories;
-import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.AuthenticationEntryPoint;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
@@ -25,7 +30,10 @@ import org.springframework.security.web.authentication.AuthenticationSuccessHand
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 import org.springframework.security.web.authentication.SavedRequestAwareAuthenticationSuccessHandler;
 import org.springframework.security.web.authentication.SimpleUrlAuthenticationFailureHandler;
+import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
 import org.springframework.security.web.csrf.CsrfException;
+import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
+import org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter.CrossOriginResourcePolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
 import org.springframework.security.web.util.matcher.OrRequestMatcher;
@@ -38,6 +46,9 @@ class SecurityRules {
 
     private static final String CONTENT_POLICY = "default-src 'self'; script-src 'self'; style-src 'self'; "
             + "img-src 'self' data:; object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
+
+    private static final String PERMISSIONS =
+            "camera=(), display-capture=(), geolocation=(), microphone=(), payment=(), usb=()";
 
     /** Files that are the same for everybody. */
     static final RequestMatcher STATIC_FILES = new OrRequestMatcher(
@@ -55,12 +66,10 @@ class SecurityRules {
     }
 
     @Bean
-    PasswordEncoder passwordEncoder() {
-        return PasswordEncoderFactories.createDelegatingPasswordEncoder();
-    }
-
-    @Bean
-    SecurityFilterChain routes(HttpSecurity http, Accounts accounts, Problems problems) throws Exception {
+    SecurityFilterChain routes(HttpSecurity http, Accounts accounts, Problems problems, SignInBrake brake)
+            throws Exception {
+        var wayBack = new WayBack();
+        var gate = new SignInGate(brake, SecurityRules::mustWait);
         http.authorizeHttpRequests(
                 requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.FORWARD)
                         .permitAll()
@@ -68,13 +77,20 @@ class SecurityRules {
                         .permitAll()
                         .anyRequest()
                         .access(new RouteGate()));
-        http.formLogin(
-                form -> form.loginPage("/login").successHandler(signedIn()).failureHandler(notSignedIn()));
+        http.formLogin(form ->
+                form.loginPage("/login").successHandler(signedIn(gate, wayBack)).failureHandler(notSignedIn(gate)));
+        http.requestCache(cache -> cache.requestCache(wayBack));
+        http.csrf(csrf -> csrf.csrfTokenRepository(new StrangersTokens()));
         http.logout(logout -> logout.logoutSuccessUrl("/login?bye"));
         http.exceptionHandling(problem -> problem.authenticationEntryPoint(wayIn(problems))
                 .accessDeniedHandler((request, response, e) -> refuse(request, response, e, problems)));
         http.headers(headers -> headers.contentSecurityPolicy(csp -> csp.policyDirectives(CONTENT_POLICY))
-                .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN)));
+                .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
+                .permissionsPolicyHeader(permissions -> permissions.policy(PERMISSIONS))
+                .crossOriginOpenerPolicy(opener -> opener.policy(CrossOriginOpenerPolicy.SAME_ORIGIN))
+                .crossOriginResourcePolicy(resource -> resource.policy(CrossOriginResourcePolicy.SAME_ORIGIN)));
+        http.addFilterBefore(gate, UsernamePasswordAuthenticationFilter.class);
+        http.addFilterAfter(new ChangePasswordFirst(), AuthorizationFilter.class);
         http.addFilterBefore(new FirstOwnerFilter(accounts), AuthorizationFilter.class);
         return http.build();
     }
@@ -97,9 +113,12 @@ class SecurityRules {
     }
 
     /** Where somebody wanted to go; with a form that was filled in before, to the page that sends it. */
-    private static AuthenticationSuccessHandler signedIn() {
+    private static AuthenticationSuccessHandler signedIn(SignInGate gate, WayBack wayBack) {
         var usual = new SavedRequestAwareAuthenticationSuccessHandler();
+        usual.setRequestCache(wayBack);
         return (request, response, who) -> {
+            SignedIn person = (SignedIn) who.getPrincipal();
+            gate.right(request, response, person.shopId(), person.accountId());
             if (KeptForm.travelsIn(request)) {
                 request.getRequestDispatcher("/go-on").forward(request, response);
             } else {
@@ -108,15 +127,33 @@ class SecurityRules {
         };
     }
 
-    private static AuthenticationFailureHandler notSignedIn() {
+    private static AuthenticationFailureHandler notSignedIn(SignInGate gate) {
         var usual = new SimpleUrlAuthenticationFailureHandler("/login?failed");
+        usual.setAllowSessionCreation(false);
         return (request, response, e) -> {
+            gate.wrong(request, reason(e));
             if (KeptForm.travelsIn(request)) {
                 request.getRequestDispatcher("/sign-in-again").forward(request, response);
             } else {
                 usual.onAuthenticationFailure(request, response, e);
             }
         };
+    }
+
+    private static String reason(AuthenticationException e) {
+        return e instanceof DisabledException
+                ? "switched off"
+                : e instanceof CredentialsExpiredException ? "one-time password spent" : "wrong password";
+    }
+
+    /** Too many wrong tries: nobody looks at the password. */
+    private static void mustWait(HttpServletRequest request, HttpServletResponse response, AuthenticationException e)
+            throws IOException, ServletException {
+        if (KeptForm.travelsIn(request)) {
+            request.getRequestDispatcher("/sign-in-again").forward(request, response);
+        } else {
+            response.sendRedirect(request.getContextPath() + "/login?wait");
+        }
     }
 
     /** A form whose session has ended, or was renewed meanwhile by signing in elsewhere, is no reason to lose what was typed. */

@@ -1,5 +1,6 @@
 package headertank.app.account;
 
+import headertank.app.account.password.PasswordRules;
 import headertank.app.shop.TimeZones;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
@@ -18,9 +19,11 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 class SignInPages {
 
     private final Accounts accounts;
+    private final FirstOwnerCode code;
 
-    SignInPages(Accounts accounts) {
+    SignInPages(Accounts accounts, FirstOwnerCode code) {
         this.accounts = accounts;
+        this.code = code;
     }
 
     /** What a browser shows without a connection where it has kept no page; it fetches this one beforehand, for nobody. */
@@ -60,6 +63,12 @@ class SignInPages {
         }
         if (!TimeZones.known(form.timeZone())) {
             faults.rejectValue("timeZone", "account.zone.unknown", new Object[] {form.timeZone()}, "");
+        }
+        if (!code.fits(form.code())) {
+            faults.rejectValue("code", "account.first-owner.code.wrong");
+        }
+        if (!faults.hasFieldErrors("password")) {
+            PasswordRules.fault(form.password(), form.words()).ifPresent(f -> faults.rejectValue("password", f));
         }
         if (faults.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());

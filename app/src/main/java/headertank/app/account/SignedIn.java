@@ -2,6 +2,7 @@ package headertank.app.account;
 
 import headertank.app.shop.Member;
 import headertank.app.shop.Role;
+import java.time.Instant;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.Set;
@@ -21,6 +22,8 @@ final class SignedIn implements UserDetails, Member, CredentialsContainer {
     private final String name;
     private final EnumSet<Role> roles;
     private final boolean active;
+    private final boolean mustChangePassword;
+    private transient boolean passwordSpent;
     private String passwordHash;
 
     SignedIn(Account account) {
@@ -32,6 +35,8 @@ final class SignedIn implements UserDetails, Member, CredentialsContainer {
         roles.addAll(account.roles());
         active = account.active();
         passwordHash = account.passwordHash();
+        mustChangePassword = account.passwordOnce();
+        passwordSpent = account.passwordSpent(Instant.now());
     }
 
     @Override
@@ -69,6 +74,17 @@ final class SignedIn implements UserDetails, Member, CredentialsContainer {
     @Override
     public String getPassword() {
         return passwordHash;
+    }
+
+    /** Whether nothing opens before the password that was made up is replaced. */
+    boolean mustChangePassword() {
+        return mustChangePassword;
+    }
+
+    /** A password that was made up opens once. */
+    @Override
+    public boolean isCredentialsNonExpired() {
+        return !passwordSpent;
     }
 
     @Override

@@ -39,4 +39,10 @@ public class AuditTrail {
     public void recordByProgram(long shopId, String action, String subjectType, Long subjectId, String detail) {
         store.add(shopId, null, action, subjectType, subjectId, detail);
     }
+
+    /** Notes what somebody has done who has not been signed in while it was done, such as signing in. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void recordOf(long shopId, long accountId, String action, String subjectType, Long subjectId) {
+        store.add(shopId, accountId, action, subjectType, subjectId, "");
+    }
 }

@@ -44,11 +44,11 @@ public final class Csv {
     /** A line after the last one, which comes back as itself unless a quote before it is open. */
     private static final String END = "end";
 
-    /** A spreadsheet may separate by semicolons. */
-    private static final QuoteStrategy SEMICOLONS_TOO = new QuoteStrategy() {
+    /** A spreadsheet of another locale separates by semicolons, tabs or bars: a cell with one of them is quoted. */
+    private static final QuoteStrategy EVERY_SEPARATOR = new QuoteStrategy() {
         @Override
         public boolean quoteValue(int line, int cell, String value) {
-            return value.indexOf(';') >= 0;
+            return value.chars().anyMatch(c -> c == ';' || c == '\t' || c == '|');
         }
     };
 
@@ -115,7 +115,7 @@ public final class Csv {
         CsvWriter.builder()
                 .bufferSize(0)
                 .lineDelimiter(LineDelimiter.CRLF)
-                .quoteStrategy(SEMICOLONS_TOO)
+                .quoteStrategy(EVERY_SEPARATOR)
                 .build(line)
                 .writeRecord(cells.stream().map(SafeCell::guarded).toList());
         return line.toString();

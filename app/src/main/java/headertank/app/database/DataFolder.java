@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
+import java.time.Instant;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +27,9 @@ final class DataFolder {
     private static final Logger LOG = LoggerFactory.getLogger(DataFolder.class);
     /** Major version of the server binaries in the build; another major version cannot read the same records. */
     static final String MAJOR = "17";
+
+    /** Between the start of a server's process and what it notes [s]. */
+    private static final long START_TOLERANCE_S = 120;
 
     private final Path home;
 
@@ -75,13 +79,16 @@ final class DataFolder {
         }
     }
 
-    private void writePassword() throws IOException {
+    static String randomPassword() {
         byte[] random = new byte[24];
         new SecureRandom().nextBytes(random);
+        return Base64.getUrlEncoder().withoutPadding().encodeToString(random);
+    }
+
+    private void writePassword() throws IOException {
         Files.writeString(passwordFile(), "");
         ownerOnly(passwordFile(), "rw-------");
-        Files.writeString(
-                passwordFile(), Base64.getUrlEncoder().withoutPadding().encodeToString(random));
+        Files.writeString(passwordFile(), randomPassword());
     }
 
     private static void ownerOnly(Path path, String rights) throws IOException {
@@ -144,7 +151,7 @@ final class DataFolder {
         Optional<ProcessHandle> server = lines.isEmpty()
                 ? Optional.empty()
                 : ProcessHandle.of(Long.parseLong(lines.get(0).strip()));
-        if (server.isEmpty() || !isPostgres(server.get())) {
+        if (server.isEmpty() || !isPostgres(server.get()) || !servesThisFolder(lines, server.get())) {
             return;
         }
         LOG.warn(
@@ -161,6 +168,25 @@ final class DataFolder {
                     "The database server of an earlier run, process "
                             + server.get().pid() + ", does not stop.",
                     "End that process, then start again.");
+        }
+    }
+
+    /**
+     * Whether that process is the server of this folder: a copied folder names the server of the one it was copied from, and a
+     * stale file names whoever has the number now. The server writes its folder and the second of its start into the file.
+     */
+    private boolean servesThisFolder(List<String> lines, ProcessHandle process) {
+        if (lines.size() < 3) {
+            return false;
+        }
+        try {
+            boolean here = Files.isSameFile(Path.of(lines.get(1).strip()), records());
+            long noted = Long.parseLong(lines.get(2).strip());
+            long begun =
+                    process.info().startInstant().map(Instant::getEpochSecond).orElse(noted);
+            return here && Math.abs(begun - noted) <= START_TOLERANCE_S;
+        } catch (IOException | RuntimeException e) {
+            return false;
         }
     }
 

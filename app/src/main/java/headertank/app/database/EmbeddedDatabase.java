@@ -9,6 +9,7 @@ import org.springframework.boot.autoconfigure.condition.ConditionMessage;
 import org.springframework.boot.autoconfigure.condition.ConditionOutcome;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnMissingBean;
 import org.springframework.boot.autoconfigure.condition.SpringBootCondition;
+import org.springframework.boot.flyway.autoconfigure.FlywayConnectionDetails;
 import org.springframework.boot.jdbc.autoconfigure.DataSourceAutoConfiguration;
 import org.springframework.boot.jdbc.autoconfigure.JdbcConnectionDetails;
 import org.springframework.context.annotation.Bean;
@@ -59,16 +60,38 @@ public class EmbeddedDatabase {
                 .start();
     }
 
-    /** Where the rest of the program finds it. */
+    /**
+     * Where the rest of the program finds it: as a user that owns nothing. The demo writes its own past and is the owner for that.
+     */
     @Bean
     @ConditionalOnMissingBean
-    JdbcConnectionDetails embeddedConnectionDetails(EmbeddedPostgres server, DataFolder folder) {
+    JdbcConnectionDetails embeddedConnectionDetails(
+            EmbeddedPostgres server, DataFolder folder, Environment environment) {
+        if (environment.getProperty("headertank.demo", Boolean.class, false)) {
+            return new Details(url(server), USER, folder.password());
+        }
+        String password = DataFolder.randomPassword();
+        ServiceUserStore.prepare(url(server), USER, folder.password(), password);
+        return new Details(url(server), ServiceUserStore.NAME, password);
+    }
+
+    /** Who migrates: the owner. */
+    @Bean
+    @ConditionalOnMissingBean
+    FlywayConnectionDetails embeddedMigrationDetails(EmbeddedPostgres server, DataFolder folder) {
+        return new MigrationDetails(url(server), USER, folder.password());
+    }
+
+    private static String url(EmbeddedPostgres server) {
         String url = server.getJdbcUrl(USER, DATABASE);
-        return new Details(url.substring(0, url.indexOf('?')), USER, folder.password());
+        return url.substring(0, url.indexOf('?'));
     }
 
     private record Details(String getJdbcUrl, String getUsername, String getPassword)
             implements JdbcConnectionDetails {}
+
+    private record MigrationDetails(String getJdbcUrl, String getUsername, String getPassword)
+            implements FlywayConnectionDetails {}
 
     /** True unless somebody named a database server. */
     static class NoServerNamed extends SpringBootCondition {

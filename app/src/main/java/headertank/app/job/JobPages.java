@@ -143,6 +143,9 @@ class JobPages {
             RedirectAttributes redirect) {
         Job job = jobs.byId(id);
         if (faults.hasErrors()) {
+            if (job.line().stage() == Stage.HANDED_OVER) {
+                throw new ConflictException("job.changed-meanwhile");
+            }
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return page(job, model);
         }
@@ -201,6 +204,9 @@ class JobPages {
             RedirectAttributes redirect) {
         Job job = jobs.byId(id);
         if (faults.hasErrors()) {
+            if (job.line().stage() != Stage.HANDED_OVER) {
+                throw new ConflictException("job.changed-meanwhile");
+            }
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return page(job, model);
         }

@@ -2,6 +2,7 @@ package headertank.app.language;
 
 import headertank.app.problem.NotFoundException;
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.springframework.http.HttpHeaders;
@@ -27,9 +28,10 @@ class LanguagePages {
     String choose(
             @RequestParam String code,
             @RequestHeader(value = HttpHeaders.REFERER, required = false) String from,
-            HttpServletRequest request) {
+            HttpServletRequest request,
+            HttpServletResponse response) {
         Language language = Language.ofCode(code).orElseThrow(() -> new NotFoundException("language", code));
-        pages.choose(language, request);
+        pages.choose(language, request, response);
         return "redirect:" + ownPath(from, request.getContextPath());
     }
 

@@ -3,6 +3,9 @@ package headertank.app.problem;
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.webmvc.error.ErrorController;
@@ -19,6 +22,11 @@ import org.springframework.web.bind.annotation.RequestMapping;
 class ErrorPages implements ErrorController {
 
     private static final Logger LOG = LoggerFactory.getLogger("headertank.problem");
+
+    private static final int MOST_FIELDS = 100;
+
+    /** Longest text of a field that is shown again [characters]. */
+    private static final int LONGEST = 20_000;
 
     private final MessageSource messages;
 
@@ -43,7 +51,39 @@ class ErrorPages implements ErrorController {
         model.addAttribute("status", status.value());
         model.addAttribute("requestId", RequestId.of(request));
         model.addAttribute("detail", detail(cause, kind));
+        Refusal refusal = Refusal.leftWith(request);
+        model.addAttribute(
+                "refusal", refusal == null ? "" : refusal.sentence(messages, LocaleContextHolder.getLocale()));
+        model.addAttribute("typed", status.is4xxClientError() ? typed(request) : Map.of());
         return "error/page";
+    }
+
+    /** What stood in the fields of a refused form, without what is secret, so that nobody types it again. */
+    private static Map<String, String> typed(HttpServletRequest request) {
+        Map<String, String> typed = new TreeMap<>();
+        if (!"POST".equals(request.getAttribute(RequestDispatcher.ERROR_METHOD))) {
+            return typed;
+        }
+        try {
+            request.getParameterMap().forEach((name, values) -> {
+                String value = String.join(", ", values);
+                if (!isSecret(name) && !value.isBlank() && typed.size() < MOST_FIELDS) {
+                    typed.put(Refusal.readable(name), value.length() > LONGEST ? value.substring(0, LONGEST) : value);
+                }
+            });
+        } catch (IllegalStateException e) {
+            return typed;
+        }
+        return typed;
+    }
+
+    private static boolean isSecret(String name) {
+        String plain = name.toLowerCase(Locale.ROOT);
+        return plain.equals("_csrf")
+                || plain.equals("key")
+                || plain.equals("version")
+                || plain.equals("old")
+                || plain.contains("password");
     }
 
     private String detail(Throwable cause, String kind) {

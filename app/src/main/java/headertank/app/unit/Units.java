@@ -16,9 +16,12 @@ import org.springframework.stereotype.Component;
 public final class Units {
 
     private static final String GAP = "[ \\u00a0\\u2009\\u202f]";
-    /** A number, then anything: the unit. Groups of three digits may be set apart by spaces. */
+    /**
+     * A number, then anything: the unit. Groups of three digits may be set apart by spaces. Repeats are bounded, for a text of
+     * a million commas is no reason to run out of stack.
+     */
     private static final Pattern NUMBER = Pattern.compile(
-            "([+-]?)((?:\\d{1,3}(?:" + GAP + "\\d{3})+(?!\\d)|\\d+)?(?:[.,]\\d*)*"
+            "([+-]?)((?:\\d{1,3}(?:" + GAP + "\\d{3}){1,20}(?!\\d)|\\d+)?(?:[.,]\\d*){0,20}"
                     + "(?:[eE][+-]?\\d{1,3}(?![\\d.,a-zA-Z]))?)(.*)",
             Pattern.DOTALL);
 

@@ -28,8 +28,14 @@ class FirstOwnerIT {
     @Autowired
     JdbcClient jdbc;
 
+    @Autowired
+    FirstOwnerCode code;
+
+    String printed;
+
     @Test
     void theFirstPersonFoundsTheShopAndNobodyAfterThem() throws Exception {
+        printed = code.lines().values().iterator().next().replaceAll(" .*", "");
         mvc.perform(get("/cars")).andExpect(redirectedUrl("/first-owner"));
         mvc.perform(get("/login")).andExpect(redirectedUrl("/first-owner"));
         mvc.perform(get("/css/headertank.css")).andExpect(status().isOk());
@@ -38,29 +44,39 @@ class FirstOwnerIT {
         mvc.perform(found("first", "short")).andExpect(status().isUnprocessableContent());
         assertThat(accounts()).isZero();
 
-        mvc.perform(found("first", "long-enough-1").param("timeZone", "Middle/Nowhere"))
+        String right = printed;
+        printed = "aaaaa-bbbbb-ccccc-ddddd";
+        mvc.perform(found("first", "long enough for one"))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("This is not the code")));
+        printed = right;
+        mvc.perform(found("first", "My shop is my shop")).andExpect(status().isUnprocessableContent());
+        assertThat(accounts()).isZero();
+
+        mvc.perform(found("first", "long enough for one").param("timeZone", "Middle/Nowhere"))
                 .andExpect(status().isUnprocessableContent())
                 .andExpect(content().string(containsString("No time zone Middle/Nowhere is known here.")));
         assertThat(accounts()).isZero();
 
-        mvc.perform(found("first", "long-enough-1").param("timeZone", "Europe/Helsinki"))
+        mvc.perform(found("first", "long enough for one").param("timeZone", "Europe/Helsinki"))
                 .andExpect(redirectedUrl("/login"));
         assertThat(accounts()).isOne();
 
         assertThat(jdbc.sql("select time_zone from shop").query(String.class).list())
                 .containsExactly("Europe/Helsinki");
 
-        mvc.perform(found("second", "long-enough-2")).andExpect(redirectedUrl("/login"));
+        mvc.perform(found("second", "long enough for two")).andExpect(redirectedUrl("/login"));
         mvc.perform(get("/first-owner")).andExpect(redirectedUrl("/login"));
         assertThat(accounts()).isOne();
 
-        mvc.perform(formLogin().user("first").password("long-enough-1"))
+        mvc.perform(formLogin().user("first").password("long enough for one"))
                 .andExpect(authenticated().withRoles("OWNER", "FRONT_DESK"));
     }
 
-    private static MockHttpServletRequestBuilder found(String login, String password) {
+    private MockHttpServletRequestBuilder found(String login, String password) {
         return post("/first-owner")
                 .with(csrf())
+                .param("code", printed)
                 .param("shop", "My shop")
                 .param("name", "Me")
                 .param("login", login)

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.MediaType;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.security.crypto.bcrypt.BCryptPasswordEncoder;
 import org.springframework.test.web.servlet.MockMvc;
 
 /** Signing in and out, tokens, and what somebody meets who is not signed in. */
@@ -63,7 +64,66 @@ class SignInIT {
                 .param("login", login)
                 .query(String.class)
                 .single();
-        assertThat(hash).startsWith("{bcrypt}").doesNotContain(People.PASSWORD);
+        assertThat(hash).startsWith("{argon2id}$argon2id$v=19$m=19456,t=2,p=1$").doesNotContain(People.PASSWORD);
+    }
+
+    @Test
+    void aHashOfBeforeOpensAndIsRenewed() throws Exception {
+        String login = people.anAccount(shop, Role.TECHNICIAN);
+        jdbc.sql("update account set password_hash = :hash where login = :login")
+                .param("hash", "{bcrypt}" + new BCryptPasswordEncoder(4).encode("old and long enough"))
+                .param("login", login)
+                .update();
+        mvc.perform(formLogin().user(login).password("old and long enough")).andExpect(authenticated());
+        assertThat(jdbc.sql("select password_hash from account where login = :login")
+                        .param("login", login)
+                        .query(String.class)
+                        .single())
+                .startsWith("{argon2id}");
+        mvc.perform(formLogin().user(login).password("old and long enough")).andExpect(authenticated());
+    }
+
+    @Test
+    void aPasswordThatWasMadeUpOpensOnceAndIsReplacedBeforeAnythingElse() throws Exception {
+        String login = people.anAccount(shop, Role.TECHNICIAN);
+        long id = jdbc.sql("select id from account where login = :login")
+                .param("login", login)
+                .query(Long.class)
+                .single();
+        String made = (String)
+                mvc.perform(post("/accounts/" + id + "/password").with(csrf()).with(people.in(shop, Role.OWNER)))
+                        .andExpect(redirectedUrl("/accounts"))
+                        .andReturn()
+                        .getFlashMap()
+                        .get("made");
+        assertThat(made).matches("([a-z2-9]{5}-){3}[a-z2-9]{5}");
+        mvc.perform(formLogin().user(login).password(People.PASSWORD)).andExpect(unauthenticated());
+        Cookie here = mvc.perform(formLogin().user(login).password(made))
+                .andExpect(authenticated())
+                .andReturn()
+                .getResponse()
+                .getCookie("headertank");
+        mvc.perform(get("/cars").cookie(here)).andExpect(redirectedUrl("/account/password"));
+        mvc.perform(post("/cars/1/spec").with(csrf()).cookie(here)).andExpect(redirectedUrl("/account/password"));
+        mvc.perform(formLogin().user(login).password(made)).andExpect(unauthenticated());
+        mvc.perform(post("/account/password")
+                        .with(csrf())
+                        .cookie(here)
+                        .param("old", made)
+                        .param("password", "a sentence of my own"))
+                .andExpect(redirectedUrl("/account/password"));
+        mvc.perform(get("/cars").cookie(here)).andExpect(status().isOk());
+        mvc.perform(formLogin().user(login).password("a sentence of my own")).andExpect(authenticated());
+    }
+
+    @Test
+    void thePasswordsOfTheDemoOpenNothingWithoutIt() throws Exception {
+        String login = people.anAccount(shop, Role.OWNER);
+        jdbc.sql("update account set password_hash = :hash where login = :login")
+                .param("hash", "{bcrypt}" + new BCryptPasswordEncoder(4).encode("demo-owner-1"))
+                .param("login", login)
+                .update();
+        mvc.perform(formLogin().user(login).password("demo-owner-1")).andExpect(unauthenticated());
     }
 
     @Test
@@ -103,8 +163,32 @@ class SignInIT {
         people.anAccount(shop, Role.OWNER);
         mvc.perform(get("/login"))
                 .andExpect(header().string("Content-Security-Policy", containsString("script-src 'self';")))
+                .andExpect(header().string("Permissions-Policy", containsString("camera=()")))
+                .andExpect(header().string("Cross-Origin-Opener-Policy", "same-origin"))
+                .andExpect(header().doesNotExist("Strict-Transport-Security"))
                 .andExpect(content().string(not(containsString("<script>"))))
                 .andExpect(content().string(not(containsString("style="))));
+    }
+
+    @Test
+    void behindEncryptionTheCookieIsBoundToTheHostAndBrowsersStayThere() throws Exception {
+        String login = people.anAccount(shop, Role.TECHNICIAN);
+        Cookie cookie = mvc.perform(post("/login")
+                        .secure(true)
+                        .with(csrf())
+                        .param("username", login)
+                        .param("password", People.PASSWORD))
+                .andExpect(header().string("Strict-Transport-Security", containsString("max-age=31536000")))
+                .andReturn()
+                .getResponse()
+                .getCookie("__Host-headertank");
+        assertThat(cookie).isNotNull();
+        assertThat(cookie.getSecure()).isTrue();
+        assertThat(cookie.isHttpOnly()).isTrue();
+        assertThat(cookie.getPath()).isEqualTo("/");
+        assertThat(cookie.getDomain()).isNull();
+        mvc.perform(get("/cars").secure(true).cookie(cookie)).andExpect(status().isOk());
+        mvc.perform(get("/cars").cookie(cookie)).andExpect(redirectedUrl("/login"));
     }
 
     @Test
@@ -113,7 +197,7 @@ class SignInIT {
         Cookie cookie = mvc.perform(formLogin().user(login).password(People.PASSWORD))
                 .andReturn()
                 .getResponse()
-                .getCookie("SESSION");
+                .getCookie("headertank");
         mvc.perform(get("/cars").cookie(cookie)).andExpect(status().isOk());
         long id = jdbc.sql("select id from account where login = :login")
                 .param("login", login)

@@ -3,6 +3,9 @@ package headertank.app.database;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -10,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.core.env.Environment;
 import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -19,6 +23,9 @@ class AppendOnlyIT {
 
     @Autowired
     JdbcClient jdbc;
+
+    @Autowired
+    Environment environment;
 
     long shop;
     long person;
@@ -43,6 +50,57 @@ class AppendOnlyIT {
         refused("delete from " + table);
         refused("truncate " + table + " cascade");
         assertThat(insert("select count(*) from " + table)).isPositive();
+    }
+
+    /** Whoever owns the tables, or has become their owner, still meets the triggers. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"revision", "check_run", "sign_off", "incident", "printed_sheet", "audit_entry", "job_event"})
+    void theOwnerOfTheTablesIsStoppedByTriggers(String table) throws SQLException {
+        oneRowInEach();
+        try (Connection owner = TestServer.ownerOf(environment.getRequiredProperty(FreshDatabase.NAME));
+                Statement statement = owner.createStatement()) {
+            for (String deed : List.of("update headertank.%s set shop_id = shop_id", "delete from headertank.%s")) {
+                assertThatThrownBy(() -> statement.execute(deed.formatted(table)))
+                        .hasMessageContaining("never changed or removed");
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "alter table audit_entry disable trigger all",
+                "drop trigger no_change on audit_entry",
+                "alter table audit_entry add column x int",
+                "drop table audit_entry cascade",
+                "truncate shop cascade",
+                "set session_replication_role = replica",
+                "create table headertank.mine (x int)",
+                "create or replace function headertank.refuse_change() returns trigger language plpgsql as 'begin return new; end'",
+                "update flyway_schema_history set checksum = 0",
+                "copy audit_entry to program 'cat'",
+                "select pg_read_file('postgresql.conf')",
+                "create role another superuser",
+                "set role postgres"
+            })
+    void theUserThatServesThePagesCannotGetRoundIt(String deed) {
+        assertThatThrownBy(() -> jdbc.sql(deed).update())
+                .isInstanceOf(DataAccessException.class)
+                .hasStackTraceContaining("ERROR: ")
+                .satisfies(e -> assertThat(e.getMessage() + e.getCause().getMessage())
+                        .containsAnyOf(
+                                "permission denied", "must be owner", "no privileges", "must be superuser", "has no"));
+    }
+
+    @Test
+    void itMayChangeWhatIsNotKeptForEver() {
+        assertThat(jdbc.sql("update car set note = 'x' where id = " + car).update())
+                .isOne();
+        assertThat(jdbc.sql("select rolsuper from pg_roles where rolname = current_user")
+                        .query(Boolean.class)
+                        .single())
+                .isFalse();
     }
 
     @Test
@@ -146,7 +204,7 @@ class AppendOnlyIT {
     private void refused(String sql) {
         assertThatThrownBy(() -> jdbc.sql(sql).update())
                 .isInstanceOf(DataAccessException.class)
-                .hasStackTraceContaining("never changed or removed");
+                .hasStackTraceContaining("permission denied");
     }
 
     private long insert(String sql) {

@@ -52,6 +52,41 @@ class DataFolderIT {
     }
 
     @Test
+    void thePagesAreServedByAUserWhoOwnsNothingAndWhosePasswordIsNewAtEachStart() throws Exception {
+        try (EmbeddedPostgres server = database.embeddedPostgres(folder())) {
+            var service = database.embeddedConnectionDetails(server, folder(), new MockEnvironment());
+            assertThat(database.embeddedMigrationDetails(server, folder()).getUsername())
+                    .isNotEqualTo(service.getUsername());
+            try (Connection connection =
+                    DriverManager.getConnection(service.getJdbcUrl(), service.getUsername(), service.getPassword())) {
+                assertThat(
+                                one(
+                                        connection,
+                                        "select rolsuper or rolcreaterole or rolcreatedb from pg_roles where rolname = current_user"))
+                        .isEqualTo("f");
+                assertThatThrownBy(() -> one(connection, "select pg_read_file('PG_VERSION')"))
+                        .hasMessageContaining("permission denied");
+            }
+            var again = database.embeddedConnectionDetails(server, folder(), new MockEnvironment());
+            assertThat(again.getPassword()).isNotEqualTo(service.getPassword());
+        }
+    }
+
+    @Test
+    void aCopiedFolderOrAStaleFileStopsNobodysServer(@TempDir Path copy) throws Exception {
+        try (EmbeddedPostgres server = database.embeddedPostgres(folder())) {
+            Path records = DataFolder.at(copy).records();
+            Files.createDirectories(records);
+            Files.copy(folder().records().resolve("postmaster.pid"), records.resolve("postmaster.pid"));
+            Files.writeString(records.resolve("epg-lock"), "");
+            DataFolder.at(copy).prepare();
+            try (Connection connection = connect(server)) {
+                assertThat(one(connection, "select 1")).isEqualTo("1");
+            }
+        }
+    }
+
+    @Test
     void aSecondProgramOnTheSameFolderIsRefused() throws Exception {
         try (EmbeddedPostgres first = database.embeddedPostgres(folder())) {
             assertThatThrownBy(() -> database.embeddedPostgres(folder()))

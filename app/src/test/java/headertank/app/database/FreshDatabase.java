@@ -6,7 +6,9 @@ import org.springframework.context.ApplicationContextInitializer;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.core.env.MapPropertySource;
 
-/** Gives an application context a database of its own; for tests with another {@code webEnvironment} than the usual. */
+/**
+ * Gives an application context a database of its own, which it uses as the service does: without owning it. The demo owns its; for tests with another {@code webEnvironment} than the usual.
+ */
 public class FreshDatabase implements ApplicationContextInitializer<ConfigurableApplicationContext> {
 
     static final String NAME = "headertank.test.database";
@@ -15,7 +17,9 @@ public class FreshDatabase implements ApplicationContextInitializer<Configurable
     @Override
     public void initialize(ConfigurableApplicationContext context) {
         String name = "test_" + COUNT.incrementAndGet();
-        TestServer.Access access = TestServer.fresh(name);
+        TestServer.Access owner = TestServer.fresh(name);
+        boolean demo = context.getEnvironment().getProperty("headertank.demo", Boolean.class, false);
+        TestServer.Access access = demo ? owner : owner.asService();
         context.getEnvironment()
                 .getPropertySources()
                 .addFirst(new MapPropertySource(
@@ -28,6 +32,10 @@ public class FreshDatabase implements ApplicationContextInitializer<Configurable
                                 "spring.datasource.username",
                                 access.user(),
                                 "spring.datasource.password",
-                                access.password())));
+                                access.password(),
+                                "spring.flyway.user",
+                                owner.user(),
+                                "spring.flyway.password",
+                                owner.password())));
     }
 }

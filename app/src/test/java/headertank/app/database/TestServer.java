@@ -7,6 +7,7 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Map;
 import org.flywaydb.core.Flyway;
 import org.testcontainers.DockerClientFactory;
 import org.testcontainers.postgresql.PostgreSQLContainer;
@@ -21,10 +22,18 @@ final class TestServer {
 
     private static final String TEMPLATE = "migrated";
 
+    /** Serves the pages; the user of the server owns the tables. */
+    private static final String SERVICE = "headertank_service";
+
     /** How to reach one database. */
     record Access(String url, String user, String password) {
         Access database(String name) {
             return new Access(url.replaceFirst("/[^/?]*(\\?.*)?$", "/" + name), user, password);
+        }
+
+        /** The same database as the user that serves the pages. */
+        Access asService() {
+            return new Access(url, SERVICE, SERVICE);
         }
 
         Connection connect() throws SQLException {
@@ -43,6 +52,11 @@ final class TestServer {
     static Access fresh(String name) {
         run("drop database if exists " + name + " with (force)", "create database " + name + " template " + TEMPLATE);
         return Holder.SERVER.database(name);
+    }
+
+    /** A connection as the user that owns the tables. */
+    static Connection ownerOf(String name) throws SQLException {
+        return Holder.SERVER.database(name).connect();
     }
 
     private static void run(String... statements) {
@@ -65,12 +79,16 @@ final class TestServer {
         if (server == null) {
             server = embedded();
         }
-        execute(server, "create database " + TEMPLATE);
+        execute(
+                server,
+                "create role " + SERVICE + " login nosuperuser nocreatedb nocreaterole password '" + SERVICE + "'",
+                "create database " + TEMPLATE);
         Access template = server.database(TEMPLATE);
         Flyway.configure()
                 .dataSource(template.url(), template.user(), template.password())
                 .locations("classpath:db/headertank")
                 .schemas("headertank")
+                .placeholders(Map.of("serviceUser", SERVICE))
                 .load()
                 .migrate();
         return server;

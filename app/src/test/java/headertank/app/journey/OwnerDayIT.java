@@ -196,18 +196,24 @@ class OwnerDayIT {
         goTo(browser, keyboard, "/accounts");
         keyboard.to("#name").type("Nia Newly-Invented");
         keyboard.to("#login").type(login);
-        keyboard.to("#password").type(People.PASSWORD);
         keyboard.to("form[action='/accounts'] input[value=FRONT_DESK]").press(Keys.SPACE);
         keyboard.to("form[action='/accounts'] button").enter(".notice.done");
         assertThat(browser.text()).contains("The account is added.", "Nia Newly-Invented");
+        String first = text(browser, "#made");
 
         long account = jdbc.sql("select id from account where login = :login")
                 .param("login", technician)
                 .query(Long.class)
                 .single();
-        keyboard.skipHead().to("#pw" + account).type(NEW_PASSWORD).enter(".notice.done");
-        signInAnew(browser, technician, NEW_PASSWORD);
-        signInAnew(browser, login, People.PASSWORD);
+        keyboard.skipHead()
+                .to("form[action='/accounts/" + account + "/password'] button")
+                .enter(".notice.done");
+        String second = text(browser, "#made");
+        signInAnew(browser, technician, second);
+        signInAnew(browser, login, first);
+        keyboard.to("#old").type(first);
+        keyboard.to("#password").type(NEW_PASSWORD).enter(".notice.done");
+        assertThat(browser.text()).contains("Your password is changed.");
     }
 
     private static void signInAnew(Browser browser, String login, String password) {

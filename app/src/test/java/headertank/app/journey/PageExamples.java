@@ -48,6 +48,7 @@ final class PageExamples {
             same("/glossary"),
             Map.entry("/audit", "/audit?action=car.added"),
             same("/account/password"),
+            same("/audit/seals"),
             same("/cars"),
             same("/cars/new"),
             Map.entry("/cars/{id}", "/cars/<car>"),

@@ -13,8 +13,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class UnitsTest {
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1,", ".", "1 000 ", "-", "1e9"})
+    void aTextWithoutEndIsRefusedLikeAnyOther(String repeated) {
+        String endless = repeated.repeat(500_000);
+        assertThatThrownBy(() -> Units.parse(endless, Dimension.TEMPERATURE, UnitSystem.METRIC))
+                .isInstanceOf(UnitException.class);
+    }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """

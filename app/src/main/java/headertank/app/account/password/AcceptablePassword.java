@@ -8,14 +8,15 @@ import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
-import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
 
-/** At least ten characters, and at most the 72 bytes that bcrypt looks at. */
+/** A password after {@link PasswordRules}; words of person and shop are looked at where they are known. */
 @Target({ElementType.FIELD, ElementType.PARAMETER, ElementType.RECORD_COMPONENT})
 @Retention(RetentionPolicy.RUNTIME)
 @Constraint(validatedBy = AcceptablePassword.Check.class)
 public @interface AcceptablePassword {
-    String message() default "{account.password.size}";
+    String message() default "{account.password.short}";
 
     Class<?>[] groups() default {};
 
@@ -23,15 +24,15 @@ public @interface AcceptablePassword {
 
     /** The rule itself. */
     class Check implements ConstraintValidator<AcceptablePassword, String> {
-        public static boolean accepts(String password) {
-            return password != null
-                    && password.length() >= 10
-                    && password.getBytes(StandardCharsets.UTF_8).length <= 72;
-        }
 
         @Override
         public boolean isValid(String password, ConstraintValidatorContext context) {
-            return accepts(password);
+            Optional<String> fault = PasswordRules.fault(password, List.of());
+            fault.ifPresent(key -> {
+                context.disableDefaultConstraintViolation();
+                context.buildConstraintViolationWithTemplate("{" + key + "}").addConstraintViolation();
+            });
+            return fault.isEmpty();
         }
     }
 }

@@ -1,10 +1,13 @@
 package headertank.app.account.password;
 
 import headertank.app.account.Accounts;
+import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import jakarta.servlet.http.HttpSession;
 import jakarta.validation.Valid;
 import org.springframework.http.HttpStatus;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
+import org.springframework.security.web.context.SecurityContextRepository;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -25,9 +28,16 @@ class OwnPasswordPage {
     }
 
     private final Accounts accounts;
+    private final SecurityContextRepository contexts = new HttpSessionSecurityContextRepository();
 
     OwnPasswordPage(Accounts accounts) {
         this.accounts = accounts;
+    }
+
+    /** Whether nothing else opens before. */
+    @ModelAttribute("must")
+    boolean must() {
+        return accounts.mustChangePassword();
     }
 
     @GetMapping("/account/password")
@@ -40,16 +50,26 @@ class OwnPasswordPage {
     String change(
             @Valid @ModelAttribute("form") Form form,
             BindingResult faults,
-            HttpSession session,
+            HttpServletRequest request,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        if (!faults.hasErrors() && !accounts.changeOwnPassword(form.old(), form.password(), session.getId())) {
+        if (!faults.hasErrors()) {
+            PasswordRules.fault(form.password(), accounts.wordsAround())
+                    .ifPresent(f -> faults.rejectValue("password", f));
+        }
+        if (!faults.hasErrors()
+                && !accounts.changeOwnPassword(
+                        form.old(), form.password(), request.getSession().getId())) {
             faults.rejectValue("old", "account.own-password.wrong");
         }
         if (faults.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return "account/own-password";
         }
+        var context = SecurityContextHolder.createEmptyContext();
+        context.setAuthentication(accounts.signedInAnew());
+        SecurityContextHolder.setContext(context);
+        contexts.saveContext(context, request, response);
         redirect.addFlashAttribute("done", "account.own-password.done");
         return "redirect:/account/password";
     }

@@ -58,7 +58,7 @@ class AskedItemPages {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        if (faults.getTarget() == null || faults.hasFieldErrors("item") || faults.hasFieldErrors("asked")) {
+        if (faults.hasFieldErrors("item") || faults.hasFieldErrors("asked")) {
             throw new ResponseStatusException(HttpStatus.BAD_REQUEST);
         }
         if (faults.hasErrors()) {

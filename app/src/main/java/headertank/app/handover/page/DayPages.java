@@ -24,7 +24,6 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
-import org.springframework.web.server.ResponseStatusException;
 
 /** How warm the workshop is: what the car is expected to do follows from it. */
 @Controller
@@ -64,9 +63,6 @@ class DayPages {
             Model model,
             HttpServletResponse response) {
         handovers.of(id);
-        if (faults.getTarget() == null) {
-            throw new ResponseStatusException(HttpStatus.BAD_REQUEST);
-        }
         if (!faults.hasErrors()) {
             set(id, form, faults);
         }

@@ -25,7 +25,6 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
-import org.springframework.web.server.ResponseStatusException;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /** The last word: the car leaves, or goes back with a reason. */
@@ -60,9 +59,6 @@ class DecisionPages {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         Handover handover = handovers.of(id);
-        if (errors.getTarget() == null) {
-            throw new ResponseStatusException(HttpStatus.BAD_REQUEST);
-        }
         if (!handovers.isSent(form.key(), id + " " + form)) {
             List<DecisionRules.Fault> faults =
                     form.outcome() == null ? List.of() : DecisionRules.faults(handover, form);

@@ -32,7 +32,6 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.multipart.MultipartFile;
-import org.springframework.web.server.ResponseStatusException;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /**
@@ -72,7 +71,6 @@ class HandoverPages {
             Model model,
             HttpServletResponse response) {
         Handover handover = handovers.of(id);
-        requireTarget(faults);
         CheckItem item = item(handover, form.item());
         UnitSystem system = shops.current().unitSystem();
         ChecklistLine line = handover.line(item.key()).orElseThrow();
@@ -96,7 +94,6 @@ class HandoverPages {
             Model model,
             HttpServletResponse response) {
         Handover handover = handovers.of(id);
-        requireTarget(faults);
         CheckItem item = item(handover, form.item());
         if (!faults.hasErrors()) {
             try {
@@ -117,7 +114,6 @@ class HandoverPages {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        requireTarget(faults);
         if (faults.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             model.addAttribute("faultyFault", fault);
@@ -169,13 +165,6 @@ class HandoverPages {
 
     private static CheckItem item(Handover handover, String key) {
         return handover.line(key).map(ChecklistLine::item).orElseThrow(() -> new NotFoundException("item", key));
-    }
-
-    /** A key or an outcome that is none was not made by our page. */
-    private static void requireTarget(BindingResult faults) {
-        if (faults.getTarget() == null) {
-            throw new ResponseStatusException(HttpStatus.BAD_REQUEST);
-        }
     }
 
     private String page(Handover handover, Model model) {

@@ -9,6 +9,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Iterator;
+import java.util.concurrent.Semaphore;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
@@ -34,8 +35,11 @@ public final class PictureReader {
     /** Largest file that is read [bytes]. */
     public static final int LARGEST_BYTES = 20 * 1024 * 1024;
 
-    /** A file that claims to be larger is not unpacked [pixels]. */
-    private static final long MOST_PIXELS = 120_000_000;
+    /** A file that claims to be larger is not unpacked [pixels]: what phones keep by themselves is smaller; modelling choice. */
+    private static final long MOST_PIXELS = 52_000_000;
+
+    /** Unpacked at the same time; whoever comes later waits, so that many photos at once do not fill the memory. */
+    private static final Semaphore AT_ONCE = new Semaphore(2);
 
     private static final float QUALITY = 0.82f;
 
@@ -49,6 +53,7 @@ public final class PictureReader {
             throw new PictureRefused("handover.photo.large");
         }
         String format = format(file);
+        AT_ONCE.acquireUninterruptibly();
         try {
             BufferedImage sent = decoded(file, format);
             BufferedImage upright = upright(sent, format.equals("jpeg") ? JpegOrientation.of(file) : 1);
@@ -56,6 +61,8 @@ public final class PictureReader {
             return new StoredPicture(kept.getWidth(), kept.getHeight(), jpeg(kept), jpeg(scaled(kept, SMALL_SIDE)));
         } catch (IOException | RuntimeException e) {
             throw new PictureRefused("handover.photo.broken");
+        } finally {
+            AT_ONCE.release();
         }
     }
 
@@ -92,7 +99,7 @@ public final class PictureReader {
             long width = reader.getWidth(0);
             long height = reader.getHeight(0);
             if (width * height > MOST_PIXELS) {
-                throw new PictureRefused("handover.photo.large");
+                throw new PictureRefused("handover.photo.pixels");
             }
             ImageReadParam how = reader.getDefaultReadParam();
             int step = (int) Math.max(1, Math.max(width, height) / (2L * LONGEST_SIDE));

@@ -65,7 +65,7 @@ class OwnPasswordIT {
                 .andExpect(content().string(containsString("This is not your password so far.")));
         mvc.perform(change(People.PASSWORD, "short").cookie(here))
                 .andExpect(status().isUnprocessableContent())
-                .andExpect(content().string(containsString("At least ten characters, and")));
+                .andExpect(content().string(containsString("At least 15 characters.")));
         assertThat(signIn(People.PASSWORD)).isNotNull();
     }
 
@@ -101,7 +101,7 @@ class OwnPasswordIT {
                 .andExpect(authenticated())
                 .andReturn()
                 .getResponse()
-                .getCookie("SESSION");
+                .getCookie("headertank");
     }
 
     private static MockHttpServletRequestBuilder change(String old, String password) {

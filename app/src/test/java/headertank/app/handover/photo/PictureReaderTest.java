@@ -6,8 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
+import java.lang.management.ManagementFactory;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.Arrays;
+import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,6 +59,22 @@ class PictureReaderTest {
         refused(new byte[0], "handover.photo.missing");
         refused(Arrays.copyOf(Pictures.of("png", 400, 200), 60), "handover.photo.broken");
         refused(new byte[PictureReader.LARGEST_BYTES + 1], "handover.photo.large");
+    }
+
+    @Test
+    void aPictureThatClaimsManyPointsIsRefusedBeforeItCostsTimeOrMemory() throws Exception {
+        byte[] claims = Pictures.of("png", 40, 20);
+        ByteBuffer head = ByteBuffer.wrap(claims);
+        head.putInt(16, 12_000).putInt(20, 10_000);
+        CRC32 check = new CRC32();
+        check.update(claims, 12, 17);
+        head.putInt(29, (int) check.getValue());
+        var memory = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
+        long before = memory.getCurrentThreadAllocatedBytes();
+        long begun = System.nanoTime();
+        refused(claims, "handover.photo.pixels");
+        assertThat(memory.getCurrentThreadAllocatedBytes() - before).isLessThan(20_000_000);
+        assertThat(Duration.ofNanos(System.nanoTime() - begun)).isLessThan(Duration.ofSeconds(2));
     }
 
     private static void refused(byte[] file, String key) {

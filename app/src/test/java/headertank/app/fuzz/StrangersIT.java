@@ -1,0 +1,100 @@
+package headertank.app.fuzz;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import headertank.app.account.People;
+import headertank.app.database.ServedTest;
+import headertank.app.shop.Role;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.context.TestPropertySource;
+
+/** What strangers leave behind, and how little they can hold. */
+@ServedTest
+@TestPropertySource(properties = "headertank.demo=true")
+class StrangersIT {
+
+    private static final String FORM = "application/x-www-form-urlencoded";
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    People people;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    @Test
+    void fourHundredRequestsOfStrangersMakeNoSessionAndNoAddressNamesTheHostThatTheySay() throws Exception {
+        String login = people.anAccount(people.aShop(), Role.TECHNICIAN);
+        long before = sessions();
+        List<String> leads = new ArrayList<>();
+        try (RawHttp stranger = new RawHttp(port)) {
+            for (int i = 0; i < 100; i++) {
+                for (String path : List.of("/login", "/cars/1?x=1", "/")) {
+                    leads.add(stranger.send("GET", path, Map.of("Host", "evil.example"), null)
+                            .headers()
+                            .toString());
+                }
+                byte[] guess = ("username=" + login + "&password=wrong").getBytes(StandardCharsets.UTF_8);
+                leads.add(stranger.send("POST", "/login", Map.of("Host", "evil.example", "Content-Type", FORM), guess)
+                        .headers()
+                        .toString());
+            }
+        }
+        assertThat(sessions()).isEqualTo(before);
+        assertThat(leads).hasSize(400).noneMatch(h -> h.contains("evil"));
+        try (Visitor visitor = new Visitor(port)) {
+            visitor.signIn(login, People.PASSWORD);
+            assertThat(visitor.get("/cars").status()).isEqualTo(200);
+        }
+        assertThat(sessions()).isEqualTo(before + 1);
+    }
+
+    @Test
+    void manySlowStrangersDoNotHoldUpWhoeverHasSignedIn() throws Exception {
+        String login = people.anAccount(people.aShop(), Role.TECHNICIAN);
+        List<Socket> slow = new ArrayList<>();
+        try (Visitor visitor = new Visitor(port)) {
+            visitor.signIn(login, People.PASSWORD);
+            fivePages(visitor);
+            Duration alone = fivePages(visitor);
+            byte[] begun = ("POST /login HTTP/1.1\r\nHost: x\r\nContent-Type: " + FORM
+                            + "\r\nContent-Length: 1000\r\n\r\nusername=")
+                    .getBytes(StandardCharsets.US_ASCII);
+            for (int i = 0; i < 250; i++) {
+                Socket socket = new Socket(InetAddress.getLoopbackAddress(), port);
+                socket.getOutputStream().write(begun);
+                slow.add(socket);
+            }
+            assertThat(fivePages(visitor)).isLessThan(alone.multipliedBy(4).plusSeconds(4));
+        } finally {
+            for (Socket socket : slow) {
+                socket.close();
+            }
+        }
+    }
+
+    private static Duration fivePages(Visitor visitor) throws IOException {
+        long start = System.nanoTime();
+        for (int i = 0; i < 5; i++) {
+            assertThat(visitor.get("/cars").status()).isEqualTo(200);
+        }
+        return Duration.ofNanos(System.nanoTime() - start);
+    }
+
+    private long sessions() {
+        return jdbc.sql("select count(*) from spring_session").query(Long.class).single();
+    }
+}
