@@ -21,6 +21,9 @@ import java.util.function.UnaryOperator;
  */
 public final class Sampling {
 
+    /** Cars that are asked at a time, at least: enough to keep the cores busy. */
+    private static final int ASKED_AT_LEAST = 16;
+
     private final Unknowns unknowns;
     private final double[][] deviates;
     private final boolean informed;
@@ -75,20 +78,30 @@ public final class Sampling {
      * @return those that stay
      */
     public Sampling knowing(ToDoubleFunction<SampledCar> weight, int most, long seed) {
-        List<Double> weights = each(weight::applyAsDouble, 0.0);
         SplittableRandom random = new SplittableRandom(seed);
         List<double[]> kept = new ArrayList<>();
-        for (int i = 0; i < deviates.length; i++) {
-            if (random.nextDouble() < weights.get(i) && kept.size() < most) {
-                kept.add(deviates[i]);
+        int asked = 0;
+        while (asked < deviates.length && kept.size() < most) {
+            double[][] next = Arrays.copyOfRange(
+                    deviates, asked, Math.min(deviates.length, asked + Math.max(ASKED_AT_LEAST, most - kept.size())));
+            List<Double> weights = each(next, weight::applyAsDouble, 0.0);
+            for (int i = 0; i < next.length && kept.size() < most; i++) {
+                if (random.nextDouble() < weights.get(i)) {
+                    kept.add(next[i]);
+                }
             }
+            asked += next.length;
         }
         return new Sampling(unknowns, kept.toArray(double[][]::new));
     }
 
     /** @return what each sampled car answers; a car outside what a model accepts answers {@code failed} */
     public <T> List<T> each(Function<SampledCar, T> question, T failed) {
-        return Arrays.stream(deviates)
+        return each(deviates, question, failed);
+    }
+
+    private <T> List<T> each(double[][] cars, Function<SampledCar, T> question, T failed) {
+        return Arrays.stream(cars)
                 .parallel()
                 .map(z -> answer(question, z).orElse(failed))
                 .toList();

@@ -76,11 +76,17 @@ class PublishedPageTest {
                 .append(n)
                 .append(" |\n"));
         out.append(
-                "\nOnly the first kind says anything of reality. **One car is compared with logs of others and a few of the thirties with\n");
+                "\nOnly the first kind says anything of reality. **One car is compared with logs of others, a few of the thirties with\n");
         out.append(
-                "their maker's reports, with what the papers do not say guessed; no core, fan or pump is compared with a bench of its\n");
+                "their maker's reports and three in their fuel at idle, with what the papers do not say guessed; no core, fan or pump is compared\n");
         out.append(
-                "own**: no open table of measurements with its geometry was reachable. Every rating carries that as model\n");
+                "with a bench of its own**: no open table of measurements with its geometry could be read. Looked for on 2026-11-27: of bench tests of\n");
+        out.append(
+                "nine car radiators (Ng, Johnson, Watkins 2005: an unfitted model within +24 and -10 %), a formula student car's (Int. J. of Heat and\n");
+        out.append(
+                "Technology 39 (2021) 1667), 13 radiators of 1921 to 1926 (NACA Report 261) and cores of 1923 (SAE 230012) only abstracts could be\n");
+        out.append(
+                "had; fan tables with pressure and current only of fans for cabinets. Every rating carries that as model\n");
         out.append("uncertainty. The calc-core tests run and write this page; do not\n");
         out.append("edit it by hand.\n");
         for (PublishedTestBase subject : SUBJECTS) {
