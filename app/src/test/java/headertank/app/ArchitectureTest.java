@@ -48,7 +48,7 @@ class ArchitectureTest {
             Layer.of("carspec"),
             Layer.of("check"),
             Layer.of("handover"),
-            Layer.of("incident", "job").forOutermost(),
+            Layer.of("incident", "job", "carlog").forOutermost(),
             Layer.of("drawing").forOutermost(),
             Layer.of("print", "demo"));
 

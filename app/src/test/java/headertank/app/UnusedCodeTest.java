@@ -49,15 +49,10 @@ class UnusedCodeTest {
             "DutyOutcome.errorTooHot",
             "Stated.datasheet",
             // The same program's evidence about its cars: what was seen of one, and what follows from it.
-            "Rater.learn",
-            "Rater.knowing",
-            "Rater.replay",
-            "Replay.rootMeanSquareK",
             "CoreSheet",
             "CoreSheet$Point",
             "NeverHot",
             "SettledReading",
-            "Learned.factor",
             "Learned.confirmed",
             "Rater.confirms",
             "Rater.nextEvidence",
@@ -66,7 +61,6 @@ class UnusedCodeTest {
             "FanSheet$Point",
             "PumpSheet",
             "PumpSheet$Point",
-            "Learned.isBeyondBelief",
             // The same program's maker's sheet of a fan.
             "FanFit$Point",
             "FanFit.throughPoints",

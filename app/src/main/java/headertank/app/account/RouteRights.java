@@ -95,6 +95,11 @@ public final class RouteRights {
             row(GET, "/cars/{id}/history", EVERY_MEMBER),
             row(GET, "/cars/{id}/compare", EVERY_MEMBER),
             row(GET, "/cars/{id}/compare/costs", EVERY_MEMBER),
+            // logs of a car
+            row(GET, "/cars/{id}/logs", EVERY_MEMBER),
+            row(POST, "/cars/{id}/logs", FRONT_DESK, TECHNICIAN),
+            row(GET, "/cars/{id}/logs/{log}", EVERY_MEMBER),
+            row(GET, "/cars/{id}/logs/{log}/taught", EVERY_MEMBER),
             row(GET, "/customers", EVERY_MEMBER),
             row(GET, "/customers/{id}", EVERY_MEMBER),
             row(GET, "/customers/choices", FRONT_DESK),

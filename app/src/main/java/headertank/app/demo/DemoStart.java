@@ -18,13 +18,15 @@ class DemoStart implements ApplicationRunner, StartLines {
     private final DemoRevisions revisions;
     private final DemoJobs jobs;
     private final DemoWork work;
+    private final DemoLogs logs;
     private volatile boolean present;
 
-    DemoStart(DemoShop shop, DemoRevisions revisions, DemoJobs jobs, DemoWork work) {
+    DemoStart(DemoShop shop, DemoRevisions revisions, DemoJobs jobs, DemoWork work, DemoLogs logs) {
         this.shop = shop;
         this.revisions = revisions;
         this.jobs = jobs;
         this.work = work;
+        this.logs = logs;
     }
 
     @Override
@@ -34,6 +36,7 @@ class DemoStart implements ApplicationRunner, StartLines {
             revisions.ensure();
             jobs.ensure();
             work.ensure();
+            logs.ensure();
         }
     }
 

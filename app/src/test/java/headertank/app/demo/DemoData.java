@@ -61,17 +61,18 @@ public class DemoData {
                 .single();
         ownDuty.add(login("OWNER").getKey());
         People.nobody();
-        return Map.of(
-                "car", car,
-                "other", car("DEMO 05"),
-                "bare", car("DEMO 04"),
-                "customer", one("select customer_id from car where id = " + car),
-                "check", check,
-                "signed", signed,
-                "incident", incident,
-                "job", one("select max(id) from job where car_id = " + car),
-                "part", one("select min(id) from part where kind = 'FAN'"),
-                "like", one("select max(id) from part where kind = 'FAN'"));
+        return Map.ofEntries(
+                Map.entry("car", car),
+                Map.entry("log", one("select max(id) from car_log where car_id = " + car)),
+                Map.entry("other", car("DEMO 05")),
+                Map.entry("bare", car("DEMO 04")),
+                Map.entry("customer", one("select customer_id from car where id = " + car)),
+                Map.entry("check", check),
+                Map.entry("signed", signed),
+                Map.entry("incident", incident),
+                Map.entry("job", one("select max(id) from job where car_id = " + car)),
+                Map.entry("part", one("select min(id) from part where kind = 'FAN'")),
+                Map.entry("like", one("select max(id) from part where kind = 'FAN'")));
     }
 
     private long car(String plate) {

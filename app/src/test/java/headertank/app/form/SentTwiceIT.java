@@ -8,6 +8,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 
 import headertank.app.account.People;
 import headertank.app.account.RouteRights;
+import headertank.app.carlog.Logs;
 import headertank.app.carspec.Revisions;
 import headertank.app.carspec.SpecBuilder;
 import headertank.app.check.Checks;
@@ -179,6 +180,7 @@ class SentTwiceIT {
                                 Map.of("reason", "no such cars"),
                                 Map.of("item", "duct"))),
                 adds("/cars/{id}/spec", "revision", this::aRevision),
+                adds("/cars/{id}/logs", "car_log", this::aLog),
                 adds("/cars/{id}/revisions/{number}/checks", "check_run", this::aRating),
                 adds("/checks/{id}/sign-off", "sign_off", this::aSignature),
                 adds(
@@ -386,6 +388,11 @@ class SentTwiceIT {
     private List<FormOnPage> aRevision() throws Exception {
         String path = "/cars/" + workshop.aCar(Specs.easy(), "street") + "/spec";
         return tabs(path, path, Map.of("fan.currentA", "11 A", "reason", "measured anew"));
+    }
+
+    private List<FormOnPage> aLog() throws Exception {
+        String path = "/cars/" + workshop.aCar(Specs.easy(), "street") + "/logs";
+        return tabs(path, path, Map.of("log", Logs.standing(150), "ambient", "20 °C"));
     }
 
     private List<FormOnPage> aRating() throws Exception {

@@ -60,6 +60,8 @@ final class PageExamples {
             Map.entry("/cars/{id}/revisions/{number}/check", "/cars/<other>/revisions/1/check"),
             Map.entry("/cars/{id}/jobs/new", "/cars/<car>/jobs/new"),
             Map.entry("/cars/{id}/incidents/new", "/cars/<car>/incidents/new"),
+            Map.entry("/cars/{id}/logs", "/cars/<car>/logs"),
+            Map.entry("/cars/{id}/logs/{log}", "/cars/<car>/logs/<log>"),
             same("/intake"),
             Map.entry("/cars/{id}/spec/similar", "/cars/<other>/spec/similar"),
             same("/parts"),
@@ -119,6 +121,7 @@ final class PageExamples {
     static final Map<String, String> NO_PAGES = Map.ofEntries(
             Map.entry("/first-owner", "only there while the database is empty: the walk begins with it"),
             Map.entry("/cars/{id}/compare/costs", "a fragment of the page at /cars/{id}/compare"),
+            Map.entry("/cars/{id}/logs/{log}/taught", "a fragment of the page at /cars/{id}/logs/{log}"),
             Map.entry("/checks/{id}/since", "a fragment of the page at /checks/{id}"),
             Map.entry("/incidents/{id}/since", "a fragment of the page at /incidents/{id}"),
             Map.entry("/customers/choices", "a fragment of the form at /cars/new"),

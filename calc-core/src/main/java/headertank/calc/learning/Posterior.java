@@ -37,6 +37,9 @@ final class Posterior {
     /** An unknown whose column has a smaller sum of squares keeps its prior within this share of its variance [-]. */
     private static final double FAINT = 1e-2;
 
+    /** What a column that is not looked at again may at most move its unknown [standard deviations]. */
+    private static final double FAINT_PULL = 0.05;
+
     /** A turn that gains less of the sum of squares and a twentieth is a bottom [-]. */
     private static final double GAIN = 1e-3;
 
@@ -127,11 +130,20 @@ final class Posterior {
             double[] x, double[] r, UnaryOperator<double[]> residuals, double side, RealMatrix before) {
         double[][] columns = IntStream.range(0, x.length)
                 .parallel()
-                .mapToObj(i -> before != null && squares(before.getColumn(i)) < FAINT
+                .mapToObj(i -> before != null && isFaint(before.getColumn(i), r)
                         ? before.getColumn(i)
                         : column(x, r, i, residuals, side))
                 .toArray(double[][]::new);
         return MatrixUtils.createRealMatrix(columns).transpose();
+    }
+
+    /** A column that would neither narrow its unknown nor, by what is left now, move it. */
+    private static boolean isFaint(double[] column, double[] r) {
+        double pull = 0;
+        for (int k = 0; k < r.length; k++) {
+            pull += column[k] * r[k];
+        }
+        return squares(column) < FAINT && Math.abs(pull) < FAINT_PULL;
     }
 
     /** One column; away from a side on which no model answers, zero where neither does. */

@@ -3,6 +3,7 @@ package headertank.app.log.read;
 import headertank.app.log.file.LogHead;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What a log holds.
@@ -52,6 +53,14 @@ public record LogSummary(
 
     public Optional<ColumnGuess> guess(LogQuantity quantity) {
         return guesses.stream().filter(g -> g.quantity() == quantity).findFirst();
+    }
+
+    /** Places of the columns that tell where the car was. */
+    public List<Integer> positions() {
+        return IntStream.range(0, head.headings().size())
+                .filter(i -> Positions.isPosition(head.headings().get(i)))
+                .boxed()
+                .toList();
     }
 
     /** The guesses as a mapping; empty when no column tells the time. */
