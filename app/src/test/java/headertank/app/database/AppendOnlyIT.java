@@ -198,9 +198,9 @@ class AppendOnlyIT {
                         "insert into incident (shop_id, car_id, revision_id, occurred_at, doing, reading_k, "
                                 + "reading_place, reporter_id) values (" + shop + ", " + car + ", " + revision
                                 + ", now(), 'queue', 390, 'head', " + person + ") returning id",
-                        "insert into car_log (shop_id, car_id, name, gzip, text_bytes, text_sha256, reading_text, row_count, "
-                                + "bad_rows, length_s, left_out, author_id) values (" + shop + ", " + car
-                                + ", 'l', 'x', 1, sha256('x'), '{}', 1, 0, 1, 0, " + person + ") returning id",
+                        "insert into car_log (shop_id, car_id, name, gzip, text_bytes, text_sha256, "
+                                + "reading_text, row_count, bad_rows, length_s, left_out, author_id) values ("
+                                + shop + ", " + car + ", 'l', 'x', 1, sha256('x'), '{}', 1, 0, 1, 0, " + person + ") returning id",
                         "insert into audit_entry (shop_id, action, subject_type) values (" + shop
                                 + ", 'a', 'b') returning id")
                 .forEach(this::insert);
