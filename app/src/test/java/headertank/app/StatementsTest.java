@@ -21,6 +21,9 @@ class StatementsTest {
     private static final Pattern INSERT = Pattern.compile("insert\\s+into\\s+(\\w+)");
     private static final Pattern EDIT = Pattern.compile("\"\\s*(update\\s+[a-z_]+\\s|delete\\s+from|truncate\\s)");
 
+    /** Counts tries of signing in and forgets them again: what nobody has entered and nobody relies on. */
+    private static final String COUNTS = "SignInStore.java";
+
     private static Map<Path, String> sources() throws IOException {
         Map<Path, String> texts = new TreeMap<>();
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
@@ -54,7 +57,8 @@ class StatementsTest {
     @Test
     void nothingIsEditedBySql() throws IOException {
         sources().forEach((file, text) -> {
-            if (!text.contains("extends Repository<") && !text.contains("extends JpaRepository<")) {
+            boolean repository = text.contains("extends Repository<") || text.contains("extends JpaRepository<");
+            if (!repository && !file.endsWith(COUNTS)) {
                 assertThat(EDIT.matcher(text).results().map(m -> m.group(1)).toList())
                         .as("statements in " + file)
                         .isEmpty();
