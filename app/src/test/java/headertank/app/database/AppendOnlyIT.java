@@ -200,7 +200,8 @@ class AppendOnlyIT {
                                 + ", now(), 'queue', 390, 'head', " + person + ") returning id",
                         "insert into car_log (shop_id, car_id, name, gzip, text_bytes, text_sha256, "
                                 + "reading_text, row_count, bad_rows, length_s, left_out, author_id) values ("
-                                + shop + ", " + car + ", 'l', 'x', 1, sha256('x'), '{}', 1, 0, 1, 0, " + person + ") returning id",
+                                + shop + ", " + car + ", 'l', 'x', 1, sha256('x'), '{}', 1, 0, 1, 0, " + person
+                                + ") returning id",
                         "insert into audit_entry (shop_id, action, subject_type) values (" + shop
                                 + ", 'a', 'b') returning id")
                 .forEach(this::insert);
