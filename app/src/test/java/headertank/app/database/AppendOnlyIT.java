@@ -43,7 +43,16 @@ class AppendOnlyIT {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"revision", "check_run", "sign_off", "incident", "printed_sheet", "audit_entry", "job_event"})
+            strings = {
+                "revision",
+                "check_run",
+                "sign_off",
+                "incident",
+                "printed_sheet",
+                "audit_entry",
+                "job_event",
+                "car_log"
+            })
     void recordsAreNeverChangedOrRemoved(String table) {
         oneRowInEach();
         refused("update " + table + " set shop_id = shop_id");
@@ -55,7 +64,16 @@ class AppendOnlyIT {
     /** Whoever owns the tables, or has become their owner, still meets the triggers. */
     @ParameterizedTest
     @ValueSource(
-            strings = {"revision", "check_run", "sign_off", "incident", "printed_sheet", "audit_entry", "job_event"})
+            strings = {
+                "revision",
+                "check_run",
+                "sign_off",
+                "incident",
+                "printed_sheet",
+                "audit_entry",
+                "job_event",
+                "car_log"
+            })
     void theOwnerOfTheTablesIsStoppedByTriggers(String table) throws SQLException {
         oneRowInEach();
         try (Connection owner = TestServer.ownerOf(environment.getRequiredProperty(FreshDatabase.NAME));
@@ -180,6 +198,10 @@ class AppendOnlyIT {
                         "insert into incident (shop_id, car_id, revision_id, occurred_at, doing, reading_k, "
                                 + "reading_place, reporter_id) values (" + shop + ", " + car + ", " + revision
                                 + ", now(), 'queue', 390, 'head', " + person + ") returning id",
+                        "insert into car_log (shop_id, car_id, name, gzip, text_bytes, text_sha256, "
+                                + "reading_text, row_count, bad_rows, length_s, left_out, author_id) values ("
+                                + shop + ", " + car + ", 'l', 'x', 1, sha256('x'), '{}', 1, 0, 1, 0, " + person
+                                + ") returning id",
                         "insert into audit_entry (shop_id, action, subject_type) values (" + shop
                                 + ", 'a', 'b') returning id")
                 .forEach(this::insert);
