@@ -15,13 +15,13 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * What the jar is made of has a licence that we take, and stands in {@code NOTICE}. The list of parts is made with the jar.
- * {@code -Dheadertank.docs.write=true} writes {@code NOTICE} anew.
+ * What the jar is made of has a licence that we take, and stands in {@code docs/NOTICE}. The list of parts is made with the jar.
+ * {@code -Dheadertank.docs.write=true} writes it anew.
  */
 class LicencesIT {
 
     private static final Path PARTS = Path.of("target", "classes", "META-INF", "sbom", "application.cdx.json");
-    private static final Path NOTICE = Path.of("..", "NOTICE");
+    private static final Path NOTICE = Path.of("..", "docs", "NOTICE");
 
     /** Names and SPDX identifiers that stand for a licence that lets us pass the part on with an Apache-2.0 program. */
     private static final List<String> TAKEN = List.of(

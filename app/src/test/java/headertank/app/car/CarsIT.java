@@ -2,6 +2,7 @@ package headertank.app.car;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
@@ -11,6 +12,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import headertank.app.account.People;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -85,6 +87,20 @@ class CarsIT {
                 .andExpect(status().isNotFound());
         people.actAs(shop, Role.FRONT_DESK);
         assertThat(search.car(car).plate()).isEqualTo("AB-12 CD");
+    }
+
+    /** Who works on a car needs no number of its owner; who calls them does. */
+    @Test
+    void theWorkshopSeesNoNumbersOfCustomers() throws Exception {
+        long customer = cars.carForm(car).customerId();
+        for (String page : List.of("/cars", "/cars/" + car, "/customers", "/customers/" + customer)) {
+            mvc.perform(get(page).with(people.in(shop, Role.TECHNICIAN)))
+                    .andExpect(status().isOk())
+                    .andExpect(content().string(containsString("Jo Example")))
+                    .andExpect(content().string(not(containsString("000 555 0199"))));
+            mvc.perform(get(page).with(people.in(shop, Role.FRONT_DESK)))
+                    .andExpect(content().string(containsString("000 555 0199")));
+        }
     }
 
     @Test
