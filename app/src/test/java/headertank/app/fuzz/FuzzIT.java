@@ -39,7 +39,7 @@ import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandl
 @TestPropertySource(properties = "headertank.demo=true")
 class FuzzIT {
 
-    private static final int REQUESTS = Integer.getInteger("headertank.fuzz.requests", 1_000);
+    private static final int REQUESTS = Integer.getInteger("headertank.fuzz.requests", 300);
     private static final long SEED = Long.getLong("headertank.fuzz.seed", 20_260_701L);
     private static final long MOST_LOG = 1_000;
     private static final Pattern TRACE = Pattern.compile("\\tat |Exception|org\\.springframework|org\\.postgresql");

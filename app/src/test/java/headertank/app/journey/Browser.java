@@ -36,6 +36,9 @@ public final class Browser implements AutoCloseable {
     /** A command that takes longer is lost, not slow. */
     private static final Duration LOST = Duration.ofMinutes(10);
 
+    /** Whether pictures are kept; they take a third of the time of a test that only looks. */
+    private static final boolean PICTURES = Boolean.getBoolean("headertank.pictures");
+
     private final ChromeDriver driver;
     private final String home;
     private final Patience patience = new Patience();
@@ -282,13 +285,16 @@ public final class Browser implements AutoCloseable {
                 .toList();
     }
 
-    /** Keeps a picture of the whole page in {@code target/screenshots}. */
+    /** Keeps a picture of the whole page in {@code target/screenshots}, when pictures are asked for. */
     public void screenshot(String name) throws IOException {
         picture(name, true);
     }
 
-    /** Keeps a picture of the whole page, or of what the window shows, in {@code target/screenshots}. */
+    /** Keeps a picture of the whole page, or of what the window shows, in {@code target/screenshots}, when pictures are asked for. */
     void picture(String name, boolean whole) throws IOException {
+        if (!PICTURES) {
+            return;
+        }
         Object picture = driver.executeCdpCommand(
                         "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", whole))
                 .get("data");

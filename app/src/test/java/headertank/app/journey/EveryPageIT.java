@@ -37,9 +37,6 @@ class EveryPageIT {
 
     private static final int[] WIDTHS = {390, 820, 1440};
 
-    /** Whether each page's picture is kept at each width; a third of the time. */
-    private static final boolean PICTURES = Boolean.getBoolean("headertank.pictures");
-
     private static final String IS_QUIET =
             "return document.readyState === 'complete' && !document.querySelector('.htmx-request, .htmx-settling,"
                     + " [hx-trigger=load]')";
@@ -145,9 +142,7 @@ class EveryPageIT {
         for (int width : WIDTHS) {
             String place = name + " at " + width + ": ";
             browser.width(width);
-            if (PICTURES) {
-                browser.picture(name + "-" + width, true);
-            }
+            browser.picture(name + "-" + width, true);
             if (width != 820) {
                 Axe.violations(browser).forEach(v -> faults.add(place + v));
             }

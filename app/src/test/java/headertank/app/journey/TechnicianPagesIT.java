@@ -43,14 +43,15 @@ class TechnicianPagesIT {
             List<PageExamples.Example> pages = PageExamples.of(Role.TECHNICIAN);
             assertThat(pages).hasSizeGreaterThan(25);
             for (PageExamples.Example page : pages) {
+                browser.width(WIDTHS[0]).open(page.path(ids));
+                browser.waitUntil(() -> Boolean.TRUE.equals(browser.script(IS_QUIET)));
+                if (!page.name().equals(PageExamples.NOT_FOUND)) {
+                    assertThat(((Number) browser.script(STATUS)).intValue())
+                            .as(page.path(ids))
+                            .isEqualTo(200);
+                }
                 for (int width : WIDTHS) {
-                    browser.width(width).open(page.path(ids));
-                    browser.waitUntil(() -> Boolean.TRUE.equals(browser.script(IS_QUIET)));
-                    if (!page.name().equals(PageExamples.NOT_FOUND)) {
-                        assertThat(((Number) browser.script(STATUS)).intValue())
-                                .as(page.path(ids))
-                                .isEqualTo(200);
-                    }
+                    browser.width(width);
                     browser.picture("technician-" + page.name() + "-" + width, true);
                     List<String> here = new ArrayList<>(Touch.smallTargets(browser));
                     here.addAll(Touch.misfits(browser, width));
