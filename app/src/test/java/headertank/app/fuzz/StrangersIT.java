@@ -81,7 +81,9 @@ class StrangersIT {
                 slow.add(socket);
             }
             assertThat(visitor.get("/cars").status()).isEqualTo(200);
-            assertThat(slow.subList(0, FIRST)).as("strangers that were there before").allMatch(StrangersIT::isHeld);
+            assertThat(slow.subList(0, FIRST))
+                    .as("strangers that were there before")
+                    .allMatch(StrangersIT::isHeld);
         } finally {
             for (Socket socket : slow) {
                 socket.close();
