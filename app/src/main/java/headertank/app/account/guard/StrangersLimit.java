@@ -32,6 +32,7 @@ class StrangersLimit extends OncePerRequestFilter {
         }
         String place = SignInBrake.place(request.getRemoteAddr());
         if (!strangers.enter(place)) {
+            request.setAttribute(UnreadBodies.UNREAD, true);
             response.setStatus(HttpStatus.SERVICE_UNAVAILABLE.value());
             response.setHeader(HttpHeaders.RETRY_AFTER, "5");
             response.setHeader(HttpHeaders.CONNECTION, "close");

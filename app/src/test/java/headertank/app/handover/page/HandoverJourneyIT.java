@@ -156,7 +156,9 @@ class HandoverJourneyIT {
             int all = browser.all(".ho-item").size();
             assertThat(counts(browser)).containsExactly(all, 0, 0, all);
             browser.tap("#item-hoses button[value=DONE]");
+            browser.waitUntil(() -> counts(browser).equals(List.of(all - 1, 1, 0, all)));
             browser.tap("#item-bleed .ho-more summary");
+            browser.waitUntil(() -> browser.find("#note-bleed").isDisplayed());
             browser.find("#note-bleed").sendKeys("done yesterday");
             browser.tap("#item-bleed button[value=NOT_APPLICABLE]");
             browser.waitUntil(() -> counts(browser).equals(List.of(all - 2, 1, 1, all)));
