@@ -39,9 +39,9 @@ public record Handover(
         return decisions.stream().findFirst();
     }
 
-    /** Whether the list is decided, "the car leaves", and that still holds. */
+    /** Whether the list is decided, "the car leaves", and that still holds; a decision that came while this was read is not yet in it. */
     public boolean isDecided() {
-        return standing.isRated() && standing.decided();
+        return standing.isRated() && standing.decided() && last().isPresent();
     }
 
     /** Whether somebody has said that the car leaves, and a signature or a fault has come since. */
