@@ -31,6 +31,7 @@ import java.util.function.Supplier;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /** Rates revisions, keeps what came out, and takes signatures. A stored check never changes. */
 @Service
@@ -47,6 +48,8 @@ public class Checks {
     private final ShopFigures figures;
     private final FormKeys forms;
     private final Gate gate;
+    private final RatingBench bench;
+    private final TransactionTemplate transactions;
 
     Checks(
             Revisions revisions,
@@ -59,7 +62,11 @@ public class Checks {
             ApplicationEventPublisher events,
             ShopFigures figures,
             FormKeys forms,
-            Gate gate) {
+            Gate gate,
+            RatingBench bench,
+            TransactionTemplate transactions) {
+        this.bench = bench;
+        this.transactions = transactions;
         this.revisions = revisions;
         this.rater = rater;
         this.duties = duties;
@@ -74,13 +81,11 @@ public class Checks {
     }
 
     /** Rates a revision once more, as from a form that nobody has sent before. */
-    @Transactional
     public long run(long carId, int revisionNumber) {
         return run(carId, revisionNumber, UUID.randomUUID());
     }
 
     /** The same as from a form. */
-    @Transactional
     public long run(long carId, int revisionNumber, UUID formKey) {
         return rate(carId, revisionNumber, formKey).checkId();
     }
@@ -92,28 +97,57 @@ public class Checks {
      * Rates a revision for its duties and stores the outcome. Where revision, duties, thresholds, plug-ins and physics give what
      * the newest check holds already, that check is the answer.
      *
+     * <p>It is computed before the transaction begins: whoever rates for long keeps no connection and nothing locked.
+     *
      * @param formKey of the form that is sent; the same key again answers with the check that it made the first time
      */
-    @Transactional
     public Rated rate(long carId, int revisionNumber, UUID formKey) {
         Revision revision = revisions.of(carId, revisionNumber);
-        AtomicBoolean unchanged = new AtomicBoolean();
-        long id = forms.once(user.shopId(), formKey, "check_run", revision.id(), () -> rate(revision, unchanged));
-        return new Rated(id, unchanged.get());
+        Optional<Computed> computed =
+                forms.isSent(user.shopId(), formKey, revision.id()) ? Optional.empty() : Optional.of(compute(revision));
+        return transactions.execute(t -> {
+            AtomicBoolean unchanged = new AtomicBoolean();
+            long id = forms.once(
+                    user.shopId(),
+                    formKey,
+                    "check_run",
+                    revision.id(),
+                    () -> keep(revision, computed.orElseThrow(), unchanged));
+            return new Rated(id, unchanged.get());
+        });
     }
 
-    private long rate(Revision revision, AtomicBoolean unchanged) {
+    private record Computed(CheckInput input, CheckResult result) {}
+
+    private Computed compute(Revision revision) {
         Rater here = rater.get();
-        Rating rating = here.rate(revision.spec().build(), duties(revision, here));
-        CheckInput input = Snapshot.input(rating, revision.id(), revision.number());
-        CheckResult result = Snapshot.result(rating, here);
+        List<Duty> of = duties(revision, here);
+        return bench.compute(() -> {
+            Rating rating = here.rate(revision.spec().build(), of);
+            return new Computed(
+                    Snapshot.input(rating, revision.id(), revision.number()), Snapshot.result(rating, here));
+        });
+    }
+
+    /** Whether a check says the same to the last digit when it is computed anew. */
+    boolean repeats(CheckLine check) {
+        Computed anew = compute(revisions.of(check.carId(), check.revisionNumber()));
+        return store.holds(check.id(), anew.input(), anew.result());
+    }
+
+    /** The newest checks of a shop that were made by this physics and by the figures that the shop has now. */
+    List<CheckLine> ofNow(int limit) {
+        return store.ofNow(user.shopId(), limit);
+    }
+
+    private long keep(Revision revision, Computed computed, AtomicBoolean unchanged) {
         gate.hold(revision.carId());
-        Optional<Long> same = unchanged(revision, input, result);
+        Optional<Long> same = unchanged(revision, computed.input(), computed.result());
         if (same.isPresent()) {
             unchanged.set(true);
             return same.get();
         }
-        long id = store.insert(user.shopId(), user.accountId(), input, result);
+        long id = store.insert(user.shopId(), user.accountId(), computed.input(), computed.result());
         audit.record("check.run", "check_run", id, "revision " + revision.id());
         return id;
     }
