@@ -85,7 +85,7 @@ class ErrorPages implements ErrorController {
                 || plain.equals("key")
                 || plain.equals("version")
                 || plain.equals("old")
-                || plain.contains("password");
+                || SendAgain.isSecret(name);
     }
 
     private String detail(Throwable cause, String kind) {

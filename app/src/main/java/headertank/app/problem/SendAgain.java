@@ -45,8 +45,7 @@ public record SendAgain(String path, List<Map.Entry<String, String>> fields) {
         List<Map.Entry<String, String>> fields = request.getParameterMap().entrySet().stream()
                 .flatMap(e -> Arrays.stream(e.getValue()).map(v -> Map.entry(e.getKey(), v)))
                 .toList();
-        boolean secret = fields.stream()
-                .anyMatch(f -> f.getKey().toLowerCase(Locale.ROOT).contains("password"));
+        boolean secret = fields.stream().anyMatch(f -> isSecret(f.getKey()));
         int length = fields.stream()
                 .mapToInt(f -> f.getKey().length() + f.getValue().length())
                 .sum();
@@ -57,5 +56,10 @@ public record SendAgain(String path, List<Map.Entry<String, String>> fields) {
                                 .toString()
                                 .replaceFirst("^[/\\\\]+", "/"),
                         fields);
+    }
+
+    /** Whether a field of this name holds a password or a passphrase, which no page repeats. */
+    static boolean isSecret(String field) {
+        return field.toLowerCase(Locale.ROOT).contains("pass");
     }
 }

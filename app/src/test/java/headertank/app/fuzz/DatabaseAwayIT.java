@@ -112,6 +112,13 @@ class DatabaseAwayIT {
                 "username=x&password=a-secret-that-was-typed".getBytes(StandardCharsets.US_ASCII));
         assertThat(guess.status()).isEqualTo(503);
         assertThat(guess.body()).doesNotContain("a-secret-that-was-typed");
+        assertThat(visitor.send(
+                                "POST",
+                                "/backup",
+                                Map.of("Content-Type", FORM),
+                                "passphrase=another-secret-typed".getBytes(StandardCharsets.US_ASCII))
+                        .body())
+                .doesNotContain("another-secret-typed");
     }
 
     private void goesAway() throws InterruptedException {
