@@ -13,6 +13,8 @@ import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.Decision;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.duty.Duties;
+import headertank.app.evidence.Lessons;
+import headertank.app.evidence.Seen;
 import headertank.app.form.FormKeys;
 import headertank.app.gate.Gate;
 import headertank.app.gate.Step;
@@ -49,6 +51,7 @@ public class Checks {
     private final FormKeys forms;
     private final Gate gate;
     private final RatingBench bench;
+    private final Lessons lessons;
     private final TransactionTemplate transactions;
 
     Checks(
@@ -64,9 +67,9 @@ public class Checks {
             FormKeys forms,
             Gate gate,
             RatingBench bench,
+            Lessons lessons,
             TransactionTemplate transactions) {
         this.bench = bench;
-        this.transactions = transactions;
         this.revisions = revisions;
         this.rater = rater;
         this.duties = duties;
@@ -78,6 +81,8 @@ public class Checks {
         this.figures = figures;
         this.forms = forms;
         this.gate = gate;
+        this.lessons = lessons;
+        this.transactions = transactions;
     }
 
     /** Rates a revision once more, as from a form that nobody has sent before. */
@@ -94,8 +99,9 @@ public class Checks {
     public record Rated(long checkId, boolean unchanged) {}
 
     /**
-     * Rates a revision for its duties and stores the outcome. Where revision, duties, thresholds, plug-ins and physics give what
-     * the newest check holds already, that check is the answer.
+     * Rates a revision for its duties, as the car is known by its evidence, and stores the outcome. Where revision, evidence, duties,
+     * thresholds, plug-ins and physics give what the newest check holds already, that check is the answer. What the evidence teaches is
+     * learned first, where that is not done yet, while no transaction is open.
      *
      * <p>It is computed before the transaction begins: whoever rates for long keeps no connection and nothing locked.
      *
@@ -120,12 +126,14 @@ public class Checks {
     private record Computed(CheckInput input, CheckResult result) {}
 
     private Computed compute(Revision revision) {
-        Rater here = rater.get();
+        Optional<Seen> seen = lessons.ready(revision.carId());
+        Rater here = seen.map(s -> lessons.knowing(s.lesson())).orElseGet(rater);
         List<Duty> of = duties(revision, here);
         return bench.compute(() -> {
             Rating rating = here.rate(revision.spec().build(), of);
             return new Computed(
-                    Snapshot.input(rating, revision.id(), revision.number()), Snapshot.result(rating, here));
+                    Snapshot.input(rating, revision.id(), revision.number(), seen),
+                    Snapshot.result(rating, here, seen));
         });
     }
 
@@ -135,7 +143,7 @@ public class Checks {
         return store.holds(check.id(), anew.input(), anew.result());
     }
 
-    /** The newest checks of a shop that were made by this physics and by the figures that the shop has now. */
+    /** The newest checks of a shop that were made by this physics, the figures and the evidence that the shop has now. */
     List<CheckLine> ofNow(int limit) {
         return store.ofNow(user.shopId(), limit);
     }
