@@ -3,7 +3,7 @@ package headertank.app.fuzz;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.account.People;
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.demo.DemoData;
 import headertank.app.shop.Role;
 import java.io.ByteArrayOutputStream;
@@ -35,7 +35,7 @@ import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandl
  * the pages themselves with some of their values spoilt. {@code -Dheadertank.fuzz.requests=50000} makes it long,
  * {@code -Dheadertank.fuzz.seed} another one.
  */
-@ServedTest
+@DatabaseTest
 @TestPropertySource(properties = "headertank.demo=true")
 class FuzzIT {
 
