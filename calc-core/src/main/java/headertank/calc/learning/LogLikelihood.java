@@ -12,11 +12,9 @@ import java.util.Optional;
 import org.hipparchus.util.FastMath;
 
 /**
- * A log against a replay of it. What is left of a right car is the model's own error, which lasts: one standard deviation of 1.0 K that
- * is forgotten with 150 s (Ornstein and Uhlenbeck's process), and 0.4 K of a mean of whole degrees that is not. So a log of 1,800 rows
- * is some dozens of proofs. Residuals are made independent by the root of Cholesky of that covariance. Unknowns of its own: the day,
- * what its heat is over that of the car's other logs (5 %), the sensor beyond what it is always off (0.3 K), where the radiator stood at a warm start, the breeze. All these are
- * modelling choices.
+ * A log against a replay of it. What is left of a right car is the model's own error, which lasts ({@link Leftover}), of a size that the
+ * log itself says ({@link Noise}). Unknowns of its own: the day, what its heat is over that of the car's other logs (5 %), the sensor beyond
+ * what it is always off (0.3 K), where the radiator stood at a warm start, the breeze. All these are modelling choices.
  */
 final class LogLikelihood implements Likelihood {
 
