@@ -79,7 +79,7 @@ class FirstScreens {
                 chance(duty, result, shown),
                 because(duty, result, shown),
                 peak(duty, shown),
-                MarginBar.of(duty),
+                MarginBar.of(duty, shown),
                 result.worstFirst().stream()
                         .filter(d -> !d.id().equals(duty.id()))
                         .map(d -> new OtherDuty(
@@ -234,9 +234,15 @@ class FirstScreens {
             return lines.stream().map(Differences.Line::label).collect(Collectors.joining(", "));
         }
         Differences.Line only = lines.get(0);
-        String unknown = shown.words("spec.unknown");
-        return (only.before().isEmpty() ? unknown : only.before()) + " \u2192 "
-                + (only.after().isEmpty() ? unknown : only.after());
+        return value(only.before(), only.beforeStandIn(), shown) + " \u2192 "
+                + value(only.after(), only.afterStandIn(), shown);
+    }
+
+    /** A value that nobody stated, with what stood in for it. */
+    private static String value(String stated, String standIn, FigureText shown) {
+        return !stated.isEmpty()
+                ? stated
+                : standIn.isEmpty() ? shown.words("spec.unknown") : shown.words("spec.unknown.stand-in", standIn);
     }
 
     private static Spec only(Spec spec, DutyResult duty) {
