@@ -257,7 +257,7 @@ class FirstScreens {
     record Cost(String what, String detail, String degrees) {}
 
     private static String moved(CheckLine base, DutyResult before, DutyResult now, String signed, FigureText shown) {
-        double moved = now.coolantMarginK() - before.coolantMarginK();
+        double moved = tenths(now.coolantMarginK()) - tenths(before.coolantMarginK());
         String verdict = shown.words("verdict." + before.verdict().name());
         String key = Math.abs(moved) < NOTHING_K ? "same" : moved < 0 ? "lost" : "won";
         return shown.words(
@@ -267,6 +267,11 @@ class FirstScreens {
                 shown.difference(before.coolantMarginK()),
                 signed,
                 shown.span(Math.abs(moved)));
+    }
+
+    /** As it is shown, so that what has moved fits the figures beside it. */
+    private static double tenths(double kelvin) {
+        return Math.round(10 * kelvin) / 10.0;
     }
 
     /** The check of an earlier revision that was signed last to leave. */

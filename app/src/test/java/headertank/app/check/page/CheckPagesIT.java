@@ -139,7 +139,7 @@ class CheckPagesIT {
         double before = result(signed).duty(worst.id()).orElseThrow().coolantMarginK();
         Element why = page("/checks/" + changed).selectFirst(".why");
         assertThat(why.selectFirst("p").text())
-                .contains("Since revision 1", shown().span(before - worst.coolantMarginK()) + " are gone")
+                .contains("Since revision 1", shown().span(tenths(before) - tenths(worst.coolantMarginK())) + " are gone")
                 .contains("All changes");
         assertThat(why.select(".costs span")).extracting(Element::text).contains("Core width", "Free flow of each fan");
         Element behind = why.selectFirst("[hx-get]");
@@ -251,6 +251,10 @@ class CheckPagesIT {
     private static double[] mark(String text) {
         String[] parts = text.replace('\u2212', '-').split("[|]");
         return new double[] {Double.parseDouble(parts[0]), Double.parseDouble(parts[1])};
+    }
+
+    private static double tenths(double kelvin) {
+        return Math.round(10 * kelvin) / 10.0;
     }
 
     private CheckResult result(long check) {
