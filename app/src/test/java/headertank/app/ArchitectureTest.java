@@ -45,10 +45,11 @@ class ArchitectureTest {
             Layer.of("account", "language", "settings"),
             Layer.of("field"),
             Layer.of("glossary", "car", "part", "log", "duty"),
+            Layer.of("evidence"),
             Layer.of("carspec"),
             Layer.of("check"),
             Layer.of("handover"),
-            Layer.of("incident", "job", "carlog").forOutermost(),
+            Layer.of("incident", "job", "carlog", "known").forOutermost(),
             Layer.of("drawing").forOutermost(),
             Layer.of("print", "demo"));
 

@@ -13,6 +13,8 @@ import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.Decision;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.duty.Duties;
+import headertank.app.evidence.Lessons;
+import headertank.app.evidence.Seen;
 import headertank.app.form.FormKeys;
 import headertank.app.gate.Gate;
 import headertank.app.gate.Step;
@@ -24,6 +26,7 @@ import headertank.calc.Rating;
 import headertank.calc.duty.Duty;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -31,6 +34,7 @@ import java.util.function.Supplier;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /** Rates revisions, keeps what came out, and takes signatures. A stored check never changes. */
 @Service
@@ -47,6 +51,8 @@ public class Checks {
     private final ShopFigures figures;
     private final FormKeys forms;
     private final Gate gate;
+    private final Lessons lessons;
+    private final TransactionTemplate transactions;
 
     Checks(
             Revisions revisions,
@@ -59,7 +65,9 @@ public class Checks {
             ApplicationEventPublisher events,
             ShopFigures figures,
             FormKeys forms,
-            Gate gate) {
+            Gate gate,
+            Lessons lessons,
+            TransactionTemplate transactions) {
         this.revisions = revisions;
         this.rater = rater;
         this.duties = duties;
@@ -71,16 +79,16 @@ public class Checks {
         this.figures = figures;
         this.forms = forms;
         this.gate = gate;
+        this.lessons = lessons;
+        this.transactions = transactions;
     }
 
     /** Rates a revision once more, as from a form that nobody has sent before. */
-    @Transactional
     public long run(long carId, int revisionNumber) {
         return run(carId, revisionNumber, UUID.randomUUID());
     }
 
     /** The same as from a form. */
-    @Transactional
     public long run(long carId, int revisionNumber, UUID formKey) {
         return rate(carId, revisionNumber, formKey).checkId();
     }
@@ -89,24 +97,26 @@ public class Checks {
     public record Rated(long checkId, boolean unchanged) {}
 
     /**
-     * Rates a revision for its duties and stores the outcome. Where revision, duties, thresholds, plug-ins and physics give what
-     * the newest check holds already, that check is the answer.
+     * Rates a revision for its duties, as the car is known by its evidence, and stores the outcome. Where revision, evidence, duties,
+     * thresholds, plug-ins and physics give what the newest check holds already, that check is the answer. What the evidence teaches is
+     * learned first, where that is not done yet, while no transaction is open.
      *
      * @param formKey of the form that is sent; the same key again answers with the check that it made the first time
      */
-    @Transactional
     public Rated rate(long carId, int revisionNumber, UUID formKey) {
         Revision revision = revisions.of(carId, revisionNumber);
+        Optional<Seen> seen = lessons.ready(carId);
         AtomicBoolean unchanged = new AtomicBoolean();
-        long id = forms.once(user.shopId(), formKey, "check_run", revision.id(), () -> rate(revision, unchanged));
-        return new Rated(id, unchanged.get());
+        Long id = transactions.execute(t ->
+                forms.once(user.shopId(), formKey, "check_run", revision.id(), () -> rate(revision, seen, unchanged)));
+        return new Rated(Objects.requireNonNull(id), unchanged.get());
     }
 
-    private long rate(Revision revision, AtomicBoolean unchanged) {
-        Rater here = rater.get();
+    private long rate(Revision revision, Optional<Seen> seen, AtomicBoolean unchanged) {
+        Rater here = seen.map(s -> lessons.knowing(s.lesson())).orElseGet(rater);
         Rating rating = here.rate(revision.spec().build(), duties(revision, here));
-        CheckInput input = Snapshot.input(rating, revision.id(), revision.number());
-        CheckResult result = Snapshot.result(rating, here);
+        CheckInput input = Snapshot.input(rating, revision.id(), revision.number(), seen);
+        CheckResult result = Snapshot.result(rating, here, seen);
         gate.hold(revision.carId());
         Optional<Long> same = unchanged(revision, input, result);
         if (same.isPresent()) {

@@ -62,6 +62,8 @@ final class PageExamples {
             Map.entry("/cars/{id}/incidents/new", "/cars/<car>/incidents/new"),
             Map.entry("/cars/{id}/logs", "/cars/<car>/logs"),
             Map.entry("/cars/{id}/logs/{log}", "/cars/<car>/logs/<log>"),
+            Map.entry("/cars/{id}/evidence", "/cars/<car>/evidence"),
+            Map.entry("/cars/{id}/evidence/next", "/cars/<car>/evidence/next"),
             same("/intake"),
             Map.entry("/cars/{id}/spec/similar", "/cars/<other>/spec/similar"),
             same("/parts"),
@@ -121,7 +123,8 @@ final class PageExamples {
     static final Map<String, String> NO_PAGES = Map.ofEntries(
             Map.entry("/first-owner", "only there while the database is empty: the walk begins with it"),
             Map.entry("/cars/{id}/compare/costs", "a fragment of the page at /cars/{id}/compare"),
-            Map.entry("/cars/{id}/logs/{log}/taught", "a fragment of the page at /cars/{id}/logs/{log}"),
+            Map.entry("/cars/{id}/evidence/lesson", "a fragment of the page at /cars/{id}/evidence"),
+            Map.entry("/cars/{id}/evidence/next/found", "a fragment of the page at /cars/{id}/evidence/next"),
             Map.entry("/checks/{id}/since", "a fragment of the page at /checks/{id}"),
             Map.entry("/incidents/{id}/since", "a fragment of the page at /incidents/{id}"),
             Map.entry("/customers/choices", "a fragment of the form at /cars/new"),
