@@ -173,8 +173,7 @@ class EngineHeatTest {
         HeatSplit idle = engine.at(700, 650 / 60.0);
         TaylorCrossCheck asked = TaylorCrossCheck.of(ROAD, idle, 370);
         assertThat(asked.heatW()).isGreaterThan(1.4 * (idle.coolantW() + idle.oilW()));
-        assertThat(engine.mostToCoolantAndOilW(idle))
-                .isBetween(idle.coolantW() + idle.oilW(), 0.75 * idle.releasedW());
+        assertThat(engine.mostToCoolantAndOilW(idle)).isBetween(idle.coolantW() + idle.oilW(), 0.75 * idle.releasedW());
         assertThat(TaylorCrossCheck.notes(engine, idle, 370)).isEmpty();
     }
 
