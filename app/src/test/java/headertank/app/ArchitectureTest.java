@@ -42,7 +42,7 @@ class ArchitectureTest {
             Layer.of("chart"),
             Layer.of("shop"),
             Layer.of("audit", "form", "gate"),
-            Layer.of("account", "language", "settings"),
+            Layer.of("account", "language", "settings", "backup"),
             Layer.of("field"),
             Layer.of("glossary", "car", "part", "log", "duty"),
             Layer.of("evidence"),

@@ -62,6 +62,8 @@ public final class RouteRights {
             row(GET, "/audit", OWNER),
             row(GET, "/audit.csv", OWNER),
             row(GET, "/audit/seals", OWNER),
+            row(GET, "/backup", OWNER),
+            row(POST, "/backup", OWNER),
             // settings and duties of the shop
             row(GET, "/settings", OWNER),
             row(POST, "/settings", OWNER),

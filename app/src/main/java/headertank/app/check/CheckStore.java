@@ -132,6 +132,16 @@ class CheckStore {
                 .list();
     }
 
+    List<CheckLine> ofNow(long shop, int limit) {
+        return jdbc.sql(
+                        LINE
+                                + " and not y.newer_calc_core and not y.changed_policy order by c.created_at desc, c.id desc limit :limit")
+                .param("shop", shop)
+                .param("limit", limit)
+                .query(CheckStore::line)
+                .list();
+    }
+
     Optional<Long> newestOf(long shop, long revisionId) {
         return jdbc.sql("select id from check_run where shop_id = :shop and revision_id = :revision "
                         + "order by created_at desc, id desc limit 1")

@@ -13,6 +13,7 @@ import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.Decision;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.duty.Duties;
+import headertank.app.evidence.Lesson;
 import headertank.app.evidence.Lessons;
 import headertank.app.evidence.Seen;
 import headertank.app.form.FormKeys;
@@ -26,7 +27,6 @@ import headertank.calc.Rating;
 import headertank.calc.duty.Duty;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -52,6 +52,7 @@ public class Checks {
     private final FormKeys forms;
     private final Gate gate;
     private final Lessons lessons;
+    private final RatingBench bench;
     private final TransactionTemplate transactions;
 
     Checks(
@@ -67,6 +68,7 @@ public class Checks {
             FormKeys forms,
             Gate gate,
             Lessons lessons,
+            RatingBench bench,
             TransactionTemplate transactions) {
         this.revisions = revisions;
         this.rater = rater;
@@ -80,6 +82,7 @@ public class Checks {
         this.forms = forms;
         this.gate = gate;
         this.lessons = lessons;
+        this.bench = bench;
         this.transactions = transactions;
     }
 
@@ -101,29 +104,67 @@ public class Checks {
      * thresholds, plug-ins and physics give what the newest check holds already, that check is the answer. What the evidence teaches is
      * learned first, where that is not done yet, while no transaction is open.
      *
+     * <p>It is computed before the transaction begins: whoever rates for long keeps no connection and nothing locked.
+     *
      * @param formKey of the form that is sent; the same key again answers with the check that it made the first time
      */
     public Rated rate(long carId, int revisionNumber, UUID formKey) {
         Revision revision = revisions.of(carId, revisionNumber);
-        Optional<Seen> seen = lessons.ready(carId);
-        AtomicBoolean unchanged = new AtomicBoolean();
-        Long id = transactions.execute(t ->
-                forms.once(user.shopId(), formKey, "check_run", revision.id(), () -> rate(revision, seen, unchanged)));
-        return new Rated(Objects.requireNonNull(id), unchanged.get());
+        Optional<Computed> computed =
+                forms.isSent(user.shopId(), formKey, revision.id()) ? Optional.empty() : Optional.of(compute(revision));
+        return transactions.execute(t -> {
+            AtomicBoolean unchanged = new AtomicBoolean();
+            long id = forms.once(
+                    user.shopId(),
+                    formKey,
+                    "check_run",
+                    revision.id(),
+                    () -> keep(revision, computed.orElseThrow(), unchanged));
+            return new Rated(id, unchanged.get());
+        });
     }
 
-    private long rate(Revision revision, Optional<Seen> seen, AtomicBoolean unchanged) {
+    private record Computed(CheckInput input, CheckResult result) {}
+
+    private Computed compute(Revision revision) {
+        Optional<Seen> seen = lessons.ready(revision.carId());
         Rater here = seen.map(s -> lessons.knowing(s.lesson())).orElseGet(rater);
-        Rating rating = here.rate(revision.spec().build(), duties(revision, here));
-        CheckInput input = Snapshot.input(rating, revision.id(), revision.number(), seen);
-        CheckResult result = Snapshot.result(rating, here, seen);
+        List<Duty> of = duties(revision, here);
+        return bench.compute(() -> {
+            Rating rating = here.rate(revision.spec().build(), of);
+            return new Computed(
+                    Snapshot.input(rating, revision.id(), revision.number(), seen),
+                    Snapshot.result(rating, here, seen));
+        });
+    }
+
+    /** Whether a check says the same to the last digit when it is computed anew. */
+    boolean repeats(CheckLine check) {
+        Computed anew = compute(revisions.of(check.carId(), check.revisionNumber()));
+        return store.holds(check.id(), anew.input(), anew.result());
+    }
+
+    /**
+     * The newest checks of a shop that were made by this physics, by the figures that the shop has now, and by what is known of their
+     * cars now.
+     */
+    List<CheckLine> ofNow(int limit) {
+        return store.ofNow(user.shopId(), limit).stream()
+                .filter(c -> input(c.id())
+                        .learned()
+                        .map(CheckInput.LearnedFrom::lesson)
+                        .equals(lessons.lesson(c.carId()).map(Lesson::id)))
+                .toList();
+    }
+
+    private long keep(Revision revision, Computed computed, AtomicBoolean unchanged) {
         gate.hold(revision.carId());
-        Optional<Long> same = unchanged(revision, input, result);
+        Optional<Long> same = unchanged(revision, computed.input(), computed.result());
         if (same.isPresent()) {
             unchanged.set(true);
             return same.get();
         }
-        long id = store.insert(user.shopId(), user.accountId(), input, result);
+        long id = store.insert(user.shopId(), user.accountId(), computed.input(), computed.result());
         audit.record("check.run", "check_run", id, "revision " + revision.id());
         return id;
     }

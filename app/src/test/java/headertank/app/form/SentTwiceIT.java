@@ -67,6 +67,7 @@ class SentTwiceIT {
             Map.entry("/first-owner", "is there only while there is no account; FirstOwnerIT sends it twice"),
             Map.entry("/sign-in-again", "keeps what was typed for the form that it leads back to"),
             Map.entry("/go-on", "shows what was typed once more"),
+            Map.entry("/backup", "hands out a file"),
             Map.entry("/language", "remembers a choice"),
             Map.entry("/accounts/{id}/roles", "changes an account to what is said; the same again changes nothing"),
             Map.entry("/accounts/{id}/switch", "changes an account to what is said; the same again changes nothing"),

@@ -49,6 +49,7 @@ final class PageExamples {
             Map.entry("/audit", "/audit?action=car.added"),
             same("/account/password"),
             same("/audit/seals"),
+            same("/backup"),
             same("/cars"),
             same("/cars/new"),
             Map.entry("/cars/{id}", "/cars/<car>"),
