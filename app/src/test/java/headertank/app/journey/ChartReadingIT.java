@@ -32,6 +32,13 @@ class ChartReadingIT {
         return [line.dataset.low.split('|')[1], line.dataset.high.split('|')[1], svg.dataset.low.split('|')[1], svg.dataset.high.split('|')[1]];\
         """;
 
+    private static final String HOVER_BAR = """
+        const bar = document.querySelector('.bar-reader input');
+        const box = bar.getBoundingClientRect();
+        bar.dispatchEvent(new PointerEvent('pointermove', {
+          clientX: box.left + 0.02 * box.width, clientY: box.top + 5, pointerType: 'mouse', bubbles: true}));
+        """;
+
     @LocalServerPort
     int port;
 
@@ -67,7 +74,35 @@ class ChartReadingIT {
             browser.waitUntil(() -> browser.find(".reader input").isDisplayed());
             browser.find(".reader input").sendKeys(Keys.END);
             assertThat(browser.find(".reader output").getText()).contains(";");
+
+            for (String page : List.of("/run", "/what-if")) {
+                browser.open("/checks/" + ids.get("check") + page).waitFor(".reader input");
+                browser.find(".reader input").sendKeys(Keys.HOME, Keys.ARROW_RIGHT);
+                assertThat(browser.find(".reader output").getText()).as(page).contains(" min: ");
+                browser.tap("svg[data-read]");
+                String tapped = browser.find(".reader output").getText();
+                browser.script(HOVER);
+                assertThat(browser.find(".reader output").getText()).as(page).isNotEqualTo(tapped);
+            }
+            theMarginBarIsReadLikewise(browser, "/checks/" + ids.get("check"));
             assertThat(browser.complaints()).isEmpty();
         }
+    }
+
+    private static void theMarginBarIsReadLikewise(Browser browser, String check) {
+        browser.open(check).waitFor(".bar-reader input");
+        assertThat(browser.find(".bar-reader output").isDisplayed()).isFalse();
+        browser.find(".bar-reader input").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_LEFT);
+        String expected = browser.find(".bar-reader output").getText();
+        assertThat(expected).endsWith(": expected");
+        assertThat(browser.find(".peak").getText())
+                .as("the bar says what the sentence says")
+                .contains(expected.substring(0, expected.indexOf(':')));
+        browser.find(".bar-reader input").sendKeys(Keys.HOME);
+        assertThat(browser.find(".bar-reader output").getText()).contains("over the limit: outside the range");
+        browser.tap(".bar-reader input");
+        assertThat(browser.find(".bar-reader output").getText()).endsWith(": within the range");
+        browser.script(HOVER_BAR);
+        assertThat(browser.find(".bar-reader output").getText()).contains("over the limit: outside the range");
     }
 }

@@ -41,8 +41,9 @@ class FirstScreenIT {
 
     private static final String SEES = "return !document.querySelector('.htmx-request, [hx-trigger=load]')";
     private static final String VERDICT = """
-        const word = document.querySelector('.big-verdict strong > span');
-        return [parseFloat(getComputedStyle(word).fontSize), word.getBoundingClientRect().top, word.textContent.trim().length]\
+        const words = document.querySelector('.glance-duty .big-verdict strong');
+        const sizes = [words, ...words.querySelectorAll('*')].map(e => parseFloat(getComputedStyle(e).fontSize));
+        return [Math.min(...sizes), words.getBoundingClientRect().top, words.textContent.trim().length]\
         """;
     private static final String BOTTOM = "return document.querySelector(arguments[0]).getBoundingClientRect().bottom";
     private static final String HEIGHTS =

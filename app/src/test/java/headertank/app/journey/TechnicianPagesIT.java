@@ -53,6 +53,7 @@ class TechnicianPagesIT {
                 for (int width : WIDTHS) {
                     browser.width(width);
                     browser.picture("technician-" + page.name() + "-" + width, true);
+                    Touch.openAll(browser);
                     List<String> here = new ArrayList<>(Touch.smallTargets(browser));
                     here.addAll(Touch.misfits(browser, width));
                     here.forEach(f -> faults.add(page.name() + " at " + width + ": " + f));
