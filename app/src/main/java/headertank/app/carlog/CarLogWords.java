@@ -141,7 +141,9 @@ class CarLogWords {
         return DecimalSign.in(String.format(Locale.ROOT, "%.1f", value));
     }
 
-    private static String signed(double value) {
-        return (value < 0 ? "\u2212" : "+") + number(Math.abs(value));
+    /** To a tenth; what rounds to nothing has no sign. */
+    static String signed(double value) {
+        String size = number(Math.abs(value));
+        return (size.matches("[0.,]*") ? "" : value < 0 ? "\u2212" : "+") + size;
     }
 }

@@ -121,7 +121,7 @@ class CarLogIT {
         Document whole = page(address + "?whole=");
         assertThat(whole.text()).contains("Checks do not use this yet", "After learning from this log");
         assertThat(whole.select("polyline[data-curve=after]")).isNotEmpty();
-        List<Double> widths = whole.select("table.stacks tbody tr").eachText().stream()
+        List<Double> widths = whole.select("table.margins tbody tr").eachText().stream()
                 .map(CarLogIT::lastDegrees)
                 .toList();
         assertThat(widths).hasSize(2);
