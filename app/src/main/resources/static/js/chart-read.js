@@ -123,8 +123,9 @@
     function read() {
       const x = Number(slider.value);
       const value = across.value(x);
-      const near = Math.abs(x - at) <= 1 ? svg.dataset.expected : x >= from && x <= to ? svg.dataset.within : svg.dataset.beyond;
-      said.textContent = (value < 0 ? svg.dataset.over : svg.dataset.left).replace('@', show(Math.abs(value), 1)) + ': ' + near;
+      const here = (value < 0 ? svg.dataset.over : svg.dataset.left).replace('@', show(Math.abs(value), 1));
+      said.textContent = Math.abs(x - at) <= 1 ? svg.dataset.expected
+        : here + ': ' + (x >= from && x <= to ? svg.dataset.within : svg.dataset.beyond);
       slider.setAttribute('aria-valuetext', said.textContent);
     }
 

@@ -106,14 +106,14 @@ class GlossaryIT {
                         .map(r -> r.pattern().getPatternString())
                         .flatMap(p -> PageTerms.of(p).stream()))
                 .contains(Term.values());
-        String jobs = mvc.perform(get("/jobs").with(somebody).locale(Locale.GERMAN))
+        String jobs = mvc.perform(get("/jobs").with(somebody).locale(Locale.ENGLISH))
                 .andExpect(status().isOk())
                 .andReturn()
                 .getResponse()
                 .getContentAsString(StandardCharsets.UTF_8);
         assertThat(PageTerms.of("/jobs")).isNotEmpty().allSatisfy(t -> assertThat(jobs)
                 .contains("href=\"/glossary#" + t.word() + "\""));
-        assertThat(jobs).contains("Was die Wörter hier bedeuten", "Was ein Kunde");
+        assertThat(jobs).contains("What the words here mean", "What a customer asked for");
     }
 
     @Test
@@ -121,7 +121,6 @@ class GlossaryIT {
         for (String asked : List.of("risky choise", "choice rsky", "chioce riskyy")) {
             assertThat(words(page(asked, Locale.ENGLISH))).as(asked).contains("risky-choice");
         }
-        assertThat(words(page("kocht Deckls", Locale.GERMAN))).contains("boiling-margin");
         assertThat(words(page("rixxy choice", Locale.ENGLISH)))
                 .as("two letters")
                 .isEmpty();
