@@ -48,9 +48,10 @@ class FuzzIT {
     /** Routes that rate a car: correct requests to them are seldom sent, they take a second each. */
     private static final Pattern RATES = Pattern.compile("/checks$|/since$|/costs$");
 
-    /** What signing in keeps, and what waits for no form. */
+    /** What signing in keeps, what waits for no form, and what is worked out behind whoever asked for it before. */
     private static final String KEPT_APART =
-            "spring_session|spring_session_attributes|flyway_schema_history|sign_in_brake|known_device";
+            "spring_session|spring_session_attributes|flyway_schema_history|sign_in_brake|known_device"
+                    + "|car_question|car_answer";
 
     /** A form of a page: where it leads and what a browser would send. */
     private record PageForm(String action, boolean multipart, List<String[]> fields) {}
