@@ -1,5 +1,5 @@
 // The values of a drawing's curves where somebody points, touches or moves to by the arrow keys. What the server drew is enough:
-// each line says its name and where two values of its scale lie. Without this file the scales can be read by eye.
+// each line says its name and where two values of its scale lie, and so does a bar. Without this file the scales can be read by eye.
 (() => {
   'use strict';
   const SVG = 'http://www.w3.org/2000/svg';
@@ -96,7 +96,70 @@
     svg.addEventListener('pointerdown', point);
   }
 
-  const look = () => document.querySelectorAll('svg[data-read]').forEach(begin);
+  /** The margin of a duty: how much is in hand or missing where somebody points, and whether that may be. */
+  function bar(svg) {
+    if (svg.dataset.reads) {
+      return;
+    }
+    svg.dataset.reads = 'yes';
+    const across = scale(svg.dataset.low, svg.dataset.high);
+    const [at, from, to] = [svg.dataset.at, svg.dataset.from, svg.dataset.to].map(Number);
+    const box = document.createElement('div');
+    box.className = 'bar-reader';
+    const slider = document.createElement('input');
+    slider.type = 'range';
+    slider.min = 0;
+    slider.max = 100;
+    slider.step = 0.5;
+    slider.setAttribute('aria-label', svg.dataset.bar);
+    const said = document.createElement('output');
+    said.hidden = true;
+    svg.replaceWith(box);
+    box.append(svg, slider, said);
+    const mark = document.createElementNS(SVG, 'line');
+    Object.entries({ class: 'pointed', y1: 0, y2: 22, visibility: 'hidden' }).forEach(([k, v]) => mark.setAttribute(k, v));
+    svg.append(mark);
+
+    function read() {
+      const x = Number(slider.value);
+      const value = across.value(x);
+      const here = (value < 0 ? svg.dataset.over : svg.dataset.left).replace('@', show(Math.abs(value), 1));
+      said.textContent = Math.abs(x - at) <= 1 ? svg.dataset.expected
+        : here + ': ' + (x >= from && x <= to ? svg.dataset.within : svg.dataset.beyond);
+      slider.setAttribute('aria-valuetext', said.textContent);
+    }
+
+    function rest(resting) {
+      said.hidden = resting;
+      mark.setAttribute('visibility', resting ? 'hidden' : 'visible');
+    }
+
+    function pointed() {
+      read();
+      mark.setAttribute('x1', slider.value + '%');
+      mark.setAttribute('x2', slider.value + '%');
+      rest(false);
+    }
+
+    slider.value = at;
+    read();
+    slider.addEventListener('input', pointed);
+    slider.addEventListener('focus', pointed);
+    slider.addEventListener('blur', () => rest(true));
+    slider.addEventListener('pointermove', event => {
+      if (event.pointerType === 'mouse') {
+        const edge = slider.getBoundingClientRect();
+        slider.value = 100 * (event.clientX - edge.left) / edge.width;
+        pointed();
+      }
+    });
+    slider.addEventListener('pointerleave', () => rest(document.activeElement !== slider));
+  }
+
+  const look = () => {
+    document.querySelectorAll('svg[data-read]').forEach(begin);
+    document.querySelectorAll('svg[data-bar]').forEach(bar);
+  };
   look();
   document.addEventListener('htmx:load', look);
 })();

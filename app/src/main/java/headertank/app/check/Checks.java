@@ -13,6 +13,7 @@ import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.Decision;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.duty.Duties;
+import headertank.app.evidence.Lesson;
 import headertank.app.evidence.Lessons;
 import headertank.app.evidence.Seen;
 import headertank.app.form.FormKeys;
@@ -50,8 +51,8 @@ public class Checks {
     private final ShopFigures figures;
     private final FormKeys forms;
     private final Gate gate;
-    private final RatingBench bench;
     private final Lessons lessons;
+    private final RatingBench bench;
     private final TransactionTemplate transactions;
 
     Checks(
@@ -66,10 +67,9 @@ public class Checks {
             ShopFigures figures,
             FormKeys forms,
             Gate gate,
-            RatingBench bench,
             Lessons lessons,
+            RatingBench bench,
             TransactionTemplate transactions) {
-        this.bench = bench;
         this.revisions = revisions;
         this.rater = rater;
         this.duties = duties;
@@ -82,6 +82,7 @@ public class Checks {
         this.forms = forms;
         this.gate = gate;
         this.lessons = lessons;
+        this.bench = bench;
         this.transactions = transactions;
     }
 
@@ -143,9 +144,17 @@ public class Checks {
         return store.holds(check.id(), anew.input(), anew.result());
     }
 
-    /** The newest checks of a shop that were made by this physics, the figures and the evidence that the shop has now. */
+    /**
+     * The newest checks of a shop that were made by this physics, by the figures that the shop has now, and by what is known of their
+     * cars now.
+     */
     List<CheckLine> ofNow(int limit) {
-        return store.ofNow(user.shopId(), limit);
+        return store.ofNow(user.shopId(), limit).stream()
+                .filter(c -> input(c.id())
+                        .learned()
+                        .map(CheckInput.LearnedFrom::lesson)
+                        .equals(lessons.lesson(c.carId()).map(Lesson::id)))
+                .toList();
     }
 
     private long keep(Revision revision, Computed computed, AtomicBoolean unchanged) {

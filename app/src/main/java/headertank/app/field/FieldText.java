@@ -162,6 +162,11 @@ public final class FieldText {
         return !Double.isFinite(kelvins) ? kelvins : Math.round(kelvins * 10) / 10.0;
     }
 
+    /** A change of margin with its sign; it fits the two figures as they are shown. */
+    public String moved(double beforeK, double afterK) {
+        return degrees(tenths(afterK) - tenths(beforeK));
+    }
+
     /** A change of margin in words and figures: gained, lost, or none; it fits the two figures as they are shown. */
     public String change(double beforeK, double afterK) {
         double kelvins = tenths(afterK) - tenths(beforeK);

@@ -2,8 +2,10 @@ package headertank.app.glossary;
 
 import headertank.app.field.FieldText;
 import headertank.app.field.FieldUnit;
+import headertank.app.language.EditDistance;
 import headertank.app.unit.Dimension;
 import headertank.calc.carspec.BuildField;
+import jakarta.servlet.http.HttpServletRequest;
 import java.text.Collator;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -13,6 +15,7 @@ import java.util.stream.Stream;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
+import org.springframework.web.servlet.HandlerMapping;
 
 /** Every term in the reader's language. Pages link to one by {@code @{/glossary}} and its word behind a hash sign. */
 @Component
@@ -29,15 +32,32 @@ class Glossary {
      */
     record Line(String word, String name, String sentence, String unit, String where) {}
 
+    /** A shorter word is taken as it is typed: with a letter changed it would be another one. */
+    private static final int FORGIVEN_FROM = 4;
+
     private final MessageSource messages;
     private final FieldText text;
+    private final HttpServletRequest request;
 
-    Glossary(MessageSource messages, FieldText text) {
+    Glossary(MessageSource messages, FieldText text, HttpServletRequest request) {
         this.messages = messages;
         this.text = text;
+        this.request = request;
     }
 
-    /** By name, in the reader's alphabet; only those whose name, sentence and place hold every one of the words. */
+    /** What the page on show uses, in its own order. */
+    public List<Line> here() {
+        Object pattern = request.getAttribute(HandlerMapping.BEST_MATCHING_PATTERN_ATTRIBUTE);
+        Locale locale = LocaleContextHolder.getLocale();
+        return PageTerms.of(String.valueOf(pattern)).stream()
+                .map(term -> line(term, locale))
+                .toList();
+    }
+
+    /**
+     * By name, in the reader's alphabet; only those whose name, sentence and place hold every one of the words, in any order, each
+     * with at most one letter wrong.
+     */
     List<Line> lines(String words) {
         Locale locale = LocaleContextHolder.getLocale();
         List<Line> lines = new ArrayList<>();
@@ -85,6 +105,18 @@ class Glossary {
     private static boolean holds(Line line, String words, Locale locale) {
         String all =
                 String.join(" ", line.name(), line.sentence(), line.where()).toLowerCase(locale);
-        return Stream.of(words.strip().toLowerCase(locale).split("\\s+")).allMatch(all::contains);
+        List<String> has = List.of(all.split("[^\\p{L}\\p{N}]+"));
+        return Stream.of(words.strip().toLowerCase(locale).split("\\s+"))
+                .allMatch(word -> all.contains(word) || has.stream().anyMatch(h -> isNearly(word, h)));
+    }
+
+    /** Whether somebody may have meant the word, or how it begins. */
+    private static boolean isNearly(String typed, String word) {
+        if (typed.length() < FORGIVEN_FROM || word.length() < typed.length() - 1) {
+            return false;
+        }
+        return Stream.of(typed.length() - 1, typed.length(), typed.length() + 1)
+                .filter(length -> length <= word.length())
+                .anyMatch(length -> EditDistance.between(typed, word.substring(0, length)) <= 1);
     }
 }

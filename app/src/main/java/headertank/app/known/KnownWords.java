@@ -284,8 +284,9 @@ class KnownWords {
         return DecimalSign.in(String.format(Locale.ROOT, "%.1f", value));
     }
 
-    private static String signed(double value) {
-        String digits = number(Math.abs(value));
-        return (value < 0 && !digits.equals(number(0)) ? "\u2212" : "+") + digits;
+    /** To a tenth; what rounds to nothing has no sign. */
+    static String signed(double value) {
+        String size = number(Math.abs(value));
+        return (size.matches("[0.,]*") ? "" : value < 0 ? "\u2212" : "+") + size;
     }
 }

@@ -364,6 +364,44 @@ class SpecIT {
         mvc.perform(get("/cars/" + car + "/spec?back=FAN&of=9").with(desk)).andExpect(status().isNotFound());
     }
 
+    /** What belongs to no part goes back too: how the car is used, and its class. */
+    @Test
+    void whatIsNoPartIsTypedBackInAsWell() throws Exception {
+        save(null, first);
+        save(
+                1,
+                SpecBuilder.of(CarClass.MODERN_STREET, "drift")
+                        .set(BuildField.ENGINE_POWER, "300 kW", DATASHEET)
+                        .set(BuildField.CORE_WIDTH, "650 mm", MEASURED)
+                        .set(BuildField.FAN_CURRENT, "25 A", MEASURED)
+                        .seen(BuildField.THERMOSTAT, "FITTED")
+                        .set(BuildField.AMBIENT, "41 °C", MEASURED)
+                        .spec());
+        String plan = "/cars/" + car + "/spec?back=%s&of=1";
+        mvc.perform(get("/cars/" + car + "/compare/costs?from=1&to=2").with(desk))
+                .andExpect(content()
+                        .string(allOf(
+                                containsString(plan.formatted("use.ambientK").replace("&", "&amp;")),
+                                containsString(plan.formatted("carClass").replace("&", "&amp;")))));
+        mvc.perform(get(plan.formatted("use.ambientK")).with(desk))
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("id=\"typed-in\""),
+                                containsString(" as in revision 1"),
+                                not(containsString("value=\"41 °C\"")),
+                                matchesPattern("(?s).*value=\"MODERN_STREET\"[^>]*checked.*"))));
+        mvc.perform(get(plan.formatted("carClass")).with(desk))
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("id=\"typed-in\""),
+                                containsString("value=\"41 °C\""),
+                                matchesPattern("(?s).*value=\"DRIFT\"[^>]*checked.*"))));
+        mvc.perform(get(plan.formatted("no.such.field")).with(desk))
+                .andExpect(status().isOk())
+                .andExpect(content().string(not(containsString("id=\"typed-in\""))));
+        assertThat(saved()).as("nothing is kept").hasSize(2);
+    }
+
     private static String from(BuildField field, Provenance chosen) {
         return "(?s)name=\"" + field.key() + ".from\"[^>]*>(?:(?!</select>).)*value=\"" + chosen
                 + "( [^\"]*)?\" selected";

@@ -3,9 +3,9 @@ package headertank.app.fuzz;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.account.People;
+import headertank.app.database.DatabaseTest;
 import headertank.app.database.DatabaseWatch;
 import headertank.app.database.OwnersHand;
-import headertank.app.database.ServedTest;
 import headertank.app.shop.Role;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -26,7 +26,7 @@ import org.springframework.test.context.TestPropertySource;
  * What opens while the database is away, and that it all goes on by itself. That the first request which meets no database tells
  * the watch, and how long it takes, is for {@code KilledIT}: here nobody waits for a pool whose patience is made for slow machines.
  */
-@ServedTest
+@DatabaseTest
 @TestPropertySource(properties = "headertank.demo=true")
 class DatabaseAwayIT {
 

@@ -5,6 +5,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import headertank.app.account.People;
+import headertank.app.account.RouteRights;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.BuildField;
@@ -96,6 +97,36 @@ class GlossaryIT {
             }
         }
         return linked;
+    }
+
+    /** Every term is explained on a page that uses it, and leads to its place in the glossary. */
+    @Test
+    void everyTermIsReachedFromAPageThatUsesIt() throws Exception {
+        assertThat(RouteRights.rows().stream()
+                        .map(r -> r.pattern().getPatternString())
+                        .flatMap(p -> PageTerms.of(p).stream()))
+                .contains(Term.values());
+        String jobs = mvc.perform(get("/jobs").with(somebody).locale(Locale.ENGLISH))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsString(StandardCharsets.UTF_8);
+        assertThat(PageTerms.of("/jobs")).isNotEmpty().allSatisfy(t -> assertThat(jobs)
+                .contains("href=\"/glossary#" + t.word() + "\""));
+        assertThat(jobs).contains("What the words here mean", "What a customer asked for");
+    }
+
+    @Test
+    void aLetterIsForgivenAndSoIsTheOrder() throws Exception {
+        for (String asked : List.of("risky choise", "choice rsky", "chioce riskyy")) {
+            assertThat(words(page(asked, Locale.ENGLISH))).as(asked).contains("risky-choice");
+        }
+        assertThat(words(page("rixxy choice", Locale.ENGLISH)))
+                .as("two letters")
+                .isEmpty();
+        assertThat(words(page("atx", Locale.ENGLISH)))
+                .as("short words are taken as typed")
+                .isEmpty();
     }
 
     @Test

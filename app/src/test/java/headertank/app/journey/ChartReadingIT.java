@@ -2,7 +2,7 @@ package headertank.app.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.demo.DemoData;
 import headertank.app.shop.Role;
 import java.util.List;
@@ -14,7 +14,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.test.context.TestPropertySource;
 
 /** Drawings say their values where somebody points, touches, or goes by the arrow keys. */
-@ServedTest
+@DatabaseTest
 @TestPropertySource(properties = "headertank.demo=true")
 class ChartReadingIT {
 
@@ -30,6 +30,13 @@ class ChartReadingIT {
         const svg = document.querySelector('svg[data-read]');
         const line = svg.querySelector('polyline[data-low]');
         return [line.dataset.low.split('|')[1], line.dataset.high.split('|')[1], svg.dataset.low.split('|')[1], svg.dataset.high.split('|')[1]];\
+        """;
+
+    private static final String HOVER_BAR = """
+        const bar = document.querySelector('.bar-reader input');
+        const box = bar.getBoundingClientRect();
+        bar.dispatchEvent(new PointerEvent('pointermove', {
+          clientX: box.left + 0.02 * box.width, clientY: box.top + 5, pointerType: 'mouse', bubbles: true}));
         """;
 
     @LocalServerPort
@@ -67,7 +74,35 @@ class ChartReadingIT {
             browser.waitUntil(() -> browser.find(".reader input").isDisplayed());
             browser.find(".reader input").sendKeys(Keys.END);
             assertThat(browser.find(".reader output").getText()).contains(";");
+
+            for (String page : List.of("/run", "/what-if")) {
+                browser.open("/checks/" + ids.get("check") + page).waitFor(".reader input");
+                browser.find(".reader input").sendKeys(Keys.HOME, Keys.ARROW_RIGHT);
+                assertThat(browser.find(".reader output").getText()).as(page).contains(" min: ");
+                browser.tap("svg[data-read]");
+                String tapped = browser.find(".reader output").getText();
+                browser.script(HOVER);
+                assertThat(browser.find(".reader output").getText()).as(page).isNotEqualTo(tapped);
+            }
+            theMarginBarIsReadLikewise(browser, "/checks/" + ids.get("check"));
             assertThat(browser.complaints()).isEmpty();
         }
+    }
+
+    private static void theMarginBarIsReadLikewise(Browser browser, String check) {
+        browser.open(check).waitFor(".bar-reader input");
+        assertThat(browser.find(".bar-reader output").isDisplayed()).isFalse();
+        browser.find(".bar-reader input").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_LEFT);
+        String expected = browser.find(".bar-reader output").getText();
+        assertThat(expected).endsWith(": expected");
+        assertThat(browser.find(".peak").getText())
+                .as("the bar says what the sentence says")
+                .contains(expected.substring(0, expected.indexOf(':')));
+        browser.find(".bar-reader input").sendKeys(Keys.HOME);
+        assertThat(browser.find(".bar-reader output").getText()).contains("over the limit: outside the range");
+        browser.tap(".bar-reader input");
+        assertThat(browser.find(".bar-reader output").getText()).endsWith(": within the range");
+        browser.script(HOVER_BAR);
+        assertThat(browser.find(".bar-reader output").getText()).contains("over the limit: outside the range");
     }
 }

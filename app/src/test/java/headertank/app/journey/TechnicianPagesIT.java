@@ -2,7 +2,7 @@ package headertank.app.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.demo.DemoData;
 import headertank.app.shop.Role;
 import java.io.IOException;
@@ -15,7 +15,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.test.context.TestPropertySource;
 
 /** Every page that a technician may open, on a phone and on a tablet: large enough to hit, and its verdict in sight. */
-@ServedTest
+@DatabaseTest
 @TestPropertySource(properties = "headertank.demo=true")
 class TechnicianPagesIT {
 
@@ -53,6 +53,7 @@ class TechnicianPagesIT {
                 for (int width : WIDTHS) {
                     browser.width(width);
                     browser.picture("technician-" + page.name() + "-" + width, true);
+                    Touch.openAll(browser);
                     List<String> here = new ArrayList<>(Touch.smallTargets(browser));
                     here.addAll(Touch.misfits(browser, width));
                     here.forEach(f -> faults.add(page.name() + " at " + width + ": " + f));

@@ -37,7 +37,17 @@ final class Touch {
         return small.slice(0, 6)\
         """;
 
+    private static final String OPEN = """
+        document.querySelectorAll('details:not([open])').forEach(d => d.setAttribute('open', ''));
+        document.querySelector('.field:has(.what) .typed')?.focus();
+        """;
+
     private Touch() {}
+
+    /** What is hidden until somebody asks for it, or is in its field, is touched then. */
+    static void openAll(Browser browser) {
+        browser.script(OPEN);
+    }
 
     static List<String> smallTargets(Browser browser) {
         return said(browser, SMALL).stream()

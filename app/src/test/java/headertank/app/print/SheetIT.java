@@ -7,14 +7,18 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import headertank.app.account.People;
 import headertank.app.check.Checks;
+import headertank.app.check.Drifter;
 import headertank.app.check.Specs;
 import headertank.app.check.figure.FigureTextTest;
 import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.Decision;
 import headertank.app.database.DatabaseTest;
 import headertank.app.given.Given;
+import headertank.app.handover.Handovers;
+import headertank.app.handover.Lists;
 import headertank.app.shop.Role;
 import headertank.app.unit.UnitSystem;
+import headertank.calc.carspec.BuildField;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -51,6 +55,12 @@ class SheetIT {
 
     @Autowired
     Checks checks;
+
+    @Autowired
+    Lists lists;
+
+    @Autowired
+    Handovers handovers;
 
     @Autowired
     JdbcClient jdbc;
@@ -91,12 +101,7 @@ class SheetIT {
         assertThat(signed)
                 .contains("signed by Person", "Drift only with a spare belt")
                 .doesNotContain("NOT SIGNED");
-        specs.save(
-                car,
-                Specs.easy()
-                        .unknown(headertank.calc.carspec.BuildField.FAN_FLOW)
-                        .build(),
-                "street");
+        specs.save(car, Specs.easy().unknown(BuildField.FAN_FLOW).build(), "street");
         assertThat(text(sheet("a4"))).contains("Out of date.", "Revision 2 was saved after this check");
     }
 
@@ -166,6 +171,32 @@ class SheetIT {
             assertThat(page).contains("accepted " + i + " ");
         }
         assertThat(text(sheet(paper))).contains("Annex: how it was worked out", "Check list, item by item");
+    }
+
+    /** However much there is to say of a car, nobody signs on a page that does not hold it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"a4", "letter"})
+    void aFullListAndManyConditionsLeaveTheSignaturesOnPageOne(String paper) throws Exception {
+        car = workshop.aCar(
+                Drifter.builder().unknown(BuildField.FAN_FLOW).unknown(BuildField.ENGINE_POWER),
+                "drift",
+                "street",
+                "track");
+        check = workshop.aCheck(car);
+        workshop.sign(check, Decision.DELIVER_WITH_CONDITIONS, "Drift, Street and Track: as agreed, towed away");
+        lists.answerAll(check);
+        CheckResult result = checks.byId(check).result();
+        long readings = handovers.of(check).readings().size();
+        String page = PageOne.of(sheet(paper));
+        assertThat(result.conditions()).hasSizeGreaterThan(2);
+        assertThat(readings).isGreaterThan(5);
+        for (int i = 1; i <= result.conditions().size(); i++) {
+            assertThat(page).contains("accepted " + i + " ");
+        }
+        assertThat(page)
+                .contains("Hot coolant under pressure scalds", "Check list: readings against what was expected")
+                .contains("signed by Person", "For the shop", "Received, customer")
+                .doesNotContain("Annex");
     }
 
     @Test

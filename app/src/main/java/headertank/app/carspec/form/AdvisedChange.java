@@ -7,6 +7,8 @@ import headertank.app.field.TypedField;
 import headertank.app.part.PartKind;
 import headertank.calc.Rater;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.CarClass;
+import headertank.calc.carspec.Change;
 import headertank.calc.carspec.FieldGroup;
 import headertank.calc.quantity.Chosen;
 import headertank.calc.quantity.Entry;
@@ -17,6 +19,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
 /**
@@ -69,20 +73,42 @@ class AdvisedChange {
     }
 
     /**
-     * Puts a part back to what it was in an earlier revision, with what was known of it then, and its place in the catalogue.
+     * Puts something back to what it was in an earlier revision, with what was known of it then: a part with its place in the
+     * catalogue, a field that belongs to no part, or the class of the car.
      *
      * @param form of the car's newest revision
-     * @param part that goes back
-     * @param earlier revision that it is taken from
+     * @param what token of the part, key of the field, or {@link Change#CAR_CLASS}
+     * @param earlier asks for the revision that it is taken from
+     * @return empty when it names nothing of a car
      */
-    Filled back(SpecForm form, FieldGroup part, Revision earlier) {
+    Optional<Filled> back(SpecForm form, String what, Supplier<Revision> earlier) {
+        if (what.equals(Change.CAR_CLASS)) {
+            return Optional.of(classBack(form, earlier.get()));
+        }
+        Optional<FieldGroup> part = Stream.of(FieldGroup.values())
+                .filter(g -> g.name().equals(what))
+                .findFirst();
+        List<BuildField> fields = part.map(p -> Stream.of(BuildField.values())
+                        .filter(f -> f.group() == p)
+                        .toList())
+                .orElseGet(() -> BuildField.ofKey(what).stream().toList());
+        return fields.isEmpty() ? Optional.empty() : Optional.of(back(form, fields, part, earlier.get()));
+    }
+
+    private Filled classBack(SpecForm form, Revision earlier) {
+        CarClass was = earlier.spec().build().carClass();
+        String name = text.message("spec.class", "");
+        String what = text.message("spec.back", "", name, earlier.number());
+        return new Filled(
+                form.ofClass(was.name()).because(what),
+                new Typed(what, List.of(new Line("carClass-help", name, text.carClass(was))), true));
+    }
+
+    private Filled back(SpecForm form, List<BuildField> some, Optional<FieldGroup> part, Revision earlier) {
         Spec then = earlier.spec();
         Map<BuildField, TypedField> fields = copy(form);
         List<Line> lines = new ArrayList<>();
-        for (BuildField field : BuildField.values()) {
-            if (field.group() != part) {
-                continue;
-            }
+        for (BuildField field : some) {
             TypedField was = then.build()
                     .entry(field)
                     .map(e -> new TypedField(text.prefill(then.values(), field), e.from()))
@@ -98,12 +124,13 @@ class AdvisedChange {
         Map<PartKind, SpecForm.Slot> slots = new EnumMap<>(PartKind.class);
         slots.putAll(form.parts());
         for (PartKind kind : PartKind.values()) {
-            if (Fitting.anchor(kind).group() == part) {
+            if (part.equals(Optional.of(Fitting.anchor(kind).group()))) {
                 slots.remove(kind);
                 Optional.ofNullable(then.parts().get(kind)).ifPresent(ref -> slots.put(kind, SpecForm.Slot.of(ref)));
             }
         }
-        String what = text.message("spec.back", "", text.group(part), earlier.number());
+        String what = text.message(
+                "spec.back", "", part.map(text::group).orElseGet(() -> text.label(some.get(0))), earlier.number());
         return new Filled(form.with(fields, slots).because(what), new Typed(what, lines, true));
     }
 

@@ -133,6 +133,11 @@ record SpecForm(
         return new SpecForm(carClass, duties, otherFields, reason, parent, key, otherParts);
     }
 
+    /** The same form for another class of car. */
+    SpecForm ofClass(String otherClass) {
+        return new SpecForm(otherClass, duties, fields, reason, parent, key, parts);
+    }
+
     /** The same form with a reason. */
     SpecForm because(String otherReason) {
         return new SpecForm(carClass, duties, fields, otherReason, parent, key, parts);

@@ -9,9 +9,7 @@ import headertank.app.carspec.history.Differences;
 import headertank.app.evidence.Lessons;
 import headertank.app.field.FieldText;
 import headertank.calc.Rater;
-import headertank.calc.carspec.FieldGroup;
 import jakarta.servlet.http.HttpServletResponse;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,8 +70,8 @@ class SpecPages {
      * @param from another car of the shop whose values the form starts from; null to start from the car's own
      * @param change an improvement of a check that is typed in; empty for none
      * @param measure key of a field that is about to be measured; empty for none
-     * @param back token of a part that is typed back to what it was; empty for none
-     * @param of number of the revision that the part is taken from
+     * @param back what is typed back to what it was, as {@link AdvisedChange#back} names it; empty for nothing
+     * @param of number of the revision that it is taken from
      */
     @GetMapping("/cars/{id}/spec")
     String form(
@@ -100,17 +98,12 @@ class SpecPages {
         return page(id, model, form, reading, Map.of(), Map.of());
     }
 
-    /** The form of a car's newest revision, with a part as it was in another one; empty when no part is named. */
+    /** The form of a car's newest revision, with something as it was in another one; empty when nothing is named. */
     private Optional<SpecForm> typedIn(Revision newest, String back, int of, Model model) {
-        return Arrays.stream(FieldGroup.values())
-                .filter(g -> g.name().equals(back))
-                .findFirst()
-                .map(part -> {
-                    SpecForm form = SpecForm.of(newest.spec(), "", newest.number(), text);
-                    AdvisedChange.Filled filled = advised.back(form, part, revisions.of(newest.carId(), of));
-                    model.addAttribute("typedIn", filled.typed());
-                    return filled.form();
-                });
+        SpecForm form = SpecForm.of(newest.spec(), "", newest.number(), text);
+        Optional<AdvisedChange.Filled> filled = advised.back(form, back, () -> revisions.of(newest.carId(), of));
+        filled.ifPresent(f -> model.addAttribute("typedIn", f.typed()));
+        return filled.map(AdvisedChange.Filled::form);
     }
 
     /** The form of a car's newest revision, with what a check advises typed in. */

@@ -81,6 +81,11 @@ public class RevisionComparison {
             return shareK >= NOTHING_K;
         }
 
+        /** What names it to whoever wants it back: the part, else the only field that changed. */
+        public String token() {
+            return part.isEmpty() ? lines().get(0).key() : part;
+        }
+
         /** Fields that changed. */
         public List<Differences.Line> lines() {
             return effects.stream().flatMap(e -> e.lines().stream()).toList();

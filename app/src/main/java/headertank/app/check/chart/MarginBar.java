@@ -1,6 +1,10 @@
 package headertank.app.check.chart;
 
+import headertank.app.chart.CurveChart.Tick;
+import headertank.app.chart.Scale;
+import headertank.app.check.figure.FigureText;
 import headertank.app.check.stored.DutyResult;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,8 +15,9 @@ import java.util.Optional;
  * @param at the expected margin
  * @param from start of the range
  * @param width its width, 0 for none
+ * @param ticks places of round margins in the reader's unit, by which a place on the bar is read
  */
-public record MarginBar(double limit, double at, double from, double width) {
+public record MarginBar(double limit, double at, double from, double width, List<Tick> ticks) {
 
     /** The scale shows at least this much on each side of the limit [K]. */
     private static final double LEAST_K = 10;
@@ -24,7 +29,7 @@ public record MarginBar(double limit, double at, double from, double width) {
     private static final double BEYOND = 0.04;
 
     /** The bar of a duty; empty when it has no balance. */
-    public static Optional<MarginBar> of(DutyResult duty) {
+    public static Optional<MarginBar> of(DutyResult duty, FigureText shown) {
         double margin = duty.coolantMarginK();
         if (!Double.isFinite(margin)) {
             return Optional.empty();
@@ -34,21 +39,14 @@ public record MarginBar(double limit, double at, double from, double width) {
         double least = within(Math.min(Math.min(low, margin), -LEAST_K));
         double most = within(Math.max(Math.max(high, margin), LEAST_K));
         double beyond = BEYOND * (most - least);
-        double start = least - beyond;
-        double scale = 100 / (most + beyond - start);
-        double from = scale * (within(low) - start);
-        return Optional.of(new MarginBar(
-                tenth(scale * -start),
-                tenth(scale * (within(margin) - start)),
-                tenth(from),
-                tenth(scale * (within(high) - start) - from)));
+        Scale scale = new Scale(least - beyond, most + beyond, 0, 100);
+        double from = scale.at(within(low));
+        double width = Math.rint(10 * (scale.at(within(high)) - from)) / 10;
+        return Optional.of(
+                new MarginBar(scale.at(0), scale.at(within(margin)), from, width, shown.differenceTicks(scale)));
     }
 
     private static double within(double kelvin) {
         return Math.max(-MOST_K, Math.min(MOST_K, kelvin));
-    }
-
-    private static double tenth(double percent) {
-        return Math.round(10 * percent) / 10.0;
     }
 }

@@ -147,7 +147,7 @@ public final class FigureText {
 
     private String percent(double share) {
         String digits = share < 0.01 ? "%.1f %%" : "%.0f %%";
-        return signed(String.format(Locale.ROOT, digits, 100 * share), "");
+        return signed(DecimalSign.in(String.format(Locale.ROOT, digits, 100 * share)), "");
     }
 
     /** A share as a percentage. */

@@ -83,7 +83,7 @@ class FirstScreens {
                 chance(duty, result, shown),
                 because(duty, result, shown),
                 peak(duty, shown),
-                MarginBar.of(duty),
+                MarginBar.of(duty, shown),
                 result.worstFirst().stream()
                         .filter(d -> !d.id().equals(duty.id()))
                         .map(d -> new OtherDuty(
@@ -239,9 +239,15 @@ class FirstScreens {
             return lines.stream().map(Differences.Line::label).collect(Collectors.joining(", "));
         }
         Differences.Line only = lines.get(0);
-        String unknown = shown.words("spec.unknown");
-        return (only.before().isEmpty() ? unknown : only.before()) + " \u2192 "
-                + (only.after().isEmpty() ? unknown : only.after());
+        return value(only.before(), only.beforeStandIn(), shown) + " \u2192 "
+                + value(only.after(), only.afterStandIn(), shown);
+    }
+
+    /** A value that nobody stated, with what stood in for it. */
+    private static String value(String stated, String standIn, FigureText shown) {
+        return !stated.isEmpty()
+                ? stated
+                : standIn.isEmpty() ? shown.words("spec.unknown") : shown.words("spec.unknown.stand-in", standIn);
     }
 
     private static Spec only(Spec spec, DutyResult duty) {
@@ -256,7 +262,7 @@ class FirstScreens {
     record Cost(String what, String detail, String degrees) {}
 
     private static String moved(CheckLine base, DutyResult before, DutyResult now, String signed, FigureText shown) {
-        double moved = now.coolantMarginK() - before.coolantMarginK();
+        double moved = tenths(now.coolantMarginK()) - tenths(before.coolantMarginK());
         String verdict = shown.words("verdict." + before.verdict().name());
         String key = Math.abs(moved) < NOTHING_K ? "same" : moved < 0 ? "lost" : "won";
         return shown.words(
@@ -266,6 +272,11 @@ class FirstScreens {
                 shown.difference(before.coolantMarginK()),
                 signed,
                 shown.span(Math.abs(moved)));
+    }
+
+    /** As it is shown, so that what has moved fits the figures beside it. */
+    private static double tenths(double kelvin) {
+        return Math.round(10 * kelvin) / 10.0;
     }
 
     /** The check of an earlier revision that was signed last to leave. */

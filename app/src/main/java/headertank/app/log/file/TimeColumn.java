@@ -1,5 +1,6 @@
 package headertank.app.log.file;
 
+import headertank.app.language.EditDistance;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.Scaling;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package headertank.app.log.read;
 
-import headertank.app.log.file.EditDistance;
+import headertank.app.language.EditDistance;
 import headertank.app.log.file.Heading;
 import java.util.Arrays;
 import java.util.HashSet;

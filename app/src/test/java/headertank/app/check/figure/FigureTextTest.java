@@ -10,6 +10,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 
 /** Figures as a shop reads them. */
 public class FigureTextTest {
@@ -44,6 +45,12 @@ public class FigureTextTest {
         assertThat(metric.probability(1, 256)).isEqualTo("over 99 %");
         assertThat(metric.probability(0.25, 256)).isEqualTo("25\u00a0% \u00b1 3\u00a0%");
         assertThat(metric.probability(Double.NaN, 0)).isEqualTo("not computed");
+        LocaleContextHolder.setLocale(Locale.GERMAN);
+        try {
+            assertThat(metric.probability(0.0042, 1024)).isEqualTo("0,4\u00a0% \u00b1 0,2\u00a0%");
+        } finally {
+            LocaleContextHolder.resetLocaleContext();
+        }
     }
 
     @ParameterizedTest

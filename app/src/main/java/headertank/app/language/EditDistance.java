@@ -1,4 +1,4 @@
-package headertank.app.log.file;
+package headertank.app.language;
 
 /** How many letters lie between two words. */
 public final class EditDistance {
