@@ -42,13 +42,14 @@ class ArchitectureTest {
             Layer.of("chart"),
             Layer.of("shop"),
             Layer.of("audit", "form", "gate"),
-            Layer.of("account", "language", "settings"),
+            Layer.of("account", "language", "settings", "backup"),
             Layer.of("field"),
             Layer.of("glossary", "car", "part", "log", "duty"),
+            Layer.of("evidence"),
             Layer.of("carspec"),
             Layer.of("check"),
             Layer.of("handover"),
-            Layer.of("incident", "job", "carlog").forOutermost(),
+            Layer.of("incident", "job", "carlog", "known").forOutermost(),
             Layer.of("drawing").forOutermost(),
             Layer.of("print", "demo"));
 

@@ -109,6 +109,41 @@ class LearnTest {
         assertThat(Learned.NOTHING.isBeyondBelief()).isFalse();
     }
 
+    /** A pump that makes a fifth of the head is not the pump of this car, and the factor says so by name, the furthest first. */
+    @Test
+    void aFactorThatNobodyBelievesIsNamed() {
+        double flow = RATER.resolve(CAR).value(BuildField.PUMP_FLOW);
+        double head = RATER.resolve(CAR).value(BuildField.PUMP_HEAD);
+        Learned learned = RATER.learn(CAR, pump(flow, 0.2 * head));
+        assertThat(learned.isBeyondBelief()).isTrue();
+        assertThat(learned.beyondBelief())
+                .isNotEmpty()
+                .allMatch(f -> Math.abs(f.moved()) > Learned.CREDIBLE && f.part() == FieldGroup.PUMP)
+                .isSortedAccordingTo(Comparator.comparingDouble((Learned.Factor f) -> -Math.abs(f.moved())));
+        assertThat(RATER.learn(CAR, pump(flow, 0.9 * head)).beyondBelief()).isEmpty();
+    }
+
+    private static PumpSheet pump(double flow, double head) {
+        return new PumpSheet(
+                0.03, List.of(new PumpSheet.Point(1, 0, head), new PumpSheet.Point(1, 0.5 * flow, 0.75 * head)));
+    }
+
+    /** Through the door: of a new radiator nothing is known, of the engine behind it everything that was, and the old one back is known again. */
+    @Test
+    void aNewPartIsRatedAsUnknownAndTheOldOneBackAsKnown() {
+        Rater known = RATER.knowing(RATER.learn(CAR, reading(12)));
+        Build radiator =
+                CAR.change().set(BuildField.CORE_WIDTH, Stated.measured(0.75)).build();
+        double asKnown = known.marginK(CAR, TRACK);
+        assertThat(known.marginK(radiator, TRACK) - RATER.marginK(radiator, TRACK))
+                .as("the engine's share of what was learned stays")
+                .isLessThan(-1);
+        Build again = radiator.change()
+                .set(BuildField.CORE_WIDTH, CAR.entry(BuildField.CORE_WIDTH).orElseThrow())
+                .build();
+        assertThat(known.marginK(again, TRACK)).isEqualTo(asKnown);
+    }
+
     @Test
     void aChangedPartGetsItsPriorBack() {
         Learned learned = RATER.learn(CAR, reading(12));

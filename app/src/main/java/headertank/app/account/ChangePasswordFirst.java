@@ -1,5 +1,6 @@
 package headertank.app.account;
 
+import headertank.app.account.guard.StaticFiles;
 import jakarta.servlet.FilterChain;
 import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
@@ -20,7 +21,7 @@ final class ChangePasswordFirst extends OncePerRequestFilter {
         var who = SecurityContextHolder.getContext().getAuthentication();
         boolean must = who != null && who.getPrincipal() instanceof SignedIn person && person.mustChangePassword();
         String path = request.getRequestURI().substring(request.getContextPath().length());
-        return !must || OPEN.contains(path) || SecurityRules.STATIC_FILES.matches(request);
+        return !must || OPEN.contains(path) || StaticFiles.ALL.matches(request);
     }
 
     @Override

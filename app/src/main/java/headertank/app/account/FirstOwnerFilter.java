@@ -1,5 +1,7 @@
 package headertank.app.account;
 
+import headertank.app.account.guard.RecordsAway;
+import headertank.app.account.guard.StaticFiles;
 import jakarta.servlet.FilterChain;
 import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
@@ -24,9 +26,10 @@ final class FirstOwnerFilter extends OncePerRequestFilter {
         var authentication = SecurityContextHolder.getContext().getAuthentication();
         boolean signedIn = authentication != null && authentication.getPrincipal() instanceof SignedIn;
         return signedIn
+                || RecordsAway.isAway(request)
                 || request.getRequestURI().equals(request.getContextPath() + PATH)
                 || request.getRequestURI().equals(request.getContextPath() + "/language")
-                || SecurityRules.STATIC_FILES.matches(request);
+                || StaticFiles.ALL.matches(request);
     }
 
     @Override

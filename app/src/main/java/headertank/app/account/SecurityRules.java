@@ -2,6 +2,7 @@ package headertank.app.account;
 
 import headertank.app.account.guard.SignInBrake;
 import headertank.app.account.guard.SignInGate;
+import headertank.app.account.guard.StaticFiles;
 import headertank.app.account.guard.StrangersTokens;
 import headertank.app.account.guard.WayBack;
 import headertank.app.problem.Problems;
@@ -35,9 +36,6 @@ import org.springframework.security.web.csrf.CsrfException;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter.CrossOriginResourcePolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
-import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
-import org.springframework.security.web.util.matcher.OrRequestMatcher;
-import org.springframework.security.web.util.matcher.RequestMatcher;
 import org.springframework.session.jdbc.PostgreSqlJdbcIndexedSessionRepositoryCustomizer;
 
 /** Signing in, and the way every request takes before it meets a controller. */
@@ -49,15 +47,6 @@ class SecurityRules {
 
     private static final String PERMISSIONS =
             "camera=(), display-capture=(), geolocation=(), microphone=(), payment=(), usb=()";
-
-    /** Files that are the same for everybody. */
-    static final RequestMatcher STATIC_FILES = new OrRequestMatcher(
-            PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/css/**"),
-            PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/js/**"),
-            PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/icon.svg"),
-            PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/service-worker.js"),
-            PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/manifest.webmanifest"),
-            PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.GET, "/webjars/**"));
 
     /** Two answers of one session at once may both leave a message in it: the later one is kept, none fails. */
     @Bean
@@ -73,7 +62,7 @@ class SecurityRules {
         http.authorizeHttpRequests(
                 requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.FORWARD)
                         .permitAll()
-                        .requestMatchers(STATIC_FILES)
+                        .requestMatchers(StaticFiles.ALL)
                         .permitAll()
                         .anyRequest()
                         .access(new RouteGate()));

@@ -21,15 +21,15 @@ import org.springframework.transaction.annotation.Transactional;
  * down elsewhere, tells that too.
  */
 @Component
-class Seals {
+public class Seals {
 
     /** A row this old is there to stay: no transaction takes that long. Modelling choice. */
     static final Duration SETTLED = Duration.ofMinutes(10);
 
     /** One thing that is not as it was sealed. */
-    record Fault(What what, String kind, long id, Instant sealedAt) {
+    public record Fault(What what, String kind, long id, Instant sealedAt) {
 
-        enum What {
+        public enum What {
             CHANGED,
             MISSING,
             SLIPPED_IN,
@@ -43,7 +43,7 @@ class Seals {
      * @param last hash of the newest seal, empty when there is none
      * @param open rows that no seal covers yet
      */
-    record Verified(int seals, int rows, int open, String last, Instant sealedAt, List<Fault> faults) {
+    public record Verified(int seals, int rows, int open, String last, Instant sealedAt, List<Fault> faults) {
 
         /** To be copied by hand. */
         public String lastInGroups() {
@@ -59,6 +59,7 @@ class Seals {
         this.user = user;
     }
 
+    /** All that have records here. */
     @Transactional(readOnly = true)
     public List<Long> shops() {
         return store.shops();
@@ -100,6 +101,7 @@ class Seals {
         return verify(user.shopId());
     }
 
+    /** Works out all hashes of a shop anew. */
     @Transactional(readOnly = true)
     public Verified verify(long shop) {
         Map<String, String> now = new HashMap<>();

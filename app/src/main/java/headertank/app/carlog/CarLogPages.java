@@ -3,13 +3,9 @@ package headertank.app.carlog;
 import headertank.app.car.CarSearch;
 import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
-import headertank.app.log.file.LogLimits;
-import headertank.app.log.file.LogRefused;
 import headertank.app.log.file.LogSource;
-import headertank.app.log.file.TimeColumn;
 import headertank.app.log.read.LogMapping;
 import headertank.app.log.read.LogQuantity;
-import headertank.app.log.read.LogReader;
 import headertank.app.log.read.LogSummary;
 import headertank.app.log.view.LogWords;
 import headertank.app.log.view.MappingForm;
@@ -40,7 +36,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
-/** A car's logs: what is kept, one more to keep, and what one of them teaches. */
+/** A car's logs: what is kept, one more to keep, and one of them driven again. */
 @Controller
 class CarLogPages {
 
@@ -66,7 +62,7 @@ class CarLogPages {
     private final CarSearch cars;
     private final Revisions revisions;
     private final CarLogs logs;
-    private final LogTeacher teacher;
+    private final LogReplays replays;
     private final LogWords logWords;
     private final CarLogWords words;
     private final Shops shops;
@@ -75,14 +71,14 @@ class CarLogPages {
             CarSearch cars,
             Revisions revisions,
             CarLogs logs,
-            LogTeacher teacher,
+            LogReplays replays,
             LogWords logWords,
             CarLogWords words,
             Shops shops) {
         this.cars = cars;
         this.revisions = revisions;
         this.logs = logs;
-        this.teacher = teacher;
+        this.replays = replays;
         this.logWords = logWords;
         this.words = words;
         this.shops = shops;
@@ -117,7 +113,7 @@ class CarLogPages {
             faults.rejectValue("log", "duties.log.missing");
         }
         MappingForm said = MappingForm.of(parameters);
-        Optional<LogSummary> summary = faults.hasErrors() ? Optional.empty() : survey(log, said, faults);
+        Optional<LogSummary> summary = faults.hasErrors() ? Optional.empty() : logWords.survey(log, said, faults);
         summary.ifPresent(s -> {
             model.addAttribute("view", logWords.view(s, said.mapping(s), SHOWN));
             model.addAttribute(
@@ -145,31 +141,19 @@ class CarLogPages {
     }
 
     @GetMapping("/cars/{id}/logs/{log}")
-    String log(@PathVariable long id, @PathVariable long log, @RequestParam(required = false) String whole, Model model)
-            throws IOException {
+    String log(@PathVariable long id, @PathVariable long log, Model model) throws IOException {
         model.addAttribute("car", cars.car(id));
-        taught(logs.byId(id, log), whole != null, model);
-        return "carlog/log";
-    }
-
-    /** What a log teaches: comes in behind the page when somebody asks, for it takes seconds. */
-    @GetMapping("/cars/{id}/logs/{log}/taught")
-    String taught(@PathVariable long id, @PathVariable long log, Model model) throws IOException {
-        model.addAttribute("car", cars.car(id));
-        taught(logs.byId(id, log), true, model);
-        return "carlog/taught :: all";
-    }
-
-    private void taught(KeptLog log, boolean learning, Model model) throws IOException {
-        model.addAttribute("log", log);
-        Optional<Revision> revision = revisions.latest(log.carId());
-        Optional<Taught> taught = revision.isEmpty() ? Optional.empty() : teacher.of(log, revision.get(), learning);
+        KeptLog kept = logs.byId(id, log);
+        model.addAttribute("log", kept);
+        Optional<Revision> revision = revisions.latest(id);
+        Optional<Taught> taught = revision.isEmpty() ? Optional.empty() : replays.of(kept, revision.get());
         model.addAttribute("taught", taught.map(words::view).orElse(null));
         model.addAttribute("described", revision.isPresent());
-        revision.flatMap(r -> teacher.drivable(r).stream()
-                        .filter(d -> d.id().equals(log.reading().drove()))
+        revision.flatMap(r -> replays.drivable(r).stream()
+                        .filter(d -> d.id().equals(kept.reading().drove()))
                         .findFirst())
                 .ifPresent(d -> model.addAttribute("drove", words.duty(d)));
+        return "carlog/log";
     }
 
     private Optional<LogToKeep> ready(
@@ -196,17 +180,6 @@ class CarLogPages {
                     "");
         }
         return faults.hasErrors() ? Optional.empty() : Optional.of(ready);
-    }
-
-    private Optional<LogSummary> survey(LogSource log, MappingForm said, BindingResult faults) throws IOException {
-        try {
-            LogSummary guessed = LogReader.survey(log, LogLimits.USUAL);
-            Optional<TimeColumn> time = said.time(guessed.head());
-            return Optional.of(time.isEmpty() ? guessed : LogReader.survey(log, time.get(), LogLimits.USUAL));
-        } catch (LogRefused e) {
-            faults.rejectValue("log", "", logWords.refused(e));
-            return Optional.empty();
-        }
     }
 
     private OptionalDouble ambient(String typed, BindingResult faults) {
@@ -265,7 +238,7 @@ class CarLogPages {
         model.addAttribute("logs", logs.ofCar(id));
         model.addAttribute("form", form);
         model.addAttribute(
-                "drivable", revisions.latest(id).map(teacher::drivable).orElse(List.of()));
+                "drivable", revisions.latest(id).map(replays::drivable).orElse(List.of()));
         return "carlog/list";
     }
 }

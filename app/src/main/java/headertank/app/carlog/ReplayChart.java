@@ -6,6 +6,7 @@ import headertank.app.chart.PanelDrawing;
 import headertank.app.chart.Scale;
 import headertank.app.chart.Ticks;
 import headertank.app.check.figure.FigureText;
+import headertank.calc.evidence.Replay;
 import headertank.calc.evidence.Replay.Moment;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +38,7 @@ final class ReplayChart {
 
     static CurveChart of(Taught taught, FigureText shown) {
         List<Moment> before = taught.before().moments();
-        List<Moment> after = taught.lesson().map(l -> l.after().moments()).orElse(List.of());
+        List<Moment> after = taught.after().map(Replay::moments).orElse(List.of());
         double start = before.get(0).timeS();
         double length = before.get(before.size() - 1).timeS() - start;
         Scale x = new Scale(0, Math.max(1, length), LEFT, RIGHT);

@@ -30,6 +30,7 @@ class CheckStore {
     private static final String LINE = """
             select c.id, y.car_id, c.revision_id, y.revision_number, c.created_at, a.name as author,
                    c.calc_core_version, y.newer_revision, y.newest_revision_number, y.newer_calc_core, y.changed_policy,
+                   y.changed_evidence,
                    s.signer_id, b.name as signer, s.decision, s.remark, s.conditions, s.signed_sha256, s.signed_at,
                    (select string_agg(concat_ws('|', d ->> 'id', d ->> 'verdict', d ->> 'label'), chr(10) order by n)
                     from jsonb_array_elements(c.result_text::jsonb -> 'duties') with ordinality as x (d, n)) as verdicts
@@ -62,9 +63,9 @@ class CheckStore {
         String out = CheckFormat.write(result);
         return jdbc.sql("""
                         insert into check_run (shop_id, revision_id, author_id, duties, calc_core_version, rule_versions,
-                          seed, input_format, input_text, input_sha256, result_format, result_text, result_sha256)
+                          seed, input_format, input_text, input_sha256, result_format, result_text, result_sha256, evidence)
                         values (:shop, :revision, :author, :duties, :version, :rules, :seed, :inputFormat, :input,
-                          :inputHash, :resultFormat, :result, :resultHash) returning id""")
+                          :inputHash, :resultFormat, :result, :resultHash, :evidence) returning id""")
                 .param("shop", shop)
                 .param("revision", input.revisionId())
                 .param("author", author)
@@ -88,6 +89,9 @@ class CheckStore {
                 .param("resultFormat", CheckResult.FORMAT)
                 .param("result", out)
                 .param("resultHash", Sha256.of(out))
+                .param(
+                        "evidence",
+                        input.learned().map(CheckInput.LearnedFrom::used).orElse(""))
                 .query(Long.class)
                 .single();
     }
@@ -123,6 +127,16 @@ class CheckStore {
         return jdbc.sql(LINE + " and y.car_id = :car order by c.created_at desc, c.id desc limit :limit")
                 .param("shop", shop)
                 .param("car", car)
+                .param("limit", limit)
+                .query(CheckStore::line)
+                .list();
+    }
+
+    List<CheckLine> ofNow(long shop, int limit) {
+        return jdbc.sql(
+                        LINE
+                                + " and not y.newer_calc_core and not y.changed_policy order by c.created_at desc, c.id desc limit :limit")
+                .param("shop", shop)
                 .param("limit", limit)
                 .query(CheckStore::line)
                 .list();
@@ -175,6 +189,7 @@ class CheckStore {
                 row.getBoolean("newer_revision") ? row.getInt("newest_revision_number") : 0,
                 row.getBoolean("newer_calc_core"),
                 row.getBoolean("changed_policy"),
+                row.getBoolean("changed_evidence"),
                 signOff(row));
     }
 

@@ -13,6 +13,9 @@ import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.Decision;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.duty.Duties;
+import headertank.app.evidence.Lesson;
+import headertank.app.evidence.Lessons;
+import headertank.app.evidence.Seen;
 import headertank.app.form.FormKeys;
 import headertank.app.gate.Gate;
 import headertank.app.gate.Step;
@@ -31,6 +34,7 @@ import java.util.function.Supplier;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /** Rates revisions, keeps what came out, and takes signatures. A stored check never changes. */
 @Service
@@ -47,6 +51,9 @@ public class Checks {
     private final ShopFigures figures;
     private final FormKeys forms;
     private final Gate gate;
+    private final Lessons lessons;
+    private final RatingBench bench;
+    private final TransactionTemplate transactions;
 
     Checks(
             Revisions revisions,
@@ -59,7 +66,10 @@ public class Checks {
             ApplicationEventPublisher events,
             ShopFigures figures,
             FormKeys forms,
-            Gate gate) {
+            Gate gate,
+            Lessons lessons,
+            RatingBench bench,
+            TransactionTemplate transactions) {
         this.revisions = revisions;
         this.rater = rater;
         this.duties = duties;
@@ -71,16 +81,17 @@ public class Checks {
         this.figures = figures;
         this.forms = forms;
         this.gate = gate;
+        this.lessons = lessons;
+        this.bench = bench;
+        this.transactions = transactions;
     }
 
     /** Rates a revision once more, as from a form that nobody has sent before. */
-    @Transactional
     public long run(long carId, int revisionNumber) {
         return run(carId, revisionNumber, UUID.randomUUID());
     }
 
     /** The same as from a form. */
-    @Transactional
     public long run(long carId, int revisionNumber, UUID formKey) {
         return rate(carId, revisionNumber, formKey).checkId();
     }
@@ -89,31 +100,71 @@ public class Checks {
     public record Rated(long checkId, boolean unchanged) {}
 
     /**
-     * Rates a revision for its duties and stores the outcome. Where revision, duties, thresholds, plug-ins and physics give what
-     * the newest check holds already, that check is the answer.
+     * Rates a revision for its duties, as the car is known by its evidence, and stores the outcome. Where revision, evidence, duties,
+     * thresholds, plug-ins and physics give what the newest check holds already, that check is the answer. What the evidence teaches is
+     * learned first, where that is not done yet, while no transaction is open.
+     *
+     * <p>It is computed before the transaction begins: whoever rates for long keeps no connection and nothing locked.
      *
      * @param formKey of the form that is sent; the same key again answers with the check that it made the first time
      */
-    @Transactional
     public Rated rate(long carId, int revisionNumber, UUID formKey) {
         Revision revision = revisions.of(carId, revisionNumber);
-        AtomicBoolean unchanged = new AtomicBoolean();
-        long id = forms.once(user.shopId(), formKey, "check_run", revision.id(), () -> rate(revision, unchanged));
-        return new Rated(id, unchanged.get());
+        Optional<Computed> computed =
+                forms.isSent(user.shopId(), formKey, revision.id()) ? Optional.empty() : Optional.of(compute(revision));
+        return transactions.execute(t -> {
+            AtomicBoolean unchanged = new AtomicBoolean();
+            long id = forms.once(
+                    user.shopId(),
+                    formKey,
+                    "check_run",
+                    revision.id(),
+                    () -> keep(revision, computed.orElseThrow(), unchanged));
+            return new Rated(id, unchanged.get());
+        });
     }
 
-    private long rate(Revision revision, AtomicBoolean unchanged) {
-        Rater here = rater.get();
-        Rating rating = here.rate(revision.spec().build(), duties(revision, here));
-        CheckInput input = Snapshot.input(rating, revision.id(), revision.number());
-        CheckResult result = Snapshot.result(rating, here);
+    private record Computed(CheckInput input, CheckResult result) {}
+
+    private Computed compute(Revision revision) {
+        Optional<Seen> seen = lessons.ready(revision.carId());
+        Rater here = seen.map(s -> lessons.knowing(s.lesson())).orElseGet(rater);
+        List<Duty> of = duties(revision, here);
+        return bench.compute(() -> {
+            Rating rating = here.rate(revision.spec().build(), of);
+            return new Computed(
+                    Snapshot.input(rating, revision.id(), revision.number(), seen),
+                    Snapshot.result(rating, here, seen));
+        });
+    }
+
+    /** Whether a check says the same to the last digit when it is computed anew. */
+    boolean repeats(CheckLine check) {
+        Computed anew = compute(revisions.of(check.carId(), check.revisionNumber()));
+        return store.holds(check.id(), anew.input(), anew.result());
+    }
+
+    /**
+     * The newest checks of a shop that were made by this physics, by the figures that the shop has now, and by what is known of their
+     * cars now.
+     */
+    List<CheckLine> ofNow(int limit) {
+        return store.ofNow(user.shopId(), limit).stream()
+                .filter(c -> input(c.id())
+                        .learned()
+                        .map(CheckInput.LearnedFrom::lesson)
+                        .equals(lessons.lesson(c.carId()).map(Lesson::id)))
+                .toList();
+    }
+
+    private long keep(Revision revision, Computed computed, AtomicBoolean unchanged) {
         gate.hold(revision.carId());
-        Optional<Long> same = unchanged(revision, input, result);
+        Optional<Long> same = unchanged(revision, computed.input(), computed.result());
         if (same.isPresent()) {
             unchanged.set(true);
             return same.get();
         }
-        long id = store.insert(user.shopId(), user.accountId(), input, result);
+        long id = store.insert(user.shopId(), user.accountId(), computed.input(), computed.result());
         audit.record("check.run", "check_run", id, "revision " + revision.id());
         return id;
     }

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -28,6 +29,9 @@ final class DataFolder {
     /** Major version of the server binaries in the build; another major version cannot read the same records. */
     static final String MAJOR = "17";
 
+    /** Held by the library as long as the server runs. */
+    static final String LOCK = "epg-lock";
+
     /** Between the start of a server's process and what it notes [s]. */
     private static final long START_TOLERANCE_S = 120;
 
@@ -49,6 +53,10 @@ final class DataFolder {
         return home.resolve("binaries");
     }
 
+    Path backups() {
+        return home.resolve("backups");
+    }
+
     Path passwordFile() {
         return home.resolve("password");
     }
@@ -67,6 +75,7 @@ final class DataFolder {
         Files.createDirectories(binaries());
         ownerOnly(home, "rwx------");
         refuseOtherMajor();
+        refuseHotCopy();
         stopOrphan();
         if (!Files.exists(passwordFile())) {
             if (Files.exists(records().resolve("PG_VERSION"))) {
@@ -113,11 +122,40 @@ final class DataFolder {
     }
 
     /**
+     * A server notes in its folder where it runs, until it stops. Another place there means that the folder was copied meanwhile:
+     * files of several moments, from which nobody can tell what is missing.
+     */
+    private void refuseHotCopy() throws IOException {
+        Path noted = records().resolve("postmaster.pid");
+        if (!Files.exists(noted)) {
+            return;
+        }
+        List<String> lines = Files.readAllLines(noted);
+        if (lines.size() < 2 || isHere(lines.get(1).strip())) {
+            return;
+        }
+        throw new DataFolderException(
+                "The records in " + records() + " were copied while the database ran in "
+                        + lines.get(1).strip() + ". Such a copy may lack what was being written.",
+                "Restore a backup into an empty folder; or stop the program there, copy the folder anew and start on that. If"
+                        + " the folder was moved and not copied, remove " + noted + " and start again.");
+    }
+
+    private boolean isHere(String place) throws IOException {
+        try {
+            Path path = Path.of(place);
+            return path.equals(records()) || Files.exists(path) && Files.isSameFile(path, records());
+        } catch (InvalidPathException e) {
+            return false;
+        }
+    }
+
+    /**
      * After a crash of this program alone its server keeps running. A lock that nobody holds tells such an orphan from a second
      * program on the same folder: the orphan is stopped, the second program is refused.
      */
     private void stopOrphan() throws IOException {
-        Path lockFile = records().resolve("epg-lock");
+        Path lockFile = records().resolve(LOCK);
         if (!Files.exists(lockFile)) {
             return;
         }
@@ -180,7 +218,7 @@ final class DataFolder {
             return false;
         }
         try {
-            boolean here = Files.isSameFile(Path.of(lines.get(1).strip()), records());
+            boolean here = isHere(lines.get(1).strip());
             long noted = Long.parseLong(lines.get(2).strip());
             long begun =
                     process.info().startInstant().map(Instant::getEpochSecond).orElse(noted);

@@ -1,9 +1,7 @@
 package headertank.app.database;
 
-import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Duration;
 import org.springframework.boot.autoconfigure.AutoConfiguration;
 import org.springframework.boot.autoconfigure.condition.ConditionMessage;
 import org.springframework.boot.autoconfigure.condition.ConditionOutcome;
@@ -26,38 +24,24 @@ import org.springframework.core.type.AnnotatedTypeMetadata;
 @Conditional(EmbeddedDatabase.NoServerNamed.class)
 public class EmbeddedDatabase {
 
-    private static final String USER = "postgres";
-    private static final String DATABASE = "postgres";
-
     /** The folder, held by this program until it ends. */
     @Bean
     DataFolder dataFolder(Environment environment) {
         return DataFolder.at(Path.of(environment.getRequiredProperty("headertank.data")));
     }
 
-    /**
-     * Starts the server. The library's defaults suit throw-away test data: writes that a power cut loses, no password. Here
-     * they are turned round.
-     */
+    /** Beside the records, so that the owner of the folder has all in one place; another disk is better. */
+    @Bean
+    BackupPlace backupPlace(DataFolder folder, Environment environment) {
+        String named = environment.getProperty("headertank.backup.folder", "");
+        return new BackupPlace(named.isEmpty() ? folder.backups() : Path.of(named));
+    }
+
+    /** Runs until the program ends. */
     @Bean(destroyMethod = "close")
     @ConditionalOnMissingBean(JdbcConnectionDetails.class)
-    EmbeddedPostgres embeddedPostgres(DataFolder folder) throws IOException {
-        folder.prepare();
-        return EmbeddedPostgres.builder()
-                .setDataDirectory(folder.records())
-                .setCleanDataDirectory(false)
-                .setOverrideWorkingDirectory(folder.binaries().toFile())
-                .setRegisterShutdownHook(false)
-                .setServerConfig("fsync", "on")
-                .setServerConfig("synchronous_commit", "on")
-                .setServerConfig("listen_addresses", "localhost")
-                .setLocaleConfig("locale", "C")
-                .setLocaleConfig("encoding", "UTF8")
-                .setLocaleConfig("auth", "scram-sha-256")
-                .setLocaleConfig("pwfile", folder.passwordFile().toString())
-                .setConnectConfig("password", folder.password())
-                .setPGStartupWait(Duration.ofSeconds(60))
-                .start();
+    BuiltInServer builtInServer(DataFolder folder) throws IOException {
+        return BuiltInServer.start(folder);
     }
 
     /**
@@ -65,26 +49,20 @@ public class EmbeddedDatabase {
      */
     @Bean
     @ConditionalOnMissingBean
-    JdbcConnectionDetails embeddedConnectionDetails(
-            EmbeddedPostgres server, DataFolder folder, Environment environment) {
+    JdbcConnectionDetails embeddedConnectionDetails(BuiltInServer server, DataFolder folder, Environment environment) {
         if (environment.getProperty("headertank.demo", Boolean.class, false)) {
-            return new Details(url(server), USER, folder.password());
+            return new Details(server.url(), BuiltInServer.USER, folder.password());
         }
         String password = DataFolder.randomPassword();
-        ServiceUserStore.prepare(url(server), USER, folder.password(), password);
-        return new Details(url(server), ServiceUserStore.NAME, password);
+        ServiceUserStore.prepare(server.url(), BuiltInServer.USER, folder.password(), password);
+        return new Details(server.url(), ServiceUserStore.NAME, password);
     }
 
     /** Who migrates: the owner. */
     @Bean
     @ConditionalOnMissingBean
-    FlywayConnectionDetails embeddedMigrationDetails(EmbeddedPostgres server, DataFolder folder) {
-        return new MigrationDetails(url(server), USER, folder.password());
-    }
-
-    private static String url(EmbeddedPostgres server) {
-        String url = server.getJdbcUrl(USER, DATABASE);
-        return url.substring(0, url.indexOf('?'));
+    FlywayConnectionDetails embeddedMigrationDetails(BuiltInServer server, DataFolder folder) {
+        return new MigrationDetails(server.url(), BuiltInServer.USER, folder.password());
     }
 
     private record Details(String getJdbcUrl, String getUsername, String getPassword)

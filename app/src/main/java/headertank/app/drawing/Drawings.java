@@ -6,6 +6,7 @@ import headertank.app.check.stored.CheckResult;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.PointResult;
 import headertank.app.check.stored.StoredCheck;
+import headertank.app.evidence.Lessons;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.Shops;
 import headertank.calc.Rater;
@@ -24,12 +25,14 @@ public class Drawings {
     private final Checks checks;
     private final Shops shops;
     private final Rater rater;
+    private final Lessons lessons;
     private final MessageSource messages;
 
-    Drawings(Checks checks, Shops shops, Rater rater, MessageSource messages) {
+    Drawings(Checks checks, Shops shops, Rater rater, Lessons lessons, MessageSource messages) {
         this.checks = checks;
         this.shops = shops;
         this.rater = rater;
+        this.lessons = lessons;
         this.messages = messages;
     }
 
@@ -67,7 +70,12 @@ public class Drawings {
 
     private CheckDrawing draw(StoredCheck check, DutyResult duty, PointResult point) {
         Words words = new Words(messages, shops.current().unitSystem(), LocaleContextHolder.getLocale());
-        return draw(check.line().id(), checks.input(check.line().id()), check.result(), duty, point, words, rater);
+        CheckInput input = checks.input(check.line().id());
+        Rater known = input.learned()
+                .map(l -> rater.knowing(
+                        lessons.kept(check.line().carId(), l.lesson()).learned()))
+                .orElse(rater);
+        return draw(check.line().id(), input, check.result(), duty, point, words, known);
     }
 
     static CheckDrawing draw(

@@ -7,6 +7,7 @@ import headertank.app.check.Checks;
 import headertank.app.check.stored.CheckInput;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.StoredCheck;
+import headertank.app.evidence.Lessons;
 import headertank.app.form.FormKeys;
 import headertank.app.gate.CarFault;
 import headertank.app.gate.CarFault.Reading;
@@ -30,7 +31,6 @@ import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
 import headertank.app.stored.Sha256;
-import headertank.calc.Rater;
 import headertank.calc.Version;
 import headertank.calc.result.IdleExpectation.Band;
 import headertank.calc.result.IdleExpectation.Figure;
@@ -40,7 +40,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.context.ApplicationEventPublisher;
@@ -57,7 +56,7 @@ public class Handovers {
 
     private final Checks checks;
     private final Revisions revisions;
-    private final Supplier<Rater> rater;
+    private final Lessons lessons;
     private final DayStore days;
     private final MeasurementStore measurements;
     private final PhotoStore photos;
@@ -74,7 +73,7 @@ public class Handovers {
     Handovers(
             Checks checks,
             Revisions revisions,
-            Supplier<Rater> rater,
+            Lessons lessons,
             DayStore days,
             MeasurementStore measurements,
             PhotoStore photos,
@@ -89,7 +88,7 @@ public class Handovers {
             AskedItems asked) {
         this.checks = checks;
         this.revisions = revisions;
-        this.rater = rater;
+        this.lessons = lessons;
         this.days = days;
         this.measurements = measurements;
         this.photos = photos;
@@ -168,7 +167,7 @@ public class Handovers {
             }
             CheckInput input = checks.input(checkId);
             var build = revisions.byId(input.revisionId()).spec().build();
-            var expected = rater.get().idleInWorkshop(build, ambientK);
+            var expected = lessons.rater(before.check().carId()).idleInWorkshop(build, ambientK);
             long id = days.insert(user.shopId(), checkId, user.accountId(), expected, Version.CALC_CORE);
             audit.record("handover.day-set", "handover_day", id, "check " + checkId);
             of(checkId).lines().forEach(line -> line.newest()

@@ -5,6 +5,7 @@ import headertank.app.carspec.Revisions;
 import headertank.app.check.Checks;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.StoredCheck;
+import headertank.app.evidence.Lessons;
 import headertank.app.field.FieldText;
 import headertank.app.incident.IncidentComparison.FieldLine;
 import headertank.app.incident.IncidentComparison.PartLine;
@@ -49,13 +50,21 @@ class SinceLastGood {
     private final Checks checks;
     private final Revisions revisions;
     private final Supplier<Rater> rater;
+    private final Lessons lessons;
     private final FieldText words;
     private final MessageSource messages;
 
-    SinceLastGood(Checks checks, Revisions revisions, Supplier<Rater> rater, FieldText words, MessageSource messages) {
+    SinceLastGood(
+            Checks checks,
+            Revisions revisions,
+            Supplier<Rater> rater,
+            Lessons lessons,
+            FieldText words,
+            MessageSource messages) {
         this.checks = checks;
         this.revisions = revisions;
         this.rater = rater;
+        this.lessons = lessons;
         this.words = words;
         this.messages = messages;
     }
@@ -70,9 +79,10 @@ class SinceLastGood {
         Optional<Build> inThatAir =
                 incident.ambientK().flatMap(k -> withAmbient(thatDay.spec().build(), k));
         Build after = inThatAir.orElse(thatDay.spec().build());
-        Attribution shares = rater.get().compare(before, after, duty);
-        Rating now = rater.get().preview(after, List.of(duty));
-        DutyOutcome outcome = rater.get().expected(after, duty, SAMPLES);
+        Rater known = lessons.rater(incident.carId());
+        Attribution shares = known.compare(before, after, duty);
+        Rating now = known.preview(after, List.of(duty));
+        DutyOutcome outcome = known.expected(after, duty, SAMPLES);
         Optional<DutyResult> predicted = good.flatMap(g -> g.result().duty(duty.id()));
         double coolant = predicted
                 .map(d -> good.get().result().coolantLimitK() - d.coolantMarginK())
@@ -95,8 +105,8 @@ class SinceLastGood {
                 expectedK,
                 atLimitK - spread.high(),
                 atLimitK - spread.low(),
-                changes(shares, rater.get().resolve(before), now.resolved(), inThatAir.isPresent()),
-                suspects(rater.get().suspects(after, duty), incident.readingK() - expectedK),
+                changes(shares, rater.get().resolve(before), rater.get().resolve(after), inThatAir.isPresent()),
+                suspects(known.suspects(after, duty), incident.readingK() - expectedK),
                 now.flags(),
                 inThatAir.isPresent());
     }

@@ -1,5 +1,6 @@
 package headertank.app.problem;
 
+import headertank.app.database.DatabaseWatch;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import org.slf4j.Logger;
@@ -65,7 +66,10 @@ class ApiProblems extends ResponseEntityExceptionHandler {
     }
 
     @ExceptionHandler
-    ProblemDetail ourBug(Exception e, HttpServletRequest request) {
+    ProblemDetail ourBug(Exception e, HttpServletRequest request) throws Exception {
+        if (DatabaseWatch.isTold(e)) {
+            throw e;
+        }
         LOG.error("{} {} failed", request.getMethod(), request.getRequestURI(), e);
         return Problems.detail(HttpStatus.INTERNAL_SERVER_ERROR, "Something went wrong on our side.", request);
     }

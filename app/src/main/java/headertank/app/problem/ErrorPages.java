@@ -54,7 +54,9 @@ class ErrorPages implements ErrorController {
         Refusal refusal = Refusal.leftWith(request);
         model.addAttribute(
                 "refusal", refusal == null ? "" : refusal.sentence(messages, LocaleContextHolder.getLocale()));
-        model.addAttribute("typed", status.is4xxClientError() ? typed(request) : Map.of());
+        boolean away = status == HttpStatus.SERVICE_UNAVAILABLE;
+        model.addAttribute("typed", status.is4xxClientError() || away ? typed(request) : Map.of());
+        model.addAttribute("again", away ? SendAgain.of(request) : null);
         return "error/page";
     }
 
@@ -83,7 +85,7 @@ class ErrorPages implements ErrorController {
                 || plain.equals("key")
                 || plain.equals("version")
                 || plain.equals("old")
-                || plain.contains("password");
+                || SendAgain.isSecret(name);
     }
 
     private String detail(Throwable cause, String kind) {
@@ -112,6 +114,7 @@ class ErrorPages implements ErrorController {
             case FORBIDDEN, UNAUTHORIZED -> "forbidden";
             case NOT_FOUND, METHOD_NOT_ALLOWED -> "not-found";
             case CONFLICT -> "conflict";
+            case SERVICE_UNAVAILABLE -> "away";
             default -> status.is4xxClientError() ? "bad-request" : "server";
         };
     }

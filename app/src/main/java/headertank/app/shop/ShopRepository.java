@@ -18,4 +18,6 @@ interface ShopRepository extends Repository<ShopRow, Long> {
     Optional<ShopRow> hold(long id);
 
     boolean existsByInventedFalse();
+
+    long count();
 }

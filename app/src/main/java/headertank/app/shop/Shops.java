@@ -39,6 +39,11 @@ public class Shops {
         return !shops.existsByInventedFalse();
     }
 
+    /** Whether no other shop keeps its records here. */
+    public boolean isOnlyOne() {
+        return shops.count() == 1;
+    }
+
     /**
      * Founds a shop; returns its id.
      *

@@ -10,6 +10,7 @@ import org.springframework.security.authentication.UsernamePasswordAuthenticatio
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.core.userdetails.UserDetails;
+import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Component;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
 
@@ -20,11 +21,18 @@ public class People {
     public static final String PASSWORD = "correct-horse-1";
     private static final AtomicInteger COUNT = new AtomicInteger();
 
+    /** One for all: a hash is made to take long, and most of these people never sign in. */
+    private static String hash;
+
     private final Accounts accounts;
+    private final AccountRepository stored;
+    private final PasswordEncoder passwords;
     private final Shops shops;
 
-    People(Accounts accounts, Shops shops) {
+    People(Accounts accounts, AccountRepository stored, PasswordEncoder passwords, Shops shops) {
         this.accounts = accounts;
+        this.stored = stored;
+        this.passwords = passwords;
         this.shops = shops;
     }
 
@@ -35,8 +43,15 @@ public class People {
     /** Adds an account; returns its login. */
     public String anAccount(long shop, Role... roles) {
         String login = "person" + COUNT.incrementAndGet();
-        accounts.createIn(shop, login, "Person " + login, PASSWORD, Set.of(roles));
+        stored.save(new Account(shop, login, "Person " + login, hash(passwords), Set.of(roles)));
         return login;
+    }
+
+    private static synchronized String hash(PasswordEncoder passwords) {
+        if (hash == null) {
+            hash = passwords.encode(PASSWORD);
+        }
+        return hash;
     }
 
     /** Somebody new with these roles, signed in for one MockMvc request after the other. */

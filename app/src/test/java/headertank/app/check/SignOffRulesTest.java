@@ -103,9 +103,10 @@ class SignOffRulesTest {
                 List.of(),
                 conditions,
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
         CheckLine line = new CheckLine(
-                1, 1, 1, 1, Instant.EPOCH, "P", List.of(), "0.1.0", newer, false, false, Optional.empty());
+                1, 1, 1, 1, Instant.EPOCH, "P", List.of(), "0.1.0", newer, false, false, false, Optional.empty());
         return new StoredCheck(line, result, "", "");
     }
 }

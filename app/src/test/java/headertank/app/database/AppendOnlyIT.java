@@ -51,7 +51,10 @@ class AppendOnlyIT {
                 "printed_sheet",
                 "audit_entry",
                 "job_event",
-                "car_log"
+                "car_log",
+                "car_evidence",
+                "evidence_switch",
+                "car_answer"
             })
     void recordsAreNeverChangedOrRemoved(String table) {
         oneRowInEach();
@@ -72,7 +75,10 @@ class AppendOnlyIT {
                 "printed_sheet",
                 "audit_entry",
                 "job_event",
-                "car_log"
+                "car_log",
+                "car_evidence",
+                "evidence_switch",
+                "car_answer"
             })
     void theOwnerOfTheTablesIsStoppedByTriggers(String table) throws SQLException {
         oneRowInEach();
@@ -202,6 +208,16 @@ class AppendOnlyIT {
                                 + "reading_text, row_count, bad_rows, length_s, left_out, author_id) values ("
                                 + shop + ", " + car + ", 'l', 'x', 1, sha256('x'), '{}', 1, 0, 1, 0, " + person
                                 + ") returning id",
+                        "insert into car_evidence (shop_id, car_id, revision_id, kind, said_text, said_sha256, author_id) values ("
+                                + shop + ", " + car + ", " + revision + ", 'SETTLED', '{}', sha256('{}'), " + person
+                                + ") returning id",
+                        "insert into evidence_switch (shop_id, evidence_id, used, revision_id, reason, author_id) select "
+                                + "shop_id, id, false, revision_id, 'r', author_id from car_evidence where shop_id = "
+                                + shop
+                                + " returning id",
+                        "insert into car_answer (shop_id, car_id, question, key_text, key_sha256, answer_text, answer_sha256) "
+                                + "values (" + shop + ", " + car
+                                + ", 'LEARNED', '{}', sha256('{}'), '{}', sha256('{}')) returning id",
                         "insert into audit_entry (shop_id, action, subject_type) values (" + shop
                                 + ", 'a', 'b') returning id")
                 .forEach(this::insert);

@@ -3,7 +3,7 @@ package headertank.app.database;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFileAttributeView;
@@ -11,6 +11,8 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.mock.env.MockEnvironment;
@@ -25,11 +27,11 @@ class DataFolderIT {
 
     @Test
     void theSecondStartFindsTheRecordsOfTheFirst() throws Exception {
-        try (EmbeddedPostgres first = database.embeddedPostgres(folder());
+        try (BuiltInServer first = database.builtInServer(folder());
                 Connection connection = connect(first)) {
             connection.createStatement().execute("create table kept as select 42 as answer");
         }
-        try (EmbeddedPostgres second = database.embeddedPostgres(folder());
+        try (BuiltInServer second = database.builtInServer(folder());
                 Connection connection = connect(second)) {
             assertThat(one(connection, "select answer from kept")).isEqualTo("42");
             assertThat(one(connection, "show fsync")).isEqualTo("on");
@@ -39,8 +41,8 @@ class DataFolderIT {
 
     @Test
     void aPasswordGuardsItAndOnlyTheOwnerOfTheFolderCanReadIt() throws Exception {
-        try (EmbeddedPostgres server = database.embeddedPostgres(folder())) {
-            String url = server.getJdbcUrl("postgres", "postgres").replaceFirst("\\?.*", "");
+        try (BuiltInServer server = database.builtInServer(folder())) {
+            String url = server.url();
             assertThatThrownBy(() -> DriverManager.getConnection(url, "postgres", "wrong"))
                     .hasMessageContaining("password");
         }
@@ -53,7 +55,7 @@ class DataFolderIT {
 
     @Test
     void thePagesAreServedByAUserWhoOwnsNothingAndWhosePasswordIsNewAtEachStart() throws Exception {
-        try (EmbeddedPostgres server = database.embeddedPostgres(folder())) {
+        try (BuiltInServer server = database.builtInServer(folder())) {
             var service = database.embeddedConnectionDetails(server, folder(), new MockEnvironment());
             assertThat(database.embeddedMigrationDetails(server, folder()).getUsername())
                     .isNotEqualTo(service.getUsername());
@@ -73,26 +75,88 @@ class DataFolderIT {
     }
 
     @Test
-    void aCopiedFolderOrAStaleFileStopsNobodysServer(@TempDir Path copy) throws Exception {
-        try (EmbeddedPostgres server = database.embeddedPostgres(folder())) {
-            Path records = DataFolder.at(copy).records();
-            Files.createDirectories(records);
-            Files.copy(folder().records().resolve("postmaster.pid"), records.resolve("postmaster.pid"));
-            Files.writeString(records.resolve("epg-lock"), "");
-            DataFolder.at(copy).prepare();
+    void aFolderThatWasCopiedWhileItsServerRanIsRefusedAndThatServerGoesOn(@TempDir Path copy) throws Exception {
+        try (BuiltInServer server = database.builtInServer(folder())) {
+            DataFolder copied = copyOf(copy);
+            assertThatThrownBy(copied::prepare)
+                    .isInstanceOf(DataFolderException.class)
+                    .hasMessageContaining("copied while the database ran in " + folder().records());
+            runs(server);
+        }
+    }
+
+    @Test
+    void aStaleFileStopsNobodysServer(@TempDir Path other) throws Exception {
+        try (BuiltInServer server = database.builtInServer(folder())) {
+            DataFolder stale = copyOf(other);
+            Path noted = stale.records().resolve("postmaster.pid");
+            List<String> lines = Files.readAllLines(noted);
+            lines.set(1, stale.records().toString());
+            lines.set(2, Long.toString(Long.parseLong(lines.get(2).strip()) - 100_000));
+            Files.write(noted, lines);
+            stale.prepare();
+            runs(server);
+        }
+    }
+
+    private DataFolder copyOf(Path place) throws IOException {
+        DataFolder copy = DataFolder.at(place);
+        Files.createDirectories(copy.records());
+        Files.copy(folder().records().resolve("postmaster.pid"), copy.records().resolve("postmaster.pid"));
+        Files.writeString(copy.records().resolve(DataFolder.LOCK), "");
+        return copy;
+    }
+
+    private void runs(BuiltInServer server) throws Exception {
+        try (Connection connection = connect(server)) {
+            assertThat(one(connection, "select 1")).isEqualTo("1");
+        }
+    }
+
+    /** The process of the server is ended as the operating system would; what was written before is there after it. */
+    @Test
+    void aServerThatDiesIsStartedAgainWhereItWas() throws Exception {
+        try (BuiltInServer server = database.builtInServer(folder())) {
+            String url = server.url();
             try (Connection connection = connect(server)) {
-                assertThat(one(connection, "select 1")).isEqualTo("1");
+                connection.createStatement().execute("create table kept as select 42 as answer");
+            }
+            CountDownLatch died = new CountDownLatch(1);
+            server.whenItDies(died::countDown);
+            long process = Long.parseLong(Files.readAllLines(folder().records().resolve("postmaster.pid"))
+                    .get(0));
+            ProcessHandle.of(process).orElseThrow().destroyForcibly();
+            died.await();
+            revive(server);
+            assertThat(server.url()).isEqualTo(url);
+            try (Connection connection = connect(server)) {
+                assertThat(one(connection, "select answer from kept")).isEqualTo("42");
+            }
+        }
+    }
+
+    /** As the watch does: again, as long as processes of the dead server are still ending. */
+    private static void revive(BuiltInServer server) throws Exception {
+        for (int tries = 1; ; tries++) {
+            try {
+                server.revive();
+                return;
+            } catch (IOException | RuntimeException e) {
+                if (tries == 60) {
+                    throw e;
+                }
+                Thread.sleep(500);
             }
         }
     }
 
     @Test
     void aSecondProgramOnTheSameFolderIsRefused() throws Exception {
-        try (EmbeddedPostgres first = database.embeddedPostgres(folder())) {
-            assertThatThrownBy(() -> database.embeddedPostgres(folder()))
+        try (BuiltInServer first = database.builtInServer(folder())) {
+            assertThatThrownBy(() -> database.builtInServer(folder()))
                     .isInstanceOf(DataFolderException.class)
                     .hasMessageContaining("already running");
-            assertThat(first.getPort()).isPositive();
+            assertThat(first.url()).contains("localhost");
         }
     }
 
@@ -107,9 +171,8 @@ class DataFolderIT {
         return database.dataFolder(new MockEnvironment().withProperty("headertank.data", home.toString()));
     }
 
-    private Connection connect(EmbeddedPostgres server) throws Exception {
-        return DriverManager.getConnection(
-                server.getJdbcUrl("postgres", "postgres").replaceFirst("\\?.*", ""), "postgres", folder().password());
+    private Connection connect(BuiltInServer server) throws Exception {
+        return DriverManager.getConnection(server.url(), "postgres", folder().password());
     }
 
     private static String one(Connection connection, String sql) throws Exception {

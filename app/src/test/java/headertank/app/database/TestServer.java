@@ -54,12 +54,18 @@ final class TestServer {
         return Holder.SERVER.database(name);
     }
 
+    /** Makes a database without any table. */
+    static Access empty(String name) {
+        run("drop database if exists " + name + " with (force)", "create database " + name);
+        return Holder.SERVER.database(name);
+    }
+
     /** A connection as the user that owns the tables. */
     static Connection ownerOf(String name) throws SQLException {
         return Holder.SERVER.database(name).connect();
     }
 
-    private static void run(String... statements) {
+    static void run(String... statements) {
         execute(Holder.SERVER, statements);
     }
 

@@ -67,6 +67,7 @@ class SentTwiceIT {
             Map.entry("/first-owner", "is there only while there is no account; FirstOwnerIT sends it twice"),
             Map.entry("/sign-in-again", "keeps what was typed for the form that it leads back to"),
             Map.entry("/go-on", "shows what was typed once more"),
+            Map.entry("/backup", "hands out a file"),
             Map.entry("/language", "remembers a choice"),
             Map.entry("/accounts/{id}/roles", "changes an account to what is said; the same again changes nothing"),
             Map.entry("/accounts/{id}/switch", "changes an account to what is said; the same again changes nothing"),
@@ -80,6 +81,9 @@ class SentTwiceIT {
             Map.entry("/duties/from-log", "writes the text of a duty into its form"),
             Map.entry("/parts/import", "shows what a file would do"),
             Map.entry("/cars/{id}/spec/preview", "works out what the form would come to"),
+            Map.entry(
+                    "/cars/{id}/logs/{log}/confirm",
+                    "has an answer worked out, which is kept once by what it follows from"),
             Map.entry("/cars/{id}/spec/fit", "writes a part into the form"));
 
     /**
@@ -181,6 +185,9 @@ class SentTwiceIT {
                                 Map.of("item", "duct"))),
                 adds("/cars/{id}/spec", "revision", this::aRevision),
                 adds("/cars/{id}/logs", "car_log", this::aLog),
+                adds("/cars/{id}/evidence/readings", "car_evidence", this::aReading),
+                adds("/cars/{id}/evidence/logs", "car_evidence", this::aUsedLog),
+                adds("/cars/{id}/evidence/{piece}/switch", "evidence_switch", this::aPieceLeftOut),
                 adds("/cars/{id}/revisions/{number}/checks", "check_run", this::aRating),
                 adds("/checks/{id}/sign-off", "sign_off", this::aSignature),
                 adds(
@@ -393,6 +400,27 @@ class SentTwiceIT {
     private List<FormOnPage> aLog() throws Exception {
         String path = "/cars/" + workshop.aCar(Specs.easy(), "street") + "/logs";
         return tabs(path, path, Map.of("log", Logs.standing(150), "ambient", "20 °C"));
+    }
+
+    private List<FormOnPage> aReading() throws Exception {
+        String path = "/cars/" + workshop.aCar(Specs.easy(), "street") + "/evidence";
+        return tabs(path, path + "/readings", Map.of("shown", "97 °C", "at", "street/hill", "outside", "31 °C"));
+    }
+
+    private List<FormOnPage> aUsedLog() throws Exception {
+        long car = workshop.aCar(Specs.easy(), "street");
+        String logs = "/cars/" + car + "/logs";
+        String log = sent(
+                FormOnPage.of(page(logs), logs, Map.of()).with(Map.of("log", Logs.standing(150), "ambient", "20 °C")));
+        return tabs(log, "/cars/" + car + "/evidence/logs", Map.of());
+    }
+
+    private List<FormOnPage> aPieceLeftOut() throws Exception {
+        String evidence = "/cars/" + workshop.aCar(Specs.easy(), "street") + "/evidence";
+        sent(FormOnPage.of(page(evidence), evidence + "/readings", Map.of())
+                .with(Map.of("shown", "97 °C", "at", "street/hill", "outside", "31 °C")));
+        String piece = page(evidence).replaceAll("(?s).*?id=\"piece-(\\d+)\".*", "$1");
+        return tabs(evidence, evidence + "/" + piece + "/switch", Map.of("then", "LEAVE_OUT", "reason", "another car"));
     }
 
     private List<FormOnPage> aRating() throws Exception {

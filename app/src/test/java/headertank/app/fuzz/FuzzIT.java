@@ -3,7 +3,7 @@ package headertank.app.fuzz;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.account.People;
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.demo.DemoData;
 import headertank.app.shop.Role;
 import java.io.ByteArrayOutputStream;
@@ -35,7 +35,7 @@ import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandl
  * the pages themselves with some of their values spoilt. {@code -Dheadertank.fuzz.requests=50000} makes it long,
  * {@code -Dheadertank.fuzz.seed} another one.
  */
-@ServedTest
+@DatabaseTest
 @TestPropertySource(properties = "headertank.demo=true")
 class FuzzIT {
 
@@ -48,9 +48,10 @@ class FuzzIT {
     /** Routes that rate a car: correct requests to them are seldom sent, they take a second each. */
     private static final Pattern RATES = Pattern.compile("/checks$|/since$|/costs$");
 
-    /** What signing in keeps, and what waits for no form. */
+    /** What signing in keeps, what waits for no form, and what is worked out behind whoever asked for it before. */
     private static final String KEPT_APART =
-            "spring_session|spring_session_attributes|flyway_schema_history|sign_in_brake|known_device";
+            "spring_session|spring_session_attributes|flyway_schema_history|sign_in_brake|known_device"
+                    + "|car_question|car_answer";
 
     /** A form of a page: where it leads and what a browser would send. */
     private record PageForm(String action, boolean multipart, List<String[]> fields) {}

@@ -3,7 +3,7 @@ package headertank.app.fuzz;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.account.People;
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.demo.DemoData;
 import headertank.app.shop.Role;
 import java.io.IOException;
@@ -19,7 +19,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.context.TestPropertySource;
 
 /** What somebody reads whose request is refused: which field, what was sent, what is allowed; and what was typed is still there. */
-@ServedTest
+@DatabaseTest
 @TestPropertySource(properties = "headertank.demo=true")
 class RefusedPageIT {
 

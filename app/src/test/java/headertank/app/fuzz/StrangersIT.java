@@ -3,7 +3,7 @@ package headertank.app.fuzz;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.account.People;
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import java.io.IOException;
 import java.net.InetAddress;
@@ -21,7 +21,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.context.TestPropertySource;
 
 /** What strangers leave behind, and how little they can hold. */
-@ServedTest
+@DatabaseTest
 @TestPropertySource(properties = "headertank.demo=true")
 class StrangersIT {
 

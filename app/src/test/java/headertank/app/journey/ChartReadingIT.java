@@ -2,7 +2,7 @@ package headertank.app.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.demo.DemoData;
 import headertank.app.shop.Role;
 import java.util.List;
@@ -14,7 +14,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.test.context.TestPropertySource;
 
 /** Drawings say their values where somebody points, touches, or goes by the arrow keys. */
-@ServedTest
+@DatabaseTest
 @TestPropertySource(properties = "headertank.demo=true")
 class ChartReadingIT {
 

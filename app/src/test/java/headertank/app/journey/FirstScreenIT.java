@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import headertank.app.account.People;
 import headertank.app.check.Checks;
 import headertank.app.check.page.CheckTab;
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.demo.DemoData;
 import headertank.app.shop.Role;
 import java.util.ArrayList;
@@ -24,7 +24,7 @@ import org.springframework.test.context.TestPropertySource;
  * Whoever opens a check sees in one look whether the car may go, why, and what to do first: on a phone, a tablet and a screen,
  * for every demo car that is rated. What stands behind is at most three tablets long.
  */
-@ServedTest
+@DatabaseTest
 @TestPropertySource(properties = "headertank.demo=true")
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class FirstScreenIT {
@@ -93,9 +93,10 @@ class FirstScreenIT {
             for (String language : List.of("en", "de")) {
                 speak(browser, language);
                 for (long check : rated) {
+                    browser.open("/checks/" + check);
+                    browser.waitUntil(() -> Boolean.TRUE.equals(browser.script(SEES)));
                     for (int[] window : WINDOWS) {
-                        browser.size(window[0], window[1]).open("/checks/" + check);
-                        browser.waitUntil(() -> Boolean.TRUE.equals(browser.script(SEES)));
+                        browser.size(window[0], window[1]);
                         look(browser, "check " + check + " in " + language + " at " + window[0] + ": ", window[1]);
                     }
                 }

@@ -9,7 +9,7 @@ import headertank.app.account.People;
 import headertank.app.carspec.Spec;
 import headertank.app.carspec.SpecBuilder;
 import headertank.app.carspec.SpecFormat;
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.CarClass;
@@ -21,7 +21,6 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
-import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -29,8 +28,19 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The counter: a drift car from a sheet of paper by keyboard within three minutes, and nothing typed is ever lost. */
-@ServedTest
+@DatabaseTest
 class FrontDeskJourneyIT {
+
+    /** What folds the part of the page that a field is in. */
+    private static final String HEAD = """
+        const part = document.getElementsByName(arguments[0])[0].closest('details.part');
+        return part && part.querySelector('summary')\
+        """;
+
+    private static final String IN_ANOTHER_PART = """
+        const open = document.activeElement.closest('details');
+        return document.querySelector('details.part[open] :focus') !== null && open !== arguments[0].parentElement\
+        """;
 
     private record Entry(String text, Provenance from) {}
 
@@ -259,27 +269,22 @@ class FrontDeskJourneyIT {
 
     /** The fields of the sheet in the order in which the page has them. */
     private static List<BuildField> onThePage(Browser browser) {
-        return browser.all(".typed").stream()
-                .map(e -> BuildField.ofKey(e.getAttribute("name")).orElseThrow())
-                .filter(SHEET::containsKey)
-                .toList();
+        return ((List<?>) browser.script("return Array.from(document.querySelectorAll('.typed'), e => e.name)"))
+                .stream()
+                        .map(name -> BuildField.ofKey((String) name).orElseThrow())
+                        .filter(SHEET::containsKey)
+                        .toList();
     }
 
     /** Enter to the next field; over the heads of folded parts by arrow, in by Enter. */
     private static void goTo(Browser browser, Typist typist, BuildField field) {
-        WebElement head = browser.all("details.part").stream()
-                .filter(d -> !d.findElements(By.name(field.key())).isEmpty())
-                .map(d -> d.findElement(By.tagName("summary")))
-                .findFirst()
-                .orElse(null);
+        WebElement head = (WebElement) browser.script(HEAD, field.key());
         for (int keys = 0; !field.key().equals(browser.focused().getAttribute("name")); keys++) {
             assertThat(keys).as("keys on the way to %s", field).isLessThan(40);
             WebElement here = browser.focused();
             boolean onAHead = here.getTagName().equals("summary");
-            boolean inAnotherPart = head != null
-                    && !onAHead
-                    && browser.all("details.part[open] :focus").size() > 0
-                    && !head.findElement(By.xpath("..")).equals(here.findElement(By.xpath("ancestor::details[1]")));
+            boolean inAnotherPart =
+                    head != null && !onAHead && Boolean.TRUE.equals(browser.script(IN_ANOTHER_PART, head));
             typist.press(onAHead && !here.equals(head) ? Keys.ARROW_DOWN : inAnotherPart ? Keys.ESCAPE : Keys.ENTER);
         }
     }

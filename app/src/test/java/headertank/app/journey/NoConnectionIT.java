@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import headertank.app.account.People;
 import headertank.app.check.Checks;
 import headertank.app.check.Specs;
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import java.io.IOException;
 import java.util.List;
@@ -15,7 +15,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
 /** The workshop behind a thick wall: pages that were opened open again, and nothing of them stays after signing out. */
-@ServedTest
+@DatabaseTest
 class NoConnectionIT {
 
     private static final String KEPT = """

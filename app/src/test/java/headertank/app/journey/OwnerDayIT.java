@@ -6,7 +6,7 @@ import headertank.app.account.People;
 import headertank.app.check.Checks;
 import headertank.app.check.Specs;
 import headertank.app.check.stored.Decision;
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.duty.OwnDuty;
 import headertank.app.given.Given;
 import headertank.app.job.Jobs;
@@ -26,7 +26,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The owner's day by keyboard alone: what is late, the catalogue, the thresholds, the duties, the accounts. */
-@ServedTest
+@DatabaseTest
 class OwnerDayIT {
 
     private static final String NEW_PASSWORD = "another-horse-2";

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.account.People;
 import headertank.app.check.Specs;
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.given.Given;
 import headertank.app.shop.Role;
 import java.time.LocalDate;
@@ -17,7 +17,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The session ends while a form is filled in: sign in on the spot and go on, nothing is lost, and it is saved once. */
-@ServedTest
+@DatabaseTest
 class SessionEndsIT {
 
     private static final String ODD = "Pat <Example> & \"Sons\"";

@@ -3,7 +3,7 @@ package headertank.app.journey;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.account.People;
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
@@ -12,7 +12,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
 /** The frame around all pages, in a real browser: sign in, log a car, find it, on wide and narrow windows. */
-@ServedTest
+@DatabaseTest
 class ShellJourneyIT {
 
     @LocalServerPort

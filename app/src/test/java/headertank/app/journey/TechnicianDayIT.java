@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.account.People;
 import headertank.app.check.Specs;
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.job.Jobs;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.BuildField;
@@ -21,7 +21,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The technician's day on a phone: rate, read, sign, send back, put right, let go; the front desk gives the car back. */
-@ServedTest
+@DatabaseTest
 class TechnicianDayIT {
 
     private static final String LEAK = "Hose at the outlet weeps";

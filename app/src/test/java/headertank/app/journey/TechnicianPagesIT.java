@@ -2,7 +2,7 @@ package headertank.app.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.demo.DemoData;
 import headertank.app.shop.Role;
 import java.io.IOException;
@@ -15,7 +15,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.test.context.TestPropertySource;
 
 /** Every page that a technician may open, on a phone and on a tablet: large enough to hit, and its verdict in sight. */
-@ServedTest
+@DatabaseTest
 @TestPropertySource(properties = "headertank.demo=true")
 class TechnicianPagesIT {
 

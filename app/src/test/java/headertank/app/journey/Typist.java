@@ -5,7 +5,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.WebElement;
 
 /**
  * Somebody who uses nothing but the keyboard, and the time a person would need for it: the keystroke-level model of Card,
@@ -71,13 +70,8 @@ final class Typist {
 
     /** Chooses in the focused list by its first letters or by arrows, whichever takes fewer keys. */
     void choose(String value) {
-        WebElement list = browser.focused();
-        List<String> labels = browser.all("#" + list.getAttribute("id") + " option").stream()
-                .map(o -> o.getText().toLowerCase(Locale.ROOT))
-                .toList();
-        List<String> values = browser.all("#" + list.getAttribute("id") + " option").stream()
-                .map(o -> o.getAttribute("value"))
-                .toList();
+        List<String> labels = options("o.text.trim().toLowerCase()");
+        List<String> values = options("o.value");
         int at = values.indexOf(value);
         String letters = letters(labels, at);
         if (letters.length() < at) {
@@ -87,6 +81,12 @@ final class Typist {
                 press(Keys.ARROW_DOWN);
             }
         }
+    }
+
+    /** One word with the browser for the whole list. */
+    @SuppressWarnings("unchecked")
+    private List<String> options(String each) {
+        return (List<String>) browser.script("return Array.from(document.activeElement.options, o => " + each + ")");
     }
 
     private static String letters(List<String> labels, int wanted) {

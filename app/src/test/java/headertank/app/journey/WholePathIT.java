@@ -3,7 +3,7 @@ package headertank.app.journey;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.app.account.People;
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import java.io.IOException;
 import java.util.Map;
@@ -17,7 +17,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
  * The whole path in a real browser: log a car, rate it, sign it off, change it, compare, report that it ran hot. Pictures of
  * each page at three widths land in {@code target/screenshots}.
  */
-@ServedTest
+@DatabaseTest
 class WholePathIT {
 
     private static final int[] WIDTHS = {390, 820, 1440};

@@ -61,6 +61,7 @@ public final class EngineHeat {
     private final double ratedReleasedW;
     private final double wallShare;
     private final double wallExponent;
+    private final double mostWall;
     private final double mostWall8;
     private final List<Note> specNotes;
 
@@ -92,9 +93,9 @@ public final class EngineHeat {
                         1.5,
                         NoteText.EFFICIENCY_LEAVES_NO_EXHAUST.with()));
         this.ratedReleasedW = ratedGross / grossEfficiency;
-        double mostWall =
-                1 - grossEfficiency - kind.oilShare() - kind.turbineHousingShare() - MISC_SHARE - LEAST_EXHAUST;
-        this.mostWall8 = FastMath.pow(Math.max(0.05, mostWall), -8);
+        this.mostWall = Math.max(
+                0.05, 1 - grossEfficiency - kind.oilShare() - kind.turbineHousingShare() - MISC_SHARE - LEAST_EXHAUST);
+        this.mostWall8 = FastMath.pow(mostWall, -8);
         this.wallExponent = -(0.25 + factors.loadExponent());
         this.wallShare = kind.wallShare() * factors.coolantShare() * spec.fuel().coolantFactor() * factors.fuelHeat();
     }
@@ -208,6 +209,14 @@ public final class EngineHeat {
                 air,
                 air + fuelMass,
                 notes(load, exhaust / fuel));
+    }
+
+    /**
+     * @param h a balance of this engine with fuel burning
+     * @return what coolant and oil would take of it if the exhaust left no hotter than at idle, 0.14 of the heat [W]
+     */
+    public double mostToCoolantAndOilW(HeatSplit h) {
+        return h.coolantW() + h.oilW() + (mostWall - wallShareAt(h.releasedW())) * h.releasedW();
     }
 
     /**

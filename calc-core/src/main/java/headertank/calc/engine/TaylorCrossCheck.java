@@ -14,6 +14,10 @@ import org.hipparchus.util.FastMath;
  * oil together and is no part of the expected answer. Where the two differ by more than 40 % the rating widens the spread of the
  * heat, up to 1.5 times where they differ by 60 % (modelling choice).
  *
+ * <p>T_g is that of a charge without excess air, so nothing is compared on a diesel, whose idling charge has six times the air that it
+ * burns: there the correlation would give more heat than the fuel has. Nor can it ask for more than work and exhaust leave at all
+ * ({@link EngineHeat#mostToCoolantAndOilW}), which it does at idle; only that much is compared (derived).
+ *
  * @param reynolds Re [-]
  * @param heatW Q, heat through the walls [W]
  */
@@ -53,14 +57,28 @@ public record TaylorCrossCheck(double reynolds, double heatW) {
         return of(spec.squareBoreM(), spec.cylinders(), split.chargeMassKgPerS(), coolantK);
     }
 
-    /** @return this heat over coolant plus oil heat of the balance, less 1 [-] */
-    public double difference(HeatSplit split) {
-        return heatW / (split.coolantW() + split.oilW()) - 1;
+    /**
+     * @param engine the engine
+     * @param split its balance at an operating point
+     * @param coolantK coolant temperature [K], 250 to 450
+     * @return a note that widens the spread of the heat when the two ways differ by more than 40 %, else nothing
+     */
+    public static List<Note> notes(EngineHeat engine, HeatSplit split, double coolantK) {
+        return engine.spec().engineClass().isDiesel()
+                ? List.of()
+                : of(engine.spec(), split, coolantK).notes(split, engine.mostToCoolantAndOilW(split));
     }
 
-    /** @return a note that widens the spread of the heat when the two ways differ by more than 40 %, else nothing */
-    public List<Note> notes(HeatSplit split) {
-        double d = difference(split);
+    /**
+     * @param possibleW what coolant and oil can take at most [W]
+     * @return this heat, as far as it is possible, over coolant plus oil heat of the balance, less 1 [-]
+     */
+    double difference(HeatSplit split, double possibleW) {
+        return Math.min(heatW, possibleW) / (split.coolantW() + split.oilW()) - 1;
+    }
+
+    List<Note> notes(HeatSplit split, double possibleW) {
+        double d = difference(split, possibleW);
         double beyond = Math.abs(d) - AGREEMENT.max();
         return AGREEMENT.contains(d)
                 ? List.of()

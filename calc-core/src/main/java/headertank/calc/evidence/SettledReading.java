@@ -1,7 +1,9 @@
 package headertank.calc.evidence;
 
+import headertank.calc.choice.SensorPlacement;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.OutOfRangeException;
+import java.util.Optional;
 
 /**
  * What the gauge of the car showed once it stood still: "97 on the third lap, 31 outside".
@@ -10,11 +12,22 @@ import headertank.calc.quantity.OutOfRangeException;
  * @param ambientK air around the car that day, 233 to 328 [K]
  * @param shownK what the gauge showed, 273 to 433 [K]
  * @param sigmaK one standard deviation of the reading, 0.1 to 20; the needle of a gauge 3, a display 1 (modelling choices) [K]
+ * @param elsewhere where the sensor sits when it is not that of the car's gauge
  */
-public record SettledReading(OperatingPoint point, double ambientK, double shownK, double sigmaK) implements Evidence {
+public record SettledReading(
+        OperatingPoint point, double ambientK, double shownK, double sigmaK, Optional<SensorPlacement> elsewhere)
+        implements Evidence {
 
     /** One standard deviation of a needle that a driver glances at [K]; modelling choice. */
     public static final double NEEDLE_K = 3;
+
+    /** One standard deviation of a display with digits [K]; modelling choice. */
+    public static final double DISPLAY_K = 1;
+
+    /** Of the car's own gauge. */
+    public SettledReading(OperatingPoint point, double ambientK, double shownK, double sigmaK) {
+        this(point, ambientK, shownK, sigmaK, Optional.empty());
+    }
 
     public SettledReading {
         OutOfRangeException.require("reading.ambientK", ambientK, 233.15, 328.15);

@@ -140,6 +140,7 @@ public final class DutyRater {
      * @param sampling how to sample
      * @return the outcome with its sampled margin and probabilities, the run with the spreads of the point that decides; a
      *     sample outside what a model accepts counts as failed
+     * @throws IllegalStateException when the thread that asks is interrupted
      */
     public static DutyOutcome sampled(Resolved car, DutyOutcome nominal, Samples sampling) {
         Map<String, ModelSpread> spreads = new HashMap<>();
@@ -148,6 +149,9 @@ public final class DutyRater {
         long seed = sampling.seed();
         boolean informed = false;
         do {
+            if (Thread.currentThread().isInterrupted()) {
+                throw new IllegalStateException("the rating was told to end");
+            }
             Sampling cars = Censored.sampling(car, sampling.atOnce(), seed++);
             informed |= cars.informed();
             margins.addAll(cars.each(

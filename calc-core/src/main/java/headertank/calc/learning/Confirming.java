@@ -75,7 +75,7 @@ public final class Confirming {
                         .mapToDouble(s -> (s[at] - mean) * (s[at] - mean))
                         .average()
                         .orElseThrow();
-                double sigma = FastMath.sqrt(square + LogLikelihood.LEFT_K2);
+                double sigma = FastMath.sqrt(square + Noise.USUAL.varianceK2());
                 seen++;
                 inside += Math.abs(read.get(b) - mean) <= NINE_OF_TEN * sigma ? 1 : 0;
             }

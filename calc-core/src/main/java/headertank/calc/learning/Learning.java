@@ -100,7 +100,7 @@ public final class Learning {
         if (likelihoods.isEmpty()) {
             return new Learned(Optional.of(car.build()), List.of(), List.of(), notHot, HowKnown.FROM_ONE_READING);
         }
-        Posterior posterior = Posterior.of(learnable.length + nuisances, this::residuals);
+        Posterior posterior = Posterior.of(learnable.length + nuisances, this::residuals, noise());
         List<Learned.Factor> factors = new ArrayList<>();
         List<Double> covariance = new ArrayList<>();
         for (int i = 0; i < learnable.length; i++) {
@@ -110,6 +110,28 @@ public final class Learning {
             }
         }
         return new Learned(Optional.of(car.build()), factors, covariance, notHot, known);
+    }
+
+    /** @return what may be left of all that was seen, in its order */
+    private Noise noise() {
+        Noise noise = Noise.independent();
+        Candidate expected = new Candidate(unknowns, spread, new double[unknowns.size()]);
+        int from = 0;
+        try {
+            for (Likelihood l : likelihoods) {
+                double[] r = l.residuals(expected, new double[l.nuisances()]);
+                if (r == null) {
+                    break;
+                }
+                if (l.leftover().isPresent()) {
+                    noise = noise.with(from, l.leftover().get());
+                }
+                from += r.length;
+            }
+        } catch (OutOfRangeException beyond) {
+            return noise;
+        }
+        return noise;
     }
 
     private Learned.Factor factor(int place, double moved, double left) {

@@ -8,27 +8,17 @@ import headertank.calc.transients.LogReplay;
 import headertank.calc.transients.LogStretches;
 import java.util.ArrayList;
 import java.util.List;
-import org.hipparchus.linear.CholeskyDecomposition;
-import org.hipparchus.linear.MatrixUtils;
-import org.hipparchus.linear.RealMatrix;
+import java.util.Optional;
 import org.hipparchus.util.FastMath;
 
 /**
- * A log against a replay of it. What is left of a right car is the model's own error, which lasts: one standard deviation of 1.0 K that
- * is forgotten with 150 s (Ornstein and Uhlenbeck's process), and 0.4 K of a mean of whole degrees that is not. So a log of 1,800 rows
- * is some dozens of proofs. Residuals are made independent by the root of Cholesky of that covariance. Unknowns of its own: the day,
- * what its heat is over that of the car's other logs (5 %), the sensor beyond what it is always off (0.3 K), where the radiator stood at a warm start, the breeze. All these are
- * modelling choices.
+ * A log against a replay of it. What is left of a right car is the model's own error, which lasts ({@link Leftover}), of a size that the
+ * log itself says ({@link Noise}). Unknowns of its own: the day, what its heat is over that of the car's other logs (5 %), the sensor beyond
+ * what it is always off (0.3 K), where the radiator stood at a warm start, the breeze. All these are modelling choices.
  */
 final class LogLikelihood implements Likelihood {
 
     static final int LOG_NUISANCES = 5;
-    private static final double LASTING_K = 1.0;
-    private static final double LASTS_S = 150;
-    private static final double PASSING_K = 0.4;
-    /** Variance of what is left of a right car [K2]. */
-    static final double LEFT_K2 = LASTING_K * LASTING_K + PASSING_K * PASSING_K;
-
     private static final double LOAD_SIGMA = 0.05;
     private static final double SENSOR_K = 0.3;
     private static final double RADIATOR_SIGMA = 0.3;
@@ -36,7 +26,7 @@ final class LogLikelihood implements Likelihood {
 
     private final DrivenLog log;
     private final List<Integer> seen = new ArrayList<>();
-    private final double[][] root;
+    private final Leftover leftover;
 
     LogLikelihood(DriveLog log, Resolved car) {
         this.log = new DrivenLog(log, car);
@@ -46,22 +36,13 @@ final class LogLikelihood implements Likelihood {
                 seen.add(b);
             }
         }
-        int n = seen.size();
-        if (n == 0) {
+        if (seen.isEmpty()) {
             throw new IllegalArgumentException(
                     "a log teaches nothing that shows no coolant for longer than ten seconds");
         }
-        RealMatrix covariance = MatrixUtils.createRealMatrix(n, n);
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                double apart = LogStretches.BLOCK_S * Math.abs(seen.get(i) - seen.get(j));
-                covariance.setEntry(
-                        i,
-                        j,
-                        LASTING_K * LASTING_K * FastMath.exp(-apart / LASTS_S) + (i == j ? PASSING_K * PASSING_K : 0));
-            }
-        }
-        this.root = new CholeskyDecomposition(covariance).getL().getData();
+        this.leftover = new Leftover(
+                Noise.USUAL,
+                seen.stream().mapToDouble(b -> LogStretches.BLOCK_S * b).toArray());
     }
 
     /** @return the day at these deviates, of which the first is that of the air */
@@ -87,13 +68,14 @@ final class LogLikelihood implements Likelihood {
         double[] residuals = new double[seen.size() + ofDuty.length];
         for (int i = 0; i < seen.size(); i++) {
             int b = seen.get(i);
-            double left = log.stretches().readings().get(b) - answer.shownK()[b] - SENSOR_K * nuisance[2];
-            for (int j = 0; j < i; j++) {
-                left -= root[i][j] * residuals[j];
-            }
-            residuals[i] = left / root[i][i];
+            residuals[i] = log.stretches().readings().get(b) - answer.shownK()[b] - SENSOR_K * nuisance[2];
         }
         System.arraycopy(ofDuty, 0, residuals, seen.size(), ofDuty.length);
         return residuals;
+    }
+
+    @Override
+    public Optional<Leftover> leftover() {
+        return Optional.of(leftover);
     }
 }

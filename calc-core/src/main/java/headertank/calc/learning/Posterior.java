@@ -17,7 +17,8 @@ import org.hipparchus.util.FastMath;
  * The normal distribution that fits what is left of independent standard normal unknowns after residuals were seen: Gauss-Newton steps
  * to the least of |r(x)|^2 + |x|^2, and there the inverse of J'J + I. For a linear r it is the exact posterior. Columns of the Jacobian
  * are differences over {@link #STEP}, wide enough to step over the edges of a fan control; they run on all cores, each in its
- * place, so that the digits are the same on any number of them.
+ * place, so that the digits are the same on any number of them. How large the noise is, is estimated anew in each turn ({@link Noise}): as
+ * long as little is explained it is large, and the search goes over what would stop it later.
  *
  * @see "A. Tarantola, Inverse Problem Theory, 2005, chapter 3 (from memory)"
  */
@@ -47,37 +48,45 @@ final class Posterior {
 
     private final double[] mean;
     private final RealMatrix covariance;
+    private final Noise noise;
 
-    private Posterior(double[] mean, RealMatrix covariance) {
+    private Posterior(double[] mean, RealMatrix covariance, Noise noise) {
         this.mean = mean;
         this.covariance = covariance;
+        this.noise = noise;
+    }
+
+    /** The same of residuals that are independent and of unit variance. */
+    static Posterior of(int unknowns, UnaryOperator<double[]> residuals) {
+        return of(unknowns, residuals, Noise.independent());
     }
 
     /**
      * @param unknowns number of unknowns, each standard normal before
-     * @param residuals what was seen less what these unknowns give, each over its own standard deviation and independent; null where
-     *     no model answers; callable from several threads at once
+     * @param residuals what was seen less what these unknowns give; null where no model answers; callable from several threads at once
+     * @param usual what may be left of it unless it says otherwise itself
      * @return what is known of the unknowns
      * @throws IllegalArgumentException when no model answers at the prior's mean
      */
-    static Posterior of(int unknowns, UnaryOperator<double[]> residuals) {
+    static Posterior of(int unknowns, UnaryOperator<double[]> residuals, Noise usual) {
         double[] x = new double[unknowns];
         double[] r = residuals.apply(x);
         if (r == null) {
             throw new IllegalArgumentException("the car as it is expected has no answer to this evidence");
         }
-        RealMatrix normal = null;
-        RealMatrix jacobian = null;
+        Noise noise = usual;
+        double[][] slopes = null;
         double side = STEP;
         for (int turn = 0; turn < MOST_TURNS; turn++) {
-            jacobian = jacobian(x, r, residuals, side, jacobian);
-            normal = jacobian.transposeMultiply(jacobian).add(MatrixUtils.createRealIdentityMatrix(unknowns));
-            RealVector down = jacobian.transpose()
-                    .operate(MatrixUtils.createRealVector(r))
+            slopes = slopes(x, r, residuals, side, slopes, noise);
+            noise = noise.estimated(r, slopes);
+            RealMatrix free = MatrixUtils.createRealMatrix(noise.independent(slopes));
+            RealMatrix normal = normal(free);
+            RealVector down = free.operate(MatrixUtils.createRealVector(noise.independent(r)))
                     .add(MatrixUtils.createRealVector(x))
                     .mapMultiply(-1);
-            double before = squares(r) + squares(x);
-            Step best = best(x, normal, down, residuals);
+            double before = squares(noise.independent(r)) + squares(x);
+            Step best = best(x, normal, down, residuals, noise);
             boolean gains = best != null && best.squares() < before;
             if (gains) {
                 x = best.x();
@@ -93,26 +102,36 @@ final class Posterior {
                 side = STEP;
             }
         }
-        RealMatrix covariance = solver(normal).getSolver().getInverse();
-        return new Posterior(x, covariance);
+        RealMatrix covariance = solver(normal(MatrixUtils.createRealMatrix(noise.independent(slopes))))
+                .getSolver()
+                .getInverse();
+        return new Posterior(x, covariance, noise);
     }
 
-    /** Where a turn would go. */
-    private record Step(double[] x, double[] r) {
-        double squares() {
-            return Posterior.squares(r) + Posterior.squares(x);
-        }
+    /** @param columns a row for each unknown */
+    private static RealMatrix normal(RealMatrix columns) {
+        return columns.multiplyTransposed(columns).add(MatrixUtils.createRealIdentityMatrix(columns.getRowDimension()));
     }
+
+    /**
+     * Where a turn would go.
+     *
+     * @param r what would be left of what was seen
+     * @param squares sum of squares of that and of the unknowns
+     */
+    private record Step(double[] x, double[] r, double squares) {}
 
     /** @return the lowest of the places to which steps of several lengths lead; null where no model answers at any */
-    private static Step best(double[] x, RealMatrix normal, RealVector down, UnaryOperator<double[]> residuals) {
+    private static Step best(
+            double[] x, RealMatrix normal, RealVector down, UnaryOperator<double[]> residuals, Noise noise) {
         List<Step> steps = DoubleStream.of(DAMPING)
                 .parallel()
                 .mapToObj(d -> {
                     double[] to = moved(x, solver(damped(normal, d)).getSolver().solve(down));
-                    return new Step(to, residuals.apply(to));
+                    double[] r = residuals.apply(to);
+                    return r == null ? null : new Step(to, r, squares(noise.independent(r)) + squares(to));
                 })
-                .filter(step -> step.r() != null)
+                .filter(step -> step != null)
                 .toList();
         return steps.stream().min(Comparator.comparingDouble(Step::squares)).orElse(null);
     }
@@ -125,16 +144,16 @@ final class Posterior {
         }
     }
 
-    /** @param before the Jacobian of the turn before, of which columns that say next to nothing are kept; null for none */
-    private static RealMatrix jacobian(
-            double[] x, double[] r, UnaryOperator<double[]> residuals, double side, RealMatrix before) {
-        double[][] columns = IntStream.range(0, x.length)
+    /** @param before the slopes of the turn before, of which those that say next to nothing are kept; null for none */
+    private static double[][] slopes(
+            double[] x, double[] r, UnaryOperator<double[]> residuals, double side, double[][] before, Noise noise) {
+        double[] free = noise.independent(r);
+        return IntStream.range(0, x.length)
                 .parallel()
-                .mapToObj(i -> before != null && isFaint(before.getColumn(i), r)
-                        ? before.getColumn(i)
+                .mapToObj(i -> before != null && isFaint(noise.independent(before[i]), free)
+                        ? before[i]
                         : column(x, r, i, residuals, side))
                 .toArray(double[][]::new);
-        return MatrixUtils.createRealMatrix(columns).transpose();
     }
 
     /** A column that would neither narrow its unknown nor, by what is left now, move it. */
@@ -197,5 +216,10 @@ final class Posterior {
 
     double covariance(int i, int j) {
         return covariance.getEntry(i, j);
+    }
+
+    /** @return the noise that what was seen speaks for */
+    Noise noise() {
+        return noise;
     }
 }

@@ -17,12 +17,12 @@ record SettledLikelihood(SettledReading seen) implements Likelihood {
             return null;
         }
         double shown = SensorReading.steadyK(
-                        plant.gaugeSensor(),
+                        seen.elsewhere().orElse(plant.gaugeSensor()),
                         s.engineOutK(),
                         s.coolant().radiatorOutK(),
                         s.ambientK(),
                         s.coolant().radiatorM3PerS())
-                + plant.factors().gaugeOffsetK();
+                + (seen.elsewhere().isPresent() ? 0 : plant.factors().gaugeOffsetK());
         return new double[] {(seen.shownK() - shown) / seen.sigmaK()};
     }
 }

@@ -146,7 +146,8 @@ public final class WorthSeeing {
                 .parallel()
                 .mapToObj(i -> column(seen, expected, i, n))
                 .toArray(double[][]::new);
-        RealMatrix transposed = MatrixUtils.createRealMatrix(columns);
+        Noise noise = seen.leftover().map(l -> Noise.independent().with(0, l)).orElseGet(Noise::independent);
+        RealMatrix transposed = MatrixUtils.createRealMatrix(noise.independent(columns));
         RealMatrix normal = transposed.multiplyTransposed(transposed).add(MatrixUtils.createRealIdentityMatrix(all));
         return new CholeskyDecomposition(normal, 1e-9, 1e-12)
                 .getSolver()

@@ -55,7 +55,7 @@ public final class PointRater {
     /** What a second way to the engine's heat says to the first, with the coolant at its limit. */
     private static List<Note> wallHeat(Plant plant, HeatSplit heat) {
         double limit = plant.resolved().value(BuildField.COOLANT_LIMIT);
-        return TaylorCrossCheck.of(plant.engine().spec(), heat, limit).notes(heat);
+        return TaylorCrossCheck.notes(plant.engine(), heat, limit);
     }
 
     /**

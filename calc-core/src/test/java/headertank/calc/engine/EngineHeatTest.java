@@ -156,12 +156,36 @@ class EngineHeatTest {
         TaylorCrossCheck check = TaylorCrossCheck.of(0.091, 4, 0.1812, 370);
         assertThat(check.reynolds()).isCloseTo(16253, HALF_PERCENT);
         assertThat(check.heatW()).isCloseTo(138.0e3, HALF_PERCENT);
-        HeatSplit h = new EngineHeat(ROAD, EngineFactors.NOMINAL).at(150e3, 100);
+        EngineHeat engine = new EngineHeat(ROAD, EngineFactors.NOMINAL);
+        HeatSplit h = engine.at(150e3, 100);
+        double possible = engine.mostToCoolantAndOilW(h);
         TaylorCrossCheck own = TaylorCrossCheck.of(ROAD, h, 370);
-        assertThat(own.difference(h)).isCloseTo(0.29, within(0.01));
-        assertThat(own.notes(h)).isEmpty();
-        assertThat(new TaylorCrossCheck(1, 2 * (h.coolantW() + h.oilW())).notes(h))
+        assertThat(own.difference(h, possible)).isCloseTo(0.29, within(0.01));
+        assertThat(TaylorCrossCheck.notes(engine, h, 370)).isEmpty();
+        assertThat(new TaylorCrossCheck(1, 2 * (h.coolantW() + h.oilW())).notes(h, possible))
                 .hasSize(1);
+    }
+
+    /** At idle the correlation would leave next to nothing for work and exhaust, which the balance of energy denies. */
+    @Test
+    void secondWayIsNotAskedForHeatThatIsNotThere() {
+        EngineHeat engine = new EngineHeat(ROAD, EngineFactors.NOMINAL);
+        HeatSplit idle = engine.at(700, 650 / 60.0);
+        TaylorCrossCheck asked = TaylorCrossCheck.of(ROAD, idle, 370);
+        assertThat(asked.heatW()).isGreaterThan(1.4 * (idle.coolantW() + idle.oilW()));
+        assertThat(engine.mostToCoolantAndOilW(idle)).isBetween(idle.coolantW() + idle.oilW(), 0.75 * idle.releasedW());
+        assertThat(TaylorCrossCheck.notes(engine, idle, 370)).isEmpty();
+    }
+
+    /** Six times the air that burns is no charge of 890 K. */
+    @Test
+    void secondWaySaysNothingOfAnIdlingDiesel() {
+        EngineSpec diesel = new EngineSpec(
+                EngineClass.DIESEL_TURBO, 2e-3, 4, 100e3, 4000 / 60.0, 800 / 60.0, Fuel.DIESEL, OptionalDouble.empty());
+        EngineHeat engine = new EngineHeat(diesel, EngineFactors.NOMINAL);
+        HeatSplit idle = engine.at(1500, 800 / 60.0);
+        assertThat(TaylorCrossCheck.of(diesel, idle, 370).heatW()).isGreaterThan(idle.fuelW());
+        assertThat(TaylorCrossCheck.notes(engine, idle, 370)).isEmpty();
     }
 
     @Test

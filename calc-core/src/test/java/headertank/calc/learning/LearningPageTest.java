@@ -156,6 +156,49 @@ class LearningPageTest {
         }
     }
 
+    /** How long learning takes: a log of 18 minutes with a row a second, and of two hours with ten. */
+    @Test
+    @EnabledIfSystemProperty(named = "headertank.speed", matches = "true")
+    void speed() {
+        Build build = Builds.drift();
+        DriveLog short18 =
+                SyntheticDrive.of(Plant.of(RATER.resolve(build).with(BuildField.AMBIENT, SyntheticDrive.AMBIENT_K)), 3);
+        DriveLog long120 = tenTimesASecond(short18, 7200);
+        RATER.learn(build, short18);
+        print("| log | rows | seconds | processors |");
+        print("|---|---|---|---|");
+        for (DriveLog log : List.of(short18, long120)) {
+            long from = System.nanoTime();
+            RATER.learn(build, log);
+            print(String.format(
+                    Locale.ROOT,
+                    "| %.0f min | %d | %.1f | %d |",
+                    (log.rows().get(log.rows().size() - 1).timeS()
+                                    - log.rows().get(0).timeS())
+                            / 60,
+                    log.rows().size(),
+                    (System.nanoTime() - from) / 1e9,
+                    Runtime.getRuntime().availableProcessors()));
+        }
+        assertThat(long120.rows()).hasSizeGreaterThan(70_000);
+    }
+
+    /** The same drive again and again, its cold start but once, ten rows a second. */
+    private static DriveLog tenTimesASecond(DriveLog log, double seconds) {
+        List<DriveLog.Row> rows = log.rows();
+        int warm = rows.size() / 2;
+        List<DriveLog.Row> all = new ArrayList<>();
+        for (int i = 0; i < 10 * seconds; i++) {
+            int second = i / 10;
+            int at = second < rows.size() ? second : warm + (second - rows.size()) % (rows.size() - warm);
+            DriveLog.Row r = rows.get(at);
+            all.add(new DriveLog.Row(
+                    i / 10.0, r.coolantK(), r.enginePerS(), r.manifoldPa(), r.intakeK(), r.roadMPerS()));
+        }
+        DriveLog repeated = new DriveLog(log.ambientK(), log.ambientSigmaK(), all);
+        return repeated.driving(log.drove().orElseThrow());
+    }
+
     private static Distribution margin(Rater rater, Build build, Duty duty) {
         return rater.rate(build, List.of(duty), 128)
                 .duty(duty.id())

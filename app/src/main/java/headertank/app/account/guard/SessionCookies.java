@@ -13,8 +13,14 @@ import org.springframework.stereotype.Component;
 @Component
 class SessionCookies implements CookieSerializer {
 
-    private final DefaultCookieSerializer plain = named("headertank", false);
-    private final DefaultCookieSerializer strict = named("__Host-headertank", true);
+    private static final String PLAIN = "headertank";
+    private static final String STRICT = "__Host-headertank";
+
+    /** What it may be called. */
+    static final List<String> NAMES = List.of(PLAIN, STRICT);
+
+    private final DefaultCookieSerializer plain = named(PLAIN, false);
+    private final DefaultCookieSerializer strict = named(STRICT, true);
 
     private static DefaultCookieSerializer named(String name, boolean secure) {
         DefaultCookieSerializer cookie = new DefaultCookieSerializer();

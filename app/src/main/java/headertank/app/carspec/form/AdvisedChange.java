@@ -43,17 +43,18 @@ class AdvisedChange {
     /** The form with the change in it. */
     record Filled(SpecForm form, Typed typed) {}
 
-    private final Supplier<Rater> rater;
     private final FieldText text;
 
-    AdvisedChange(Supplier<Rater> rater, FieldText text) {
-        this.rater = rater;
+    AdvisedChange(FieldText text) {
         this.text = text;
     }
 
-    /** @return the form of a car's newest revision with an improvement typed in; empty when the car has no use for it */
-    Optional<Filled> improvement(Revision newest, SpecForm form, String id) {
-        return rater.get().plan(newest.spec().build(), id).map(plan -> filled(form, plan));
+    /**
+     * @param rater with what is known of the car by its evidence
+     * @return the form of a car's newest revision with an improvement typed in; empty when the car has no use for it
+     */
+    Optional<Filled> improvement(Revision newest, SpecForm form, String id, Rater rater) {
+        return rater.plan(newest.spec().build(), id).map(plan -> filled(form, plan));
     }
 
     private Filled filled(SpecForm form, Plan plan) {

@@ -16,7 +16,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.springframework.stereotype.Component;
 
 /** How far a draft has come, and which value would be worth measuring next, see {@link Rater#worthMeasuring}. */
@@ -44,21 +43,20 @@ class Completeness {
      */
     record Next(String id, String label, boolean guessed, String spread) {}
 
-    private final Supplier<Rater> rater;
     private final FieldText text;
 
-    Completeness(Supplier<Rater> rater, FieldText text) {
-        this.rater = rater;
+    Completeness(FieldText text) {
         this.text = text;
     }
 
-    State of(SpecReader.Reading reading, Preview.Draft draft) {
+    /** @param rater with what is known of the car by its evidence */
+    State of(SpecReader.Reading reading, Preview.Draft draft, Rater rater) {
         List<BuildField> needed = Arrays.stream(BuildField.values())
                 .filter(f -> f.essential() && !withoutUse(f, reading.values().entries()))
                 .toList();
         long stated =
                 needed.stream().filter(reading.values().entries()::containsKey).count();
-        return new State(stated, needed.size(), next(reading, draft));
+        return new State(stated, needed.size(), next(reading, draft, rater));
     }
 
     /** A car without fans has no fan to measure, a fan on a clutch draws no current, water holds no glycol. */
@@ -76,13 +74,13 @@ class Completeness {
         return entries.get(field) instanceof Chosen chosen && chosen.is(option);
     }
 
-    private List<Next> next(SpecReader.Reading reading, Preview.Draft draft) {
+    private List<Next> next(SpecReader.Reading reading, Preview.Draft draft, Rater rater) {
         Optional<Build> build = reading.draft();
         if (build.isEmpty() || draft.duties().isEmpty()) {
             return List.of();
         }
-        Duty duty = rater.get().duties().get(reading.dutyIds().get(0));
-        return rater.get().worthMeasuring(build.get(), duty).stream()
+        Duty duty = rater.duties().get(reading.dutyIds().get(0));
+        return rater.worthMeasuring(build.get(), duty).stream()
                 .limit(MOST)
                 .map(this::shown)
                 .toList();

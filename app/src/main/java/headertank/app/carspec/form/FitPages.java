@@ -38,6 +38,6 @@ class FitPages {
         Optional<Spec> parent = Optional.ofNullable(form.parent())
                 .map(number -> revisions.of(id, number).spec());
         SpecReader.Reading reading = reader.read(form, parent, false);
-        return pages.page(model, form, reading, Map.of(), Map.of());
+        return pages.page(id, model, form, reading, Map.of(), Map.of());
     }
 }

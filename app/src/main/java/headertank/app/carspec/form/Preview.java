@@ -17,7 +17,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.springframework.stereotype.Component;
 
 /** Rates a draft while somebody types: quick, without uncertainty, kept nowhere. */
@@ -55,15 +54,14 @@ class Preview {
             boolean byRun,
             List<String> reasons) {}
 
-    private final Supplier<Rater> rater;
     private final FieldText text;
 
-    Preview(Supplier<Rater> rater, FieldText text) {
-        this.rater = rater;
+    Preview(FieldText text) {
         this.text = text;
     }
 
-    Draft of(SpecReader.Reading reading) {
+    /** @param rater with what is known of the car by its evidence */
+    Draft of(SpecReader.Reading reading, Rater rater) {
         List<String> faulty = reading.faults().keySet().stream()
                 .flatMap(key -> BuildField.ofKey(key).stream())
                 .map(text::label)
@@ -74,13 +72,13 @@ class Preview {
         }
         try {
             Map<BuildField, Assumption> assumed = new EnumMap<>(BuildField.class);
-            rater.get().resolve(build.get()).assumptions().forEach(a -> assumed.put(a.field(), a));
+            rater.resolve(build.get()).assumptions().forEach(a -> assumed.put(a.field(), a));
             if (reading.dutyIds().isEmpty()) {
                 return new Draft(List.of(), assumed, List.of(), faulty, text.message("spec.preview.no-duty", ""));
             }
             List<Duty> duties =
-                    reading.dutyIds().stream().map(rater.get().duties()::get).toList();
-            Rating rating = rater.get().preview(build.get(), duties);
+                    reading.dutyIds().stream().map(rater.duties()::get).toList();
+            Rating rating = rater.preview(build.get(), duties);
             return new Draft(
                     rating.duties().stream().map(this::line).toList(),
                     assumed,

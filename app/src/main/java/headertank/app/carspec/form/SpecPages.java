@@ -6,7 +6,9 @@ import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
 import headertank.app.carspec.Spec;
 import headertank.app.carspec.history.Differences;
+import headertank.app.evidence.Lessons;
 import headertank.app.field.FieldText;
+import headertank.calc.Rater;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.HashMap;
 import java.util.List;
@@ -37,6 +39,7 @@ class SpecPages {
     private final StartFrom starts;
     private final Completeness completeness;
     private final AdvisedChange advised;
+    private final Lessons lessons;
 
     SpecPages(
             CarSearch cars,
@@ -48,7 +51,8 @@ class SpecPages {
             FieldText text,
             StartFrom starts,
             Completeness completeness,
-            AdvisedChange advised) {
+            AdvisedChange advised,
+            Lessons lessons) {
         this.cars = cars;
         this.revisions = revisions;
         this.reader = reader;
@@ -59,6 +63,7 @@ class SpecPages {
         this.starts = starts;
         this.completeness = completeness;
         this.advised = advised;
+        this.lessons = lessons;
     }
 
     /**
@@ -90,7 +95,7 @@ class SpecPages {
         }
         model.addAttribute("alike", starts.alike(id, "", StartFrom.FEW));
         SpecReader.Reading reading = reader.read(form, latest.map(Revision::spec), false);
-        return page(model, form, reading, Map.of(), Map.of());
+        return page(id, model, form, reading, Map.of(), Map.of());
     }
 
     /** The form of a car's newest revision, with something as it was in another one; empty when nothing is named. */
@@ -104,7 +109,8 @@ class SpecPages {
     /** The form of a car's newest revision, with what a check advises typed in. */
     private SpecForm advised(Revision newest, String change, String measure, Model model) {
         SpecForm form = SpecForm.of(newest.spec(), "", newest.number(), text);
-        Optional<AdvisedChange.Filled> filled = advised.improvement(newest, form, change);
+        Optional<AdvisedChange.Filled> filled =
+                advised.improvement(newest, form, change, lessons.rater(newest.carId()));
         filled.ifPresent(f -> model.addAttribute("typedIn", f.typed()));
         return filled.map(AdvisedChange.Filled::form)
                 .or(() -> advised.measurement(form, measure))
@@ -132,7 +138,7 @@ class SpecPages {
         model.addAttribute("car", cars.car(id));
         SpecForm form = SpecForm.sent(sent);
         SpecReader.Reading reading = reader.read(form, parent(id, form).map(Revision::spec), false);
-        page(model, form, reading, fragment ? Map.of() : reading.faults(), Map.of());
+        page(id, model, form, reading, fragment ? Map.of() : reading.faults(), Map.of());
         return fragment ? "carspec/preview :: renewed" : "carspec/form";
     }
 
@@ -149,7 +155,7 @@ class SpecPages {
         SpecReader.Reading reading = reader.read(form, parent.map(Revision::spec), form.parent() != null);
         if (!reading.faults().isEmpty()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-            return page(model, form, reading, reading.faults(), Map.of());
+            return page(id, model, form, reading, reading.faults(), Map.of());
         }
         Revision saved;
         try {
@@ -192,7 +198,7 @@ class SpecPages {
         model.addAttribute("myChanges", changes(was, mine));
         SpecForm joined = SpecForm.of(merge.spec(), form.reason(), theirs.number(), text);
         SpecReader.Reading reading = reader.read(joined, Optional.of(theirs.spec()), false);
-        return page(model, joined, reading, reading.faults(), contested);
+        return page(id, model, joined, reading, reading.faults(), contested);
     }
 
     private List<Differences.Line> changes(Optional<Spec> from, Spec to) {
@@ -200,18 +206,20 @@ class SpecPages {
     }
 
     String page(
+            long carId,
             Model model,
             SpecForm form,
             SpecReader.Reading reading,
             Map<String, String> faults,
             Map<String, String> contested) {
-        Preview.Draft draft = preview.of(reading);
+        Rater rater = lessons.rater(carId);
+        Preview.Draft draft = preview.of(reading, rater);
         model.addAttribute("form", form);
         model.addAttribute("draft", draft);
         FormView.Page page = view.page(form, reading, draft, faults, contested);
         model.addAttribute("page", page);
         model.addAttribute("firstFault", page.firstFault(faults));
-        model.addAttribute("complete", completeness.of(reading, draft));
+        model.addAttribute("complete", completeness.of(reading, draft, rater));
         model.addAttribute("faults", faults);
         model.addAttribute("contested", contested);
         return "carspec/form";

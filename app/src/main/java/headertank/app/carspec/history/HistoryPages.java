@@ -3,6 +3,7 @@ package headertank.app.carspec.history;
 import headertank.app.car.CarSearch;
 import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
+import headertank.app.evidence.Lessons;
 import java.util.List;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -21,18 +22,21 @@ class HistoryPages {
     private final Timeline timeline;
     private final Differences differences;
     private final RevisionComparison comparison;
+    private final Lessons lessons;
 
     HistoryPages(
             CarSearch cars,
             Revisions revisions,
             Timeline timeline,
             Differences differences,
-            RevisionComparison comparison) {
+            RevisionComparison comparison,
+            Lessons lessons) {
         this.cars = cars;
         this.revisions = revisions;
         this.timeline = timeline;
         this.differences = differences;
         this.comparison = comparison;
+        this.lessons = lessons;
     }
 
     @GetMapping("/cars/{id}/history")
@@ -80,6 +84,8 @@ class HistoryPages {
         model.addAttribute("before", before);
         model.addAttribute(
                 "duties",
-                before.number() == after.number() ? List.of() : comparison.between(before.spec(), after.spec()));
+                before.number() == after.number()
+                        ? List.of()
+                        : comparison.between(before.spec(), after.spec(), lessons.rater(carId)));
     }
 }

@@ -20,7 +20,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
@@ -100,36 +99,38 @@ public class RevisionComparison {
      */
     public record Effect(List<Differences.Line> lines, double shareK, double undoneK) {}
 
-    private final Supplier<Rater> rater;
     private final FieldText text;
     private final Differences differences;
 
-    RevisionComparison(Supplier<Rater> rater, FieldText text, Differences differences) {
-        this.rater = rater;
+    RevisionComparison(FieldText text, Differences differences) {
         this.text = text;
         this.differences = differences;
     }
 
-    /** One answer for each installed duty of either spec. */
-    public List<DutyCost> between(Spec before, Spec after) {
+    /**
+     * One answer for each installed duty of either spec.
+     *
+     * @param rater with what is known of the car by its evidence
+     */
+    public List<DutyCost> between(Spec before, Spec after, Rater rater) {
         Map<String, Differences.Line> lines = differences.between(before, after).stream()
                 .collect(Collectors.toMap(Differences.Line::key, Function.identity(), (a, b) -> a, LinkedHashMap::new));
         Set<String> ids = new TreeSet<>(before.dutyIds());
         ids.addAll(after.dutyIds());
         return ids.stream()
-                .filter(id -> rater.get().duties().containsKey(id))
-                .map(id -> duty(rater.get().duties().get(id), before.build(), after.build(), lines))
+                .filter(id -> rater.duties().containsKey(id))
+                .map(id -> duty(rater.duties().get(id), before.build(), after.build(), lines, rater))
                 .toList();
     }
 
-    private DutyCost duty(Duty duty, Build before, Build after, Map<String, Differences.Line> lines) {
+    private DutyCost duty(Duty duty, Build before, Build after, Map<String, Differences.Line> lines, Rater rater) {
         Build telling = withoutSilentChanges(before, after);
         int changes = Change.between(before, telling).size();
         if (changes > MOST_CHANGES) {
             return failed(duty, text.message("compare.too-many", ""));
         }
         try {
-            return cost(duty, before, telling, lines);
+            return cost(duty, before, telling, lines, rater);
         } catch (InputException | OutOfRangeException e) {
             return failed(duty, text.message("compare.impossible", "", text.why(e)));
         }
@@ -157,8 +158,8 @@ public class RevisionComparison {
         return telling;
     }
 
-    private DutyCost cost(Duty duty, Build before, Build after, Map<String, Differences.Line> lines) {
-        Attribution found = rater.get().compare(before, after, duty);
+    private DutyCost cost(Duty duty, Build before, Build after, Map<String, Differences.Line> lines, Rater rater) {
+        Attribution found = rater.compare(before, after, duty);
         double widest = found.parts().stream()
                 .mapToDouble(p -> Math.abs(p.shareK()))
                 .max()
@@ -193,7 +194,7 @@ public class RevisionComparison {
                 found.afterK(),
                 parts,
                 silent.values().stream().map(Differences.Line::label).toList(),
-                cautions(duty, before, after, found));
+                cautions(duty, before, after, found, rater));
     }
 
     private static boolean matters(Attribution.PartEffect part) {
@@ -212,15 +213,15 @@ public class RevisionComparison {
                 .toList();
     }
 
-    private List<String> cautions(Duty duty, Build before, Build after, Attribution found) {
+    private List<String> cautions(Duty duty, Build before, Build after, Attribution found, Rater rater) {
         List<String> cautions = new ArrayList<>();
         if (duty.schedule().isPresent()) {
             cautions.add(text.message("compare.by-run", ""));
         }
-        if (rater.get().isBound(before, duty)) {
+        if (rater.isBound(before, duty)) {
             cautions.add(text.message("compare.bound.before", ""));
         }
-        if (rater.get().isBound(after, duty)) {
+        if (rater.isBound(after, duty)) {
             cautions.add(text.message("compare.bound.after", ""));
         }
         if (!found.exact()) {

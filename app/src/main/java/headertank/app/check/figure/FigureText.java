@@ -22,6 +22,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.springframework.context.MessageSource;
 
 /** Figures of a check as one shop reads them. Made once for a page or a sheet by {@link ShopFigures}. */
@@ -246,6 +247,15 @@ public final class FigureText {
     /** A stored figure. */
     public String figure(Amount figure) {
         return figure(StoredWords.figure(figure));
+    }
+
+    /** How well a car was known, and by what; more words where that does not fit the car. */
+    public String known(CheckResult.HowKnown known) {
+        String how = words("known." + known.how());
+        String by = known.evidence().entrySet().stream()
+                .map(e -> words("known.count." + e.getKey(), e.getValue()))
+                .collect(Collectors.joining(", "));
+        return words(by.isEmpty() ? "known.line" : "known.line.by", how, by);
     }
 
     /** A day with its time at the shop. */

@@ -20,6 +20,7 @@ import headertank.app.check.stored.PointResult;
 import headertank.app.check.stored.StoredCheck;
 import headertank.app.check.stored.StoredRun;
 import headertank.app.check.stored.StoredVerdict;
+import headertank.app.evidence.Lessons;
 import headertank.app.language.Dates;
 import headertank.app.problem.NotFoundException;
 import headertank.calc.carspec.BuildField;
@@ -47,6 +48,7 @@ class FirstScreens {
     private final RevisionComparison comparison;
     private final ShopFigures figures;
     private final Dates dates;
+    private final Lessons lessons;
 
     FirstScreens(
             Checks checks,
@@ -54,13 +56,15 @@ class FirstScreens {
             Differences differences,
             RevisionComparison comparison,
             ShopFigures figures,
-            Dates dates) {
+            Dates dates,
+            Lessons lessons) {
         this.checks = checks;
         this.revisions = revisions;
         this.differences = differences;
         this.comparison = comparison;
         this.figures = figures;
         this.dates = dates;
+        this.lessons = lessons;
     }
 
     /** The duty that a page of a check shows whole: the one asked for, else the worst. */
@@ -219,7 +223,8 @@ class FirstScreens {
                 .flatMap(base -> comparison
                         .between(
                                 only(revisions.byId(base.revisionId()).spec(), duty),
-                                only(revisions.byId(check.line().revisionId()).spec(), duty))
+                                only(revisions.byId(check.line().revisionId()).spec(), duty),
+                                lessons.rater(check.line().carId()))
                         .stream())
                 .flatMap(d -> d.parts().stream())
                 .sorted((a, b) -> Double.compare(Math.abs(b.shareK()), Math.abs(a.shareK())))

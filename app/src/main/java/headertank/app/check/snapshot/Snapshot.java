@@ -20,9 +20,11 @@ import headertank.app.check.stored.PointResult.WorkingLine;
 import headertank.app.check.stored.PointResult.WorkingPart;
 import headertank.app.check.stored.StoredMessage;
 import headertank.app.check.stored.StoredVerdict;
+import headertank.app.evidence.Seen;
 import headertank.calc.Rater;
 import headertank.calc.Rating;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.carspec.Learned;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.choice.SensorPlacement;
 import headertank.calc.quantity.Entry;
@@ -54,8 +56,16 @@ public final class Snapshot {
 
     private Snapshot() {}
 
-    /** @return what went in */
+    /** @return what went in, of a car of which nothing was seen */
     public static CheckInput input(Rating rating, long revisionId, int revisionNumber) {
+        return input(rating, revisionId, revisionNumber, Optional.empty());
+    }
+
+    /**
+     * @param seen what was seen of the car and what that taught
+     * @return what went in
+     */
+    public static CheckInput input(Rating rating, long revisionId, int revisionNumber, Optional<Seen> seen) {
         Resolved r = rating.resolved();
         SortedMap<String, Value> fields = new TreeMap<>();
         for (BuildField f : BuildField.values()) {
@@ -82,11 +92,43 @@ public final class Snapshot {
                 rating.samples(),
                 r.build().carClass().name(),
                 fields,
-                rating.duties().stream().map(d -> DutySnapshot.of(d.duty())).toList());
+                rating.duties().stream().map(d -> DutySnapshot.of(d.duty())).toList(),
+                seen.map(s -> learned(s, r.learned())));
     }
 
-    /** @return what came out */
+    private static CheckInput.LearnedFrom learned(Seen seen, Learned still) {
+        return new CheckInput.LearnedFrom(
+                seen.lesson().id(),
+                seen.lesson().sha256(),
+                seen.usedText(),
+                seen.pieces().stream()
+                        .map(p -> new CheckInput.LearnedPiece(p.id(), p.kind().name(), p.sha256()))
+                        .toList(),
+                still.known().name(),
+                still.factors().stream()
+                        .map(f -> new CheckInput.LearnedFactor(f.key(), f.moved(), f.left()))
+                        .toList());
+    }
+
+    private static CheckResult.HowKnown known(Optional<Seen> seen, Learned still) {
+        SortedMap<String, Integer> evidence = new TreeMap<>();
+        seen.filter(s -> !still.isNothing())
+                .map(Seen::pieces)
+                .orElse(List.of())
+                .forEach(p -> evidence.merge(p.kind().name(), 1, Integer::sum));
+        return new CheckResult.HowKnown(still.known().name(), evidence, still.strain(), still.isBeyondBelief());
+    }
+
+    /** @return what came out, of a car of which nothing was seen */
     public static CheckResult result(Rating rating, Rater rater) {
+        return result(rating, rater, Optional.empty());
+    }
+
+    /**
+     * @param seen what was seen of the car and what that taught
+     * @return what came out
+     */
+    public static CheckResult result(Rating rating, Rater rater, Optional<Seen> seen) {
         Resolved r = rating.resolved();
         return new CheckResult(
                 rating.version(),
@@ -121,7 +163,8 @@ public final class Snapshot {
                         .toList(),
                 conditions(rating),
                 Optional.of(slowCoolant(rating.duties().get(0).outcome(), r, rater)),
-                Optional.of(rater.turns()));
+                Optional.of(rater.turns()),
+                Optional.of(known(seen, r.learned())));
     }
 
     private static SlowCoolantAnswer slowCoolant(DutyOutcome o, Resolved r, Rater rater) {

@@ -55,8 +55,10 @@ public final class CheckFormat {
      */
     public static CheckResult readResult(int format, String text) {
         return switch (format) {
-            case 1 -> read("result", 1, FormatOne.upgraded(tree(text)), CheckResult.class);
-            case 2 -> read("result", 2, tree(text), CheckResult.class);
+            case 1 ->
+                read("result", 1, FormatOne.upgraded(without(tree(text), "result", 1, "known")), CheckResult.class);
+            case 2 -> read("result", 2, without(tree(text), "result", 2, "known"), CheckResult.class);
+            case 3 -> read("result", 3, tree(text), CheckResult.class);
             default -> throw new IllegalArgumentException("result format " + format + " is newer than this program");
         };
     }
@@ -64,9 +66,19 @@ public final class CheckFormat {
     /** @throws IllegalArgumentException for a format that this version does not know, and for a field that it does not have */
     public static CheckInput readInput(int format, String text) {
         return switch (format) {
-            case 1 -> read("input", 1, tree(text), CheckInput.class);
+            case 1 -> read("input", 1, without(tree(text), "input", 1, "learned"), CheckInput.class);
+            case 2 -> read("input", 2, tree(text), CheckInput.class);
             default -> throw new IllegalArgumentException("input format " + format + " is newer than this program");
         };
+    }
+
+    /** The same; refused when it has a field that came with a later format. */
+    private static JsonNode without(JsonNode tree, String what, int format, String later) {
+        if (tree.has(later)) {
+            throw new IllegalArgumentException("a stored " + what + " of format " + format
+                    + " has a field that the format does not have: " + later);
+        }
+        return tree;
     }
 
     private static JsonNode tree(String text) {

@@ -8,11 +8,12 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * What went into a check, defaults included, as stored. Format 1. All numbers in SI.
+ * What went into a check, defaults included, as stored. Format 2. All numbers in SI.
  *
  * @param carClass class of car that chose the defaults
  * @param fields value of each field by its key
  * @param duties the duties as they were defined on that day
+ * @param learned what was known of the car by its evidence; absent where none was used, and in a check of before evidence counted
  */
 public record CheckInput(
         long revisionId,
@@ -22,15 +23,57 @@ public record CheckInput(
         int samples,
         String carClass,
         SortedMap<String, Value> fields,
-        List<RatedDuty> duties) {
+        List<RatedDuty> duties,
+        Optional<LearnedFrom> learned) {
 
     /** Number of the format that is written today. */
-    public static final int FORMAT = 1;
+    public static final int FORMAT = 2;
 
     public CheckInput {
         duties = List.copyOf(duties);
         fields = Collections.unmodifiableSortedMap(new TreeMap<>(fields));
+        learned = learned == null ? Optional.empty() : learned;
     }
+
+    /**
+     * What evidence had taught when the car was rated. The whole of it, covariances too, is kept under {@code lesson}.
+     *
+     * @param lesson id of what was learned
+     * @param lessonSha256 its hash, hexadecimal
+     * @param used id@revision of each piece of evidence that was switched on, in their order
+     * @param pieces the pieces that it was learned from
+     * @param known how well the car was known by it
+     * @param factors what it knew of the rated revision; nothing of parts that had changed since
+     */
+    public record LearnedFrom(
+            long lesson,
+            String lessonSha256,
+            String used,
+            List<LearnedPiece> pieces,
+            String known,
+            List<LearnedFactor> factors) {
+        public LearnedFrom {
+            pieces = List.copyOf(pieces);
+            factors = List.copyOf(factors);
+        }
+    }
+
+    /**
+     * A piece of evidence.
+     *
+     * @param kind what it is
+     * @param sha256 of what it says, hexadecimal
+     */
+    public record LearnedPiece(long id, String kind, String sha256) {}
+
+    /**
+     * What is known of a field or of a factor of the model.
+     *
+     * @param key of the field or factor
+     * @param moved how far it moved, in standard deviations of what was known before [-]
+     * @param left what is left of that standard deviation, as a share of it [-]
+     */
+    public record LearnedFactor(String key, double moved, double left) {}
 
     /**
      * A field as the rating used it.

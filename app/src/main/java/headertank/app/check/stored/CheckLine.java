@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param newerRevision number of a revision saved since, 0 when there is none
  * @param newerCalcCore whether a newer version of the physics has run since
  * @param changedPolicy whether the shop judges by other thresholds or limits now
+ * @param changedEvidence whether other evidence of the car is used now
  */
 public record CheckLine(
         long id,
@@ -25,6 +26,7 @@ public record CheckLine(
         int newerRevision,
         boolean newerCalcCore,
         boolean changedPolicy,
+        boolean changedEvidence,
         Optional<SignOff> signOff) {
 
     public CheckLine {
@@ -44,6 +46,6 @@ public record CheckLine(
 
     /** Whether something has changed since that the check does not know of. */
     public boolean outOfDate() {
-        return newerRevision > 0 || newerCalcCore || changedPolicy;
+        return newerRevision > 0 || newerCalcCore || changedPolicy || changedEvidence;
     }
 }

@@ -2,12 +2,15 @@ package headertank.app.check.stored;
 
 import com.fasterxml.jackson.annotation.JsonFormat;
 import headertank.app.check.stored.StoredMessage.Amount;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
- * What a check found, as stored: pages and paper are drawn from this and from nothing else. Format 2. All numbers in SI.
+ * What a check found, as stored: pages and paper are drawn from this and from nothing else. Format 3. All numbers in SI.
  *
  * @param calcCoreVersion version of the physics
  * @param seed seed of the sampling
@@ -26,6 +29,7 @@ import java.util.Optional;
  * @param slowCoolant whether coolant must pass this radiator slowly, where the first duty is decided
  * @param turns probabilities of passing the coolant limit at which a verdict turned that day, the smallest first [-]; empty in a
  *     check of before it was kept
+ * @param known how well the car was known, and by what; absent in a check of before evidence counted
  */
 public record CheckResult(
         String calcCoreVersion,
@@ -43,10 +47,11 @@ public record CheckResult(
         List<PlugInLine> plugIns,
         List<Condition> conditions,
         Optional<SlowCoolantAnswer> slowCoolant,
-        Optional<List<Double>> turns) {
+        Optional<List<Double>> turns,
+        Optional<HowKnown> known) {
 
     /** Number of the format that is written today. */
-    public static final int FORMAT = 2;
+    public static final int FORMAT = 3;
 
     public CheckResult {
         duties = List.copyOf(duties);
@@ -58,6 +63,22 @@ public record CheckResult(
         conditions = List.copyOf(conditions);
         slowCoolant = slowCoolant == null ? Optional.empty() : slowCoolant;
         turns = turns == null ? Optional.empty() : turns.map(List::copyOf);
+        known = known == null ? Optional.empty() : known;
+    }
+
+    /**
+     * How well a car was known.
+     *
+     * @param how in one of four words
+     * @param evidence how many pieces it was learned from, by their kind
+     * @param strain how far all together moved over how far such evidence moves them [-]; beyond what is believable, the evidence does not
+     *     fit the car
+     * @param doubted whether it is beyond that
+     */
+    public record HowKnown(String how, SortedMap<String, Integer> evidence, double strain, boolean doubted) {
+        public HowKnown {
+            evidence = Collections.unmodifiableSortedMap(new TreeMap<>(evidence));
+        }
     }
 
     /**

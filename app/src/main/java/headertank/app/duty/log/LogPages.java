@@ -3,12 +3,8 @@ package headertank.app.duty.log;
 import headertank.app.duty.DutyFault;
 import headertank.app.duty.DutyForm;
 import headertank.app.duty.DutyText;
-import headertank.app.log.file.LogLimits;
-import headertank.app.log.file.LogRefused;
 import headertank.app.log.file.LogSource;
-import headertank.app.log.file.TimeColumn;
 import headertank.app.log.read.LogQuantity;
-import headertank.app.log.read.LogReader;
 import headertank.app.log.read.LogSummary;
 import headertank.app.log.view.LogWords;
 import headertank.app.log.view.MappingForm;
@@ -98,7 +94,7 @@ class LogPages {
         } else if (!isFile && sent.log().isBlank()) {
             faults.rejectValue("log", "duties.log.missing");
         }
-        Optional<LogSummary> summary = faults.hasErrors() ? Optional.empty() : survey(log, said, faults);
+        Optional<LogSummary> summary = faults.hasErrors() ? Optional.empty() : logWords.survey(log, said, faults);
         summary.ifPresent(s -> model.addAttribute("view", logWords.view(s, said.mapping(s), SHOWN)));
         if (look != null && summary.isPresent()) {
             return form(form, List.of(), model, faults);
@@ -132,17 +128,6 @@ class LogPages {
             return "duty/form";
         } catch (InputException e) {
             return refused(form, DutyFault.of(e, words), model, faults, response);
-        }
-    }
-
-    private Optional<LogSummary> survey(LogSource log, MappingForm said, BindingResult faults) throws IOException {
-        try {
-            LogSummary guessed = LogReader.survey(log, LogLimits.USUAL);
-            Optional<TimeColumn> time = said.time(guessed.head());
-            return Optional.of(time.isEmpty() ? guessed : LogReader.survey(log, time.get(), LogLimits.USUAL));
-        } catch (LogRefused e) {
-            faults.rejectValue("log", "", logWords.refused(e));
-            return Optional.empty();
         }
     }
 

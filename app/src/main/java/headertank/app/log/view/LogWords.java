@@ -1,7 +1,9 @@
 package headertank.app.log.view;
 
 import headertank.app.log.file.LogHead;
+import headertank.app.log.file.LogLimits;
 import headertank.app.log.file.LogRefused;
+import headertank.app.log.file.LogSource;
 import headertank.app.log.file.TimeColumn;
 import headertank.app.log.read.BadRow;
 import headertank.app.log.read.ColumnGuess;
@@ -9,12 +11,14 @@ import headertank.app.log.read.ColumnSummary;
 import headertank.app.log.read.LogMapping;
 import headertank.app.log.read.LogMapping.Chosen;
 import headertank.app.log.read.LogQuantity;
+import headertank.app.log.read.LogReader;
 import headertank.app.log.read.LogSummary;
 import headertank.app.shop.Shops;
 import headertank.app.unit.Dimension;
 import headertank.app.unit.Scaling;
 import headertank.app.unit.UnitSystem;
 import headertank.app.unit.Units;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +26,7 @@ import java.util.stream.IntStream;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
+import org.springframework.validation.BindingResult;
 
 /** Logs in words, from the message files, in the units of the shop. */
 @Component
@@ -54,8 +59,25 @@ public class LogWords {
     }
 
     /** Why a file is no log. */
-    public String refused(LogRefused e) {
+    private String refused(LogRefused e) {
         return say("log.refused." + e.reason(), e.line(), e.found(), e.most());
+    }
+
+    /**
+     * Looks a log through, its time as somebody chose it.
+     *
+     * @param faults takes why it is refused, at its field {@code log}
+     * @return what it holds; empty when it is refused
+     */
+    public Optional<LogSummary> survey(LogSource log, MappingForm said, BindingResult faults) throws IOException {
+        try {
+            LogSummary guessed = LogReader.survey(log, LogLimits.USUAL);
+            Optional<TimeColumn> time = said.time(guessed.head());
+            return Optional.of(time.isEmpty() ? guessed : LogReader.survey(log, time.get(), LogLimits.USUAL));
+        } catch (LogRefused e) {
+            faults.rejectValue("log", "", refused(e));
+            return Optional.empty();
+        }
     }
 
     /** @param shown what the page is about */

@@ -31,8 +31,8 @@ class CompletenessTest {
 
     private final FieldText text = Texts.metric(RATER);
     private final SpecReader reader = new SpecReader(() -> RATER, new FieldReader(text), text);
-    private final Preview preview = new Preview(() -> RATER, text);
-    private final Completeness completeness = new Completeness(() -> RATER, text);
+    private final Preview preview = new Preview(text);
+    private final Completeness completeness = new Completeness(text);
 
     private Completeness.State of(String... pairs) {
         MultiValueMap<String, String> sent = new LinkedMultiValueMap<>();
@@ -40,7 +40,7 @@ class CompletenessTest {
             sent.add(pairs[i], pairs[i + 1]);
         }
         SpecReader.Reading reading = reader.read(SpecForm.sent(sent), Optional.empty(), false);
-        return completeness.of(reading, preview.of(reading));
+        return completeness.of(reading, preview.of(reading, RATER), RATER);
     }
 
     private Completeness.State drift(String... more) {

@@ -25,7 +25,7 @@ class RevisionComparisonTest {
     private final Rater rater = Rater.standard();
     private final FieldText text = Texts.metric(rater);
     private final RevisionComparison comparison =
-            new RevisionComparison(() -> rater, text, new Differences(text, new StandIns(() -> rater, text)));
+            new RevisionComparison(text, new Differences(text, new StandIns(() -> rater, text)));
 
     private final Spec before = SpecBuilder.of(CarClass.DRIFT, "drift", "track")
             .set(BuildField.ENGINE_POWER, "300 kW", GUESSED)
@@ -41,7 +41,7 @@ class RevisionComparisonTest {
                 .seen(BuildField.FAN_MOUNTING, "PUSHING")
                 .set(BuildField.CORE_BLOCKED, "25 %", MEASURED)
                 .spec();
-        List<RevisionComparison.DutyCost> costs = comparison.between(before, after);
+        List<RevisionComparison.DutyCost> costs = comparison.between(before, after, rater);
         assertThat(costs).extracting(RevisionComparison.DutyCost::dutyId).containsExactly("drift", "track");
         for (RevisionComparison.DutyCost c : costs) {
             assertThat(c.parts().stream()
@@ -64,7 +64,8 @@ class RevisionComparisonTest {
                 .set(BuildField.FAN_FLOW, "900 cfm", DATASHEET)
                 .set(BuildField.CORE_BLOCKED, "25 %", MEASURED)
                 .spec();
-        RevisionComparison.DutyCost drift = comparison.between(before, after).get(0);
+        RevisionComparison.DutyCost drift =
+                comparison.between(before, after, rater).get(0);
         assertThat(drift.parts())
                 .extracting(RevisionComparison.PartCost::part)
                 .containsExactlyInAnyOrder("FAN", "RADIATOR");
@@ -107,7 +108,8 @@ class RevisionComparisonTest {
         Spec after = SpecBuilder.from(before)
                 .set(BuildField.ENGINE_POWER, "300 kW", MEASURED)
                 .spec();
-        RevisionComparison.DutyCost cost = comparison.between(before, after).get(0);
+        RevisionComparison.DutyCost cost =
+                comparison.between(before, after, rater).get(0);
         assertThat(difference(cost)).isZero();
         assertThat(cost.parts()).isEmpty();
         assertThat(cost.withoutEffect()).containsExactly("Rated power");
@@ -118,7 +120,7 @@ class RevisionComparisonTest {
         Spec claimed = SpecBuilder.from(before)
                 .set(BuildField.ENGINE_POWER, "300 kW", ADVERTISED)
                 .spec();
-        assertThat(comparison.between(before, claimed).get(0).parts()).hasSize(1);
+        assertThat(comparison.between(before, claimed, rater).get(0).parts()).hasSize(1);
     }
 
     @Test
@@ -133,7 +135,7 @@ class RevisionComparisonTest {
                 .set(BuildField.CORE_HEIGHT, "500 mm", MEASURED)
                 .set(BuildField.CORE_DEPTH, "50 mm", MEASURED);
         RevisionComparison.DutyCost cost =
-                comparison.between(before, much.spec()).get(0);
+                comparison.between(before, much.spec(), rater).get(0);
         assertThat(cost.problem()).isNotEmpty();
         assertThat(cost.parts()).isEmpty();
     }

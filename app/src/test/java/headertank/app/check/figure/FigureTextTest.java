@@ -8,9 +8,9 @@ import headertank.app.unit.UnitSystem;
 import java.time.Instant;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
-import org.springframework.context.i18n.LocaleContextHolder;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 
 /** Figures as a shop reads them. */
 public class FigureTextTest {

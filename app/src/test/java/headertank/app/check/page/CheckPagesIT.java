@@ -143,7 +143,9 @@ class CheckPagesIT {
         double before = result(signed).duty(worst.id()).orElseThrow().coolantMarginK();
         Element why = page("/checks/" + changed).selectFirst(".why");
         assertThat(why.selectFirst("p").text())
-                .contains("Since revision 1", plain(shown().span(tenths(before) - tenths(worst.coolantMarginK()))) + " are gone")
+                .contains(
+                        "Since revision 1",
+                        plain(shown().span(tenths(before) - tenths(worst.coolantMarginK()))) + " are gone")
                 .contains("All changes");
         assertThat(why.select(".costs span")).extracting(Element::text).contains("Core width", "Free flow of each fan");
         Element behind = why.selectFirst("[hx-get]");

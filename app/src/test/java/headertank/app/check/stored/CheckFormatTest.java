@@ -129,6 +129,38 @@ class CheckFormatTest {
         assertThat(CheckFormat.write(result)).isEqualTo(text);
     }
 
+    /** A sample of format 3, likewise for ever. */
+    @Test
+    void theSampleOfFormatThreeStaysReadable() throws IOException {
+        String text = sample("result-format-3.json");
+        CheckResult result = CheckFormat.readResult(3, text);
+        CheckResult.HowKnown known = result.known().orElseThrow();
+        assertThat(known.how()).isEqualTo("FROM_A_RUN");
+        assertThat(known.evidence()).containsEntry("LOG", 1).containsEntry("SETTLED", 1);
+        assertThat(CheckFormat.write(result)).isEqualTo(text);
+    }
+
+    @Test
+    void theSampleOfTheInputsOfFormatTwoStaysReadable() throws IOException {
+        String text = sample("input-format-2.json");
+        CheckInput.LearnedFrom learned =
+                CheckFormat.readInput(2, text).learned().orElseThrow();
+        assertThat(learned.pieces()).extracting(CheckInput.LearnedPiece::kind).containsExactly("LOG", "SETTLED");
+        assertThat(learned.factors()).isNotEmpty();
+        assertThat(CheckFormat.write(CheckFormat.readInput(2, text))).isEqualTo(text);
+    }
+
+    /** What was known of a car is no field of the formats before it was kept. */
+    @Test
+    void whatIsKnownIsRefusedInOlderFormats() throws IOException {
+        assertThatThrownBy(() -> CheckFormat.readResult(2, sample("result-format-3.json")))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("known");
+        assertThatThrownBy(() -> CheckFormat.readInput(1, sample("input-format-2.json")))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("learned");
+    }
+
     @Test
     void theSampleOfTheInputsOfFormatOneStaysReadable() throws IOException {
         String text = sample("input-format-1.json");
@@ -139,7 +171,7 @@ class CheckFormatTest {
 
     /** A field that would be lost stops the reading. */
     @ParameterizedTest
-    @ValueSource(strings = {"result-format-1.json", "result-format-2.json"})
+    @ValueSource(strings = {"result-format-1.json", "result-format-2.json", "result-format-3.json"})
     void aFieldThatTheFormatDoesNotHaveIsRefused(String sample) throws IOException {
         int format = Integer.parseInt(sample.replaceAll("\\D", ""));
         for (String at : List.of("", "/duties/0", "/duties/0/findings/0", "/duties/0/run/settled", "/flags/0")) {
@@ -171,7 +203,7 @@ class CheckFormatTest {
         String text = CheckFormat.write(Drifter.RESULT);
         JsonNode tree = JSON.readTree(text);
         ObjectNode drift = (ObjectNode) tree.get("duties").get(0);
-        ((ObjectNode) tree).remove("slowCoolant");
+        ((ObjectNode) tree).remove(List.of("slowCoolant", "known"));
         drift.remove(List.of("whatIfs", "judgement"));
         ((ObjectNode) drift.get("run"))
                 .remove(List.of(
@@ -200,6 +232,7 @@ class CheckFormatTest {
         assertThat(Math.signum(drift.hottestDay().orElseThrow().ambientK() - Drifter.RESULT.designAmbientK()))
                 .isEqualTo(Math.signum(drift.coolantMarginK()));
         JsonNode tree = JSON.readTree(CheckFormat.write(Drifter.RESULT));
+        ((ObjectNode) tree).remove("known");
         ((ObjectNode) tree.get("duties").get(0)).remove("hottestDay");
         DutyResult before = CheckFormat.readResult(2, tree.toString()).duties().get(0);
         assertThat(before.hottestDay()).isEmpty();
@@ -227,6 +260,7 @@ class CheckFormatTest {
 
     @Test
     void aNewerFormatIsRefused() {
-        assertThatThrownBy(() -> CheckFormat.readResult(3, "{}")).hasMessageContaining("newer");
+        assertThatThrownBy(() -> CheckFormat.readResult(CheckResult.FORMAT + 1, "{}"))
+                .hasMessageContaining("newer");
     }
 }

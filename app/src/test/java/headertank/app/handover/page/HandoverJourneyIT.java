@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import headertank.app.account.People;
 import headertank.app.check.Checks;
 import headertank.app.check.Specs;
-import headertank.app.database.ServedTest;
+import headertank.app.database.DatabaseTest;
 import headertank.app.given.Given;
 import headertank.app.handover.Handovers;
 import headertank.app.handover.photo.Pictures;
@@ -30,7 +30,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The check list on a phone whose connection comes and goes. */
-@ServedTest
+@DatabaseTest
 class HandoverJourneyIT {
 
     private static final int TARGET_PX = 56;

@@ -1,4 +1,4 @@
-package headertank.app.carlog;
+package headertank.app.known;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,7 +7,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.context.i18n.LocaleContextHolder;
 
-class CarLogWordsTest {
+class KnownWordsTest {
 
     @AfterEach
     void noLanguage() {
@@ -17,11 +17,11 @@ class CarLogWordsTest {
     @Test
     void nothingHasNoSign() {
         LocaleContextHolder.setLocale(Locale.ENGLISH);
-        assertThat(CarLogWords.signed(-0.04)).isEqualTo("0.0");
-        assertThat(CarLogWords.signed(0.04)).isEqualTo("0.0");
-        assertThat(CarLogWords.signed(-0.06)).isEqualTo("\u22120.1");
-        assertThat(CarLogWords.signed(1.23)).isEqualTo("+1.2");
+        assertThat(KnownWords.signed(-0.04)).isEqualTo("0.0");
+        assertThat(KnownWords.signed(0.04)).isEqualTo("0.0");
+        assertThat(KnownWords.signed(-0.06)).isEqualTo("\u22120.1");
+        assertThat(KnownWords.signed(1.23)).isEqualTo("+1.2");
         LocaleContextHolder.setLocale(Locale.GERMAN);
-        assertThat(CarLogWords.signed(-0.04)).isEqualTo("0,0");
+        assertThat(KnownWords.signed(-0.04)).isEqualTo("0,0");
     }
 }
