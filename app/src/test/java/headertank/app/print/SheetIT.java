@@ -16,6 +16,7 @@ import headertank.app.database.DatabaseTest;
 import headertank.app.given.Given;
 import headertank.app.handover.Handovers;
 import headertank.app.handover.Lists;
+import headertank.app.handover.page.HandoverText;
 import headertank.app.shop.Role;
 import headertank.app.unit.UnitSystem;
 import headertank.calc.carspec.BuildField;
@@ -61,6 +62,9 @@ class SheetIT {
 
     @Autowired
     Handovers handovers;
+
+    @Autowired
+    HandoverText words;
 
     @Autowired
     JdbcClient jdbc;
@@ -186,10 +190,13 @@ class SheetIT {
         workshop.sign(check, Decision.DELIVER_WITH_CONDITIONS, "Drift, Street and Track: as agreed, towed away");
         lists.answerAll(check);
         CheckResult result = checks.byId(check).result();
-        long readings = handovers.of(check).readings().size();
+        var readings = handovers.of(check).readings();
         String page = PageOne.of(sheet(paper));
         assertThat(result.conditions()).hasSizeGreaterThan(2);
-        assertThat(readings).isGreaterThan(5);
+        assertThat(readings).hasSizeGreaterThan(5);
+        assertThat(readings).allSatisfy(l -> assertThat(page)
+                .as("each reading")
+                .contains(words.title(l.item()).replaceAll("\\s+", " ")));
         for (int i = 1; i <= result.conditions().size(); i++) {
             assertThat(page).contains("accepted " + i + " ");
         }
