@@ -194,7 +194,7 @@ class SheetIT {
         String page = PageOne.of(sheet(paper));
         assertThat(result.conditions()).hasSizeGreaterThan(2);
         assertThat(readings).hasSizeGreaterThan(5);
-        String unbroken = page.replaceAll("\\s", "");
+        String unbroken = page.replaceAll("[\\s\u00a0]", "");
         assertThat(readings).allSatisfy(l -> assertThat(unbroken)
                 .as("each reading")
                 .contains(words.title(l.item()).replaceAll("[\\s\u00a0]", "")));
