@@ -39,7 +39,11 @@ class DrivenDutyTest {
     }
 
     private static Learned.Factor demand(DriveLog log) {
-        return RATER.learn(CAR, log).factor(ModelFactor.DEMAND.key()).orElseThrow();
+        return demand(RATER.learn(CAR, log));
+    }
+
+    private static Learned.Factor demand(Learned learned) {
+        return learned.factor(ModelFactor.DEMAND.key()).orElseThrow();
     }
 
     private static double width(Learned learned) {
@@ -65,10 +69,9 @@ class DrivenDutyTest {
     void whatWasDrivenMustBeSaid() {
         DriveLog told = log(0);
         DriveLog untold = new DriveLog(told.ambientK(), told.ambientSigmaK(), told.rows());
-        assertThat(demand(untold).left()).isGreaterThan(0.99);
-        assertThat(width(RATER.learn(CAR, told)))
-                .as("an undriven duty")
-                .isLessThan(0.6 * width(RATER.learn(CAR, untold)));
+        Learned without = RATER.learn(CAR, untold);
+        assertThat(demand(without).left()).isGreaterThan(0.99);
+        assertThat(width(RATER.learn(CAR, told))).as("an undriven duty").isLessThan(0.6 * width(without));
     }
 
     /** An hour in the queue is no drift, whatever it is called. */
