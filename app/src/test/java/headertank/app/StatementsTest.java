@@ -21,8 +21,11 @@ class StatementsTest {
     private static final Pattern INSERT = Pattern.compile("insert\\s+into\\s+(\\w+)");
     private static final Pattern EDIT = Pattern.compile("\"\\s*(update\\s+[a-z_]+\\s|delete\\s+from|truncate\\s)");
 
-    /** Counts tries of signing in and forgets them again: what nobody has entered and nobody relies on. */
-    private static final String COUNTS = "SignInStore.java";
+    /**
+     * One counts tries of signing in and forgets them again: what nobody has entered and nobody relies on. The other empties a database
+     * that was just made, before what a backup kept comes back into it.
+     */
+    private static final Set<String> EDITS = Set.of("SignInStore.java", "RowStore.java");
 
     private static Map<Path, String> sources() throws IOException {
         Map<Path, String> texts = new TreeMap<>();
@@ -58,7 +61,7 @@ class StatementsTest {
     void nothingIsEditedBySql() throws IOException {
         sources().forEach((file, text) -> {
             boolean repository = text.contains("extends Repository<") || text.contains("extends JpaRepository<");
-            if (!repository && !file.endsWith(COUNTS)) {
+            if (!repository && !EDITS.contains(file.getFileName().toString())) {
                 assertThat(EDIT.matcher(text).results().map(m -> m.group(1)).toList())
                         .as("statements in " + file)
                         .isEmpty();

@@ -133,9 +133,9 @@ class CheckStore {
     }
 
     List<CheckLine> ofNow(long shop, int limit) {
-        return jdbc.sql(
-                        LINE
-                                + " and not y.newer_calc_core and not y.changed_policy order by c.created_at desc, c.id desc limit :limit")
+        return jdbc.sql(LINE
+                        + " and not y.newer_calc_core and not y.changed_policy"
+                        + " and not y.changed_evidence order by c.created_at desc, c.id desc limit :limit")
                 .param("shop", shop)
                 .param("limit", limit)
                 .query(CheckStore::line)

@@ -114,7 +114,7 @@ public class Lessons {
     }
 
     public Standing standing(long carId) {
-        Optional<Plan> plan = plan(carId);
+        Optional<LearningPlan> plan = plan(carId);
         Optional<Question> question = plan.map(p -> question(carId, p));
         return new Standing(
                 question.flatMap(answers::kept).map(a -> read(carId, a)),
@@ -128,7 +128,7 @@ public class Lessons {
         return answers.isConfirmed(user.shopId(), carId, lesson.sha256()) ? lesson.confirmed() : lesson;
     }
 
-    private Optional<Plan> plan(long carId) {
+    private Optional<LearningPlan> plan(long carId) {
         List<Piece> used = evidence.ofCar(carId).stream().filter(Piece::used).toList();
         return used.stream()
                 .max(Comparator.comparing((Piece p) -> p.kind() == PieceKind.LOG)
@@ -137,7 +137,7 @@ public class Lessons {
                     List<Piece> together = new ArrayList<>();
                     List<Piece> others = new ArrayList<>();
                     used.forEach(p -> (sameParts(p, base) ? together : others).add(p));
-                    return new Plan(base.revisionId(), base.revisionNumber(), together, others);
+                    return new LearningPlan(base.revisionId(), base.revisionNumber(), together, others);
                 });
     }
 
@@ -146,7 +146,7 @@ public class Lessons {
     }
 
     /** All that a lesson follows from: the car, what was seen of it, the duties that it names, the shop's figures, the physics. */
-    private Question question(long carId, Plan plan) {
+    private Question question(long carId, LearningPlan plan) {
         Shop shop = shops.byId(user.shopId());
         Rater here = rater.get();
         List<Object> pieces = new ArrayList<>();
@@ -170,7 +170,7 @@ public class Lessons {
         return new Question(shop.id(), carId, Question.Kind.LEARNED, key);
     }
 
-    private String learned(Plan plan) {
+    private String learned(LearningPlan plan) {
         Rater here = rater.get();
         List<Evidence> seen = new ArrayList<>();
         List<Long> from = new ArrayList<>();

@@ -51,11 +51,6 @@ final class Noise {
         return new Noise(List.copyOf(more));
     }
 
-    /** @return how large what is left of each log is, in their order */
-    List<Leftover.Size> sizes() {
-        return stretches.stream().map(s -> s.leftover().size()).toList();
-    }
-
     /** @return these numbers made independent, each of unit variance */
     double[] independent(double[] seen) {
         double[] free = seen.clone();
@@ -146,13 +141,5 @@ final class Noise {
         double lasting = FastMath.log(size.lastingK() / USUAL.lastingK()) / LASTING_SIGMA;
         double passing = FastMath.log(size.passingK() / USUAL.passingK()) / PASSING_SIGMA;
         return lasting * lasting + passing * passing;
-    }
-
-    /** @return logarithm of the determinant of the covariance, with the prior of its sizes */
-    double constant() {
-        return stretches.stream()
-                .mapToDouble(
-                        s -> s.leftover().logDeterminant() + prior(s.leftover().size()))
-                .sum();
     }
 }

@@ -48,17 +48,10 @@ final class Posterior {
 
     private final double[] mean;
     private final RealMatrix covariance;
-    private final Noise noise;
 
-    private Posterior(double[] mean, RealMatrix covariance, Noise noise) {
+    private Posterior(double[] mean, RealMatrix covariance) {
         this.mean = mean;
         this.covariance = covariance;
-        this.noise = noise;
-    }
-
-    /** The same of residuals that are independent and of unit variance. */
-    static Posterior of(int unknowns, UnaryOperator<double[]> residuals) {
-        return of(unknowns, residuals, Noise.independent());
     }
 
     /**
@@ -105,7 +98,7 @@ final class Posterior {
         RealMatrix covariance = solver(normal(MatrixUtils.createRealMatrix(noise.independent(slopes))))
                 .getSolver()
                 .getInverse();
-        return new Posterior(x, covariance, noise);
+        return new Posterior(x, covariance);
     }
 
     /** @param columns a row for each unknown */
@@ -216,10 +209,5 @@ final class Posterior {
 
     double covariance(int i, int j) {
         return covariance.getEntry(i, j);
-    }
-
-    /** @return the noise that what was seen speaks for */
-    Noise noise() {
-        return noise;
     }
 }

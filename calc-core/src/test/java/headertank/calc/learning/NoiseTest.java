@@ -66,13 +66,13 @@ class NoiseTest {
     /** A linear car with noise of a known size, which is not told: the log says it, and so how sharp a proof it is. */
     @Test
     void aLogSaysHowFarItsModelIsOff() {
-        double small = sizeOf(new Leftover.Size(0.35, 0.2));
-        double large = sizeOf(new Leftover.Size(2.8, 0.2));
-        assertThat(small).isBetween(0.25, 0.65);
-        assertThat(large).isBetween(1.8, 4.0);
+        double sharp = leftBy(new Leftover.Size(0.35, 0.2));
+        double blunt = leftBy(new Leftover.Size(2.8, 0.2));
+        assertThat(blunt).isBetween(2.5 * sharp, 20 * sharp);
     }
 
-    private static double sizeOf(Leftover.Size truth) {
+    /** @return what is left of the first unknown after a log with such noise [standard deviations of the prior] */
+    private static double leftBy(Leftover.Size truth) {
         SplittableRandom random = new SplittableRandom(12);
         double[] timeS = times(150, random);
         double[] noise = drawn(truth, timeS, random);
@@ -88,6 +88,6 @@ class NoiseTest {
                 },
                 Noise.independent().with(0, new Leftover(Noise.USUAL, timeS)));
         assertThat(Math.abs(found.mean(0) - 0.5)).isLessThan(3.5 * found.left(0));
-        return found.noise().sizes().get(0).lastingK();
+        return found.left(0);
     }
 }

@@ -27,8 +27,10 @@ class PosteriorTest {
             }
             RealVector b =
                     MatrixUtils.createRealVector(random.doubles(seen, -5, 5).toArray());
-            Posterior found = Posterior.of(n, x -> b.subtract(a.operate(MatrixUtils.createRealVector(x)))
-                    .toArray());
+            Posterior found = Posterior.of(
+                    n,
+                    x -> b.subtract(a.operate(MatrixUtils.createRealVector(x))).toArray(),
+                    Noise.independent());
 
             RealMatrix normal = a.transposeMultiply(a).add(MatrixUtils.createRealIdentityMatrix(n));
             RealMatrix covariance = new LUDecomposition(normal).getSolver().getInverse();
@@ -45,15 +47,17 @@ class PosteriorTest {
 
     @Test
     void followsACurveToItsBottom() {
-        Posterior found = Posterior.of(1, x -> new double[] {20 * (Math.exp(0.5 * x[0]) - Math.exp(0.8))});
+        Posterior found =
+                Posterior.of(1, x -> new double[] {20 * (Math.exp(0.5 * x[0]) - Math.exp(0.8))}, Noise.independent());
         assertThat(found.mean(0)).isCloseTo(1.6, within(0.01));
         assertThat(found.left(0)).isLessThan(0.06);
     }
 
     @Test
     void goesRoundWhereNoModelAnswers() {
-        Posterior found = Posterior.of(1, x -> x[0] > 1.05 ? null : new double[] {5 * (x[0] - 1)});
+        Posterior found = Posterior.of(1, x -> x[0] > 1.05 ? null : new double[] {5 * (x[0] - 1)}, Noise.independent());
         assertThat(found.mean(0)).isCloseTo(25.0 / 26, within(1e-6));
-        assertThatThrownBy(() -> Posterior.of(1, x -> null)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Posterior.of(1, x -> null, Noise.independent()))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -10,4 +10,4 @@ import java.util.List;
  * @param pieces what counts, in the order in which it came
  * @param ofOtherParts what is switched on and does not count, for the car had other parts then
  */
-record Plan(long revisionId, int revisionNumber, List<Piece> pieces, List<Piece> ofOtherParts) {}
+record LearningPlan(long revisionId, int revisionNumber, List<Piece> pieces, List<Piece> ofOtherParts) {}
