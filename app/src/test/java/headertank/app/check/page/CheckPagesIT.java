@@ -163,7 +163,7 @@ class CheckPagesIT {
         assertThat(costs.text())
                 .as("an unknown value that became known names the assumption that it replaced")
                 .containsPattern("unknown, [\\d ,.]+m\u00b3/h was assumed \u2192 1[ ,]?080")
-                .contains("650 mm \u2192 500 mm");
+                .contains("650.0 mm \u2192 500.0 mm");
     }
 
     @Test
