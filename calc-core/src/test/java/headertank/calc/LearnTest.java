@@ -37,6 +37,7 @@ import headertank.calc.uncertainty.Sampling;
 import headertank.calc.verdict.DutyOutcome;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Map;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
@@ -55,7 +56,7 @@ class LearnTest {
         double ambient = Physics.kelvin(25);
         double expected = RATER.at(CAR.inAir(ambient), LAPS).coolantMarginK();
         double limit = RATER.resolve(CAR).value(BuildField.COOLANT_LIMIT);
-        return new SettledReading(LAPS, ambient, limit - expected + hotterK, 1);
+        return new SettledReading(LAPS, ambient, limit - expected + hotterK, 1, Optional.empty());
     }
 
     private static Distribution margin(Learned learned) {
@@ -306,7 +307,7 @@ class LearnTest {
 
     @Test
     void refusesWhatNobodyCouldHaveSeen() {
-        assertThatThrownBy(() -> new SettledReading(LAPS, 300, 500, 1)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> new SettledReading(LAPS, 300, 500, 1, Optional.empty())).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> new CoreSheet(CoolantBase.WATER, 0, 0.02, List.of()))
                 .isInstanceOf(OutOfRangeException.class);
     }

@@ -24,11 +24,6 @@ public record SettledReading(
     /** One standard deviation of a display with digits [K]; modelling choice. */
     public static final double DISPLAY_K = 1;
 
-    /** Of the car's own gauge. */
-    public SettledReading(OperatingPoint point, double ambientK, double shownK, double sigmaK) {
-        this(point, ambientK, shownK, sigmaK, Optional.empty());
-    }
-
     public SettledReading {
         OutOfRangeException.require("reading.ambientK", ambientK, 233.15, 328.15);
         OutOfRangeException.require("reading.shownK", shownK, 273.15, 433.15);
