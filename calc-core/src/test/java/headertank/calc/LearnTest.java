@@ -37,8 +37,8 @@ import headertank.calc.uncertainty.Sampling;
 import headertank.calc.verdict.DutyOutcome;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 
@@ -307,7 +307,8 @@ class LearnTest {
 
     @Test
     void refusesWhatNobodyCouldHaveSeen() {
-        assertThatThrownBy(() -> new SettledReading(LAPS, 300, 500, 1, Optional.empty())).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> new SettledReading(LAPS, 300, 500, 1, Optional.empty()))
+                .isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> new CoreSheet(CoolantBase.WATER, 0, 0.02, List.of()))
                 .isInstanceOf(OutOfRangeException.class);
     }
