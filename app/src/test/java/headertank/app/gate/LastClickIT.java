@@ -124,7 +124,7 @@ class LastClickIT {
         assertThat(stage()).isEqualTo("READY");
         assertThat(sheet())
                 .contains("cleared by a reading within what is expected", "0.90 bar", "The car leaves: decided by")
-                .contains("Expected", "Person", "1.30 bar", "For the shop", "Received, customer")
+                .contains("As expected", "1.30 bar (1.17 bar to 1.43 bar)", "For the shop", "Received, customer")
                 .doesNotContain("Annex");
     }
 

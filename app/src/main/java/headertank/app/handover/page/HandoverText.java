@@ -156,6 +156,15 @@ public class HandoverText {
                         value(quantity, band.high()));
     }
 
+    /** The readings that count as expected. */
+    public String range(CheckItem item, Band band) {
+        MeasuredQuantity quantity = item.quantity().orElseThrow();
+        String low = value(quantity, Math.max(band.low(), lowest(quantity)));
+        return Double.isInfinite(band.high())
+                ? text("handover.range.open", low)
+                : text("handover.range", low, value(quantity, band.high()));
+    }
+
     private static double lowest(MeasuredQuantity quantity) {
         return quantity == MeasuredQuantity.CORE_DROP || quantity == MeasuredQuantity.GAUGE_AT_FAN_START
                 ? Double.NEGATIVE_INFINITY
