@@ -13,6 +13,9 @@ import org.springframework.web.bind.annotation.PostMapping;
 @Controller
 class GoOnPages {
 
+    /** Attribute of a request whose login and password nobody has looked at, for its token was renewed meanwhile. */
+    static final String NOT_TRIED = GoOnPages.class.getName() + ".NOT_TRIED";
+
     private final CurrentUser user;
 
     GoOnPages(CurrentUser user) {
@@ -32,7 +35,7 @@ class GoOnPages {
         }
         response.setStatus(status(request, HttpStatus.UNAUTHORIZED).value());
         model.addAttribute("kept", kept.get());
-        model.addAttribute("failed", KeptForm.travelsIn(request));
+        model.addAttribute("failed", KeptForm.travelsIn(request) && request.getAttribute(NOT_TRIED) == null);
         return "account/session-ended";
     }
 

@@ -149,6 +149,11 @@ class SecurityRules {
     private static boolean goesOn(HttpServletRequest request, HttpServletResponse response, AccessDeniedException e)
             throws IOException, ServletException {
         if (e instanceof CsrfException && List.of("/login", "/logout").contains(request.getServletPath())) {
+            if (KeptForm.travelsIn(request) && KeptForm.isFromOurPage(request)) {
+                request.setAttribute(GoOnPages.NOT_TRIED, true);
+                request.getRequestDispatcher("/sign-in-again").forward(request, response);
+                return true;
+            }
             response.sendRedirect(request.getContextPath() + "/login");
             return true;
         }

@@ -2,10 +2,14 @@ package headertank.app.account;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.cookie;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.forwardedUrl;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.request;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import headertank.app.database.DatabaseTest;
@@ -95,6 +99,33 @@ class SessionEndedIT {
                         .with(people.in(people.aShop(), Role.OWNER))
                         .param("kept.path", "//elsewhere.example/customers"))
                 .andExpect(status().is3xxRedirection());
+    }
+
+    /** Another tab, or a preview on its way, may renew the token of the page for signing in. */
+    @Test
+    void aTokenThatWasRenewedMeanwhileLosesNothingThatWasTyped() throws Exception {
+        String login = people.anAccount(people.aShop(), Role.FRONT_DESK);
+        MockHttpServletRequestBuilder signingIn = post("/login")
+                .param("kept.path", "/customers")
+                .param("kept:name", "Pat <Example>")
+                .param("username", login)
+                .param("password", People.PASSWORD);
+        mvc.perform(signingIn.header("Sec-Fetch-Site", "same-origin"))
+                .andExpect(forwardedUrl("/sign-in-again"))
+                .andExpect(request().attribute(GoOnPages.NOT_TRIED, true));
+        mvc.perform(kept(post("/sign-in-again")).requestAttr(GoOnPages.NOT_TRIED, true))
+                .andExpect(content().string(containsString("name=\"kept:name\" value=\"Pat &lt;Example&gt;\"")))
+                .andExpect(content().string(not(containsString("What you typed is still kept"))));
+        mvc.perform(post("/login").param("kept.path", "/customers").header("Sec-Fetch-Site", "cross-site"))
+                .andExpect(redirectedUrl("/login"));
+    }
+
+    @Test
+    void aPreviewWithoutASessionLeavesTheTokenOfTheSignInPageAlone() throws Exception {
+        mvc.perform(form("/cars/1/spec/preview").header("HX-Request", "true"))
+                .andExpect(cookie().doesNotExist("headertank-form"));
+        mvc.perform(form("/cars/1/spec").header("Sec-Fetch-Site", "same-origin"))
+                .andExpect(cookie().exists("headertank-form"));
     }
 
     private static MockHttpServletRequestBuilder form(String path) {

@@ -120,7 +120,7 @@ class ChecksIT {
                 .andExpect(redirectedUrl("/checks/" + first))
                 .andExpect(flash().attribute("done", "check.unchanged"));
         assertThat(ids()).hasSize(1);
-        jdbc.sql("update shop set thresholds = 'COOLANT_MARGIN_K=9' where id = :shop")
+        jdbc.sql("update shop set thresholds = 'GO_MARGIN_K=9' where id = :shop")
                 .param("shop", shop)
                 .update();
         people.actAs(shop, Role.TECHNICIAN);

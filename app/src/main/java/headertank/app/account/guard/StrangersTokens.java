@@ -9,7 +9,8 @@ import org.springframework.security.web.csrf.HttpSessionCsrfTokenRepository;
 
 /**
  * Tokens of forms: in the session of whoever has one, in a cookie for strangers, so that looking at the page for signing in makes
- * no session.
+ * no session. A stranger's fragment, a preview of a page whose session has ended, sets no cookie: it would take the place of the one that
+ * the page for signing in has set at the same time.
  */
 public final class StrangersTokens implements CsrfTokenRepository {
 
@@ -33,7 +34,10 @@ public final class StrangersTokens implements CsrfTokenRepository {
 
     @Override
     public void saveToken(CsrfToken token, HttpServletRequest request, HttpServletResponse response) {
-        of(request).saveToken(token, request, response);
+        CsrfTokenRepository tokens = of(request);
+        if (tokens == session || request.getHeader("HX-Request") == null || request.getHeader("HX-Boosted") != null) {
+            tokens.saveToken(token, request, response);
+        }
     }
 
     @Override
