@@ -47,7 +47,7 @@ class HotReports {
             join car c on c.id = i.car_id
             cross join lateral (select max(n.number) as number from revision n where n.car_id = i.car_id) newest
             where i.shop_id = :shop
-              and fits(:words, c.plate || ' ' || c.plate_key || ' ' || c.make || ' ' || c.model || ' ' || i.doing || ' ' || i.note)
+              and (btrim(:words) = '' or i.id in (select all_words('incidents_with', :shop, :words)))
             """;
 
     private final JdbcClient jdbc;

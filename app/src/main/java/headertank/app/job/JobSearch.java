@@ -46,14 +46,14 @@ class JobSearch {
      *
      * @param closed closed jobs instead of open ones
      * @param choice which of the open ones
-     * @param words all of them stand in the plate, the car, the customer or what is asked for; see the function {@code fits}
+     * @param words all of them stand in the plate, the car, the customer or what is asked for; see the function {@code jobs_with}
      */
     record Wanted(boolean closed, Queue.Choice choice, String words, Sort sort) {}
 
     private static final String WANTED = """
              and (j.closed_as is not null) = :closed
              and (:anyStage or j.stage in (:stages)) and j.promised_on <= :until
-             and fits(:words, c.plate || ' ' || c.plate_key || ' ' || c.make || ' ' || c.model || ' ' || u.name || ' ' || j.asked)
+             and (btrim(:words) = '' or j.id in (select all_words('jobs_with', :shop, :words)))
             """;
     private static final LocalDate AFTER_ALL = LocalDate.of(9999, 12, 31);
 

@@ -77,7 +77,7 @@ public class Catalogue {
     List<PartLine> parts(String text, Optional<PartKind> kind, Sort sort, boolean retired) {
         return jdbc.sql(SELECT + """
                          and (:kind = '' or p.kind = :kind) and (:retired or not p.retired)
-                         and fits(:text, p.name || ' ' || p.reference || ' ' || p.stock_note)
+                         and (btrim(:text) = '' or p.id in (select all_words('parts_with', :shop, :text)))
                         order by\s""" + sort.sql + " limit :limit")
                 .param("shop", user.shopId())
                 .param("kind", kind.map(Enum::name).orElse(""))

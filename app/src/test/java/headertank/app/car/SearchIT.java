@@ -125,13 +125,17 @@ class SearchIT {
         assertThat(found("/cars", "oskelle")).doesNotContain("QX-71");
         assertThat(found("/cars", "oskele")).doesNotContain("QX-71");
         assertThat(found("/customers", "rohin")).doesNotContain("Robin");
+        for (String list : List.of("/jobs", "/jobs?show=closed", "/parts", "/incidents")) {
+            assertThat(found(list, "oskelle")).doesNotContain("QX-71");
+            assertThat(found(list, "slim")).doesNotContain("Slim fan");
+        }
     }
 
     @Test
-    void manyCarsAreSearchedByAnIndexOfTrigrams() {
+    void muchIsSearchedByAnIndexOfTrigrams() {
         assertThat(jdbc.sql("select indexname from pg_indexes where indexdef like '%gin_trgm_ops%'")
                         .query(String.class)
                         .list())
-                .contains("car_by_words", "customer_by_words");
+                .contains("car_by_words", "customer_by_words", "job_by_words", "part_by_words", "incident_by_words");
     }
 }
