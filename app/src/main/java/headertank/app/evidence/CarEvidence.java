@@ -6,7 +6,9 @@ import headertank.app.form.FormKeys;
 import headertank.app.problem.ConflictException;
 import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
+import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -79,6 +81,12 @@ public class CarEvidence {
     @Transactional(readOnly = true)
     public List<Piece> ofCar(long carId) {
         return store.ofCar(user.shopId(), carId);
+    }
+
+    /** Which of some cars have evidence that is used. */
+    @Transactional(readOnly = true)
+    public Set<Long> seenOf(Collection<Long> cars) {
+        return cars.isEmpty() ? Set.of() : store.seenOf(user.shopId(), cars);
     }
 
     /** @throws NotFoundException when the car has no such piece */

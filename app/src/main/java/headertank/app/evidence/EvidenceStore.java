@@ -4,8 +4,10 @@ import headertank.app.stored.Sha256;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Timestamp;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
@@ -71,6 +73,14 @@ class EvidenceStore {
                 .param("car", car)
                 .query((row, n) -> piece(row))
                 .list();
+    }
+
+    Set<Long> seenOf(long shop, Collection<Long> cars) {
+        return jdbc.sql("select distinct car_id from evidence_now where shop_id = :shop and car_id in (:cars) and used")
+                .param("shop", shop)
+                .param("cars", cars)
+                .query(Long.class)
+                .set();
     }
 
     private static Piece piece(ResultSet row) throws SQLException {

@@ -1,5 +1,6 @@
 package headertank.app.known;
 
+import headertank.app.car.CarLine;
 import headertank.app.carlog.LogEvidence;
 import headertank.app.carspec.Revision;
 import headertank.app.carspec.Revisions;
@@ -29,7 +30,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
@@ -89,9 +92,7 @@ class KnownWords {
         boolean ratesNow = margins.isEmpty()
                 && lesson.filter(l -> !l.learned().isNothing()).isPresent()
                 && newest.filter(r -> !findings.duties(r).isEmpty()).isPresent();
-        HowKnown known = lesson.flatMap(
-                        l -> newest.map(r -> l.learned().after(r.spec().build()).known()))
-                .orElse(HowKnown.FROM_THE_SHEET);
+        HowKnown known = known(lesson, newest);
         return new KnownView(
                 say("known." + known),
                 standing.isPending() || ratesNow,
@@ -101,6 +102,27 @@ class KnownWords {
                 margins.orElse(List.of()).stream().map(this::line).toList(),
                 lesson.map(l -> factors(l.learned())).orElse(List.of()),
                 pieces(carId, standing, newest));
+    }
+
+    /** How well each of some cars is known, by the id of the car. */
+    public Map<Long, String> ofAll(List<CarLine> cars) {
+        Set<Long> seen = evidence.seenOf(cars.stream().map(CarLine::id).toList());
+        return cars.stream()
+                .map(CarLine::id)
+                .collect(Collectors.toMap(
+                        id -> id,
+                        id -> say(
+                                "known.line",
+                                say("known."
+                                        + (seen.contains(id)
+                                                ? known(lessons.lesson(id), revisions.latest(id))
+                                                : HowKnown.FROM_THE_SHEET)))));
+    }
+
+    private static HowKnown known(Optional<Lesson> lesson, Optional<Revision> newest) {
+        return lesson.flatMap(
+                        l -> newest.map(r -> l.learned().after(r.spec().build()).known()))
+                .orElse(HowKnown.FROM_THE_SHEET);
     }
 
     private String learning(Lessons.Standing standing) {

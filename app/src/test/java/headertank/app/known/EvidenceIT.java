@@ -128,6 +128,10 @@ class EvidenceIT {
                         .list())
                 .as("what is sealed")
                 .contains("car_evidence", "car_answer");
+        workshop.actAs(Role.values());
+        long other = workshop.aCar(Specs.easy(), "street");
+        assertThat(knownInTheList(car)).isEqualTo("Known from one reading.");
+        assertThat(knownInTheList(other)).isEqualTo("Known from the sheet.");
     }
 
     @Test
@@ -357,6 +361,10 @@ class EvidenceIT {
         DutyResult.Range margin =
                 check.result().duty(duty).orElseThrow().marginSpread().orElseThrow();
         return margin.high() - margin.low();
+    }
+
+    private String knownInTheList(long id) throws Exception {
+        return page("/cars").select("tr:has(a[href=/cars/" + id + "]) .how-known").text();
     }
 
     /** The last figure in kelvin or degrees of a row, signs aside. */
