@@ -86,6 +86,11 @@
       note.hidden = !mine;
       note.textContent = mine ? text.itemWaiting : '';
     });
+    page.querySelectorAll('.ho-stage').forEach((stage) => {
+      stage.querySelector('.ho-count').textContent = text.stage
+        .replace('%open', stage.querySelectorAll('.ho-item[data-open="true"]').length)
+        .replace('%all', stage.querySelectorAll('.ho-item').length);
+    });
     const all = page.querySelectorAll('.ho-item');
     const count = (which) => [...all].filter((one) => one.dataset[which] === 'true').length;
     const way = document.getElementById('ho-next');
@@ -104,10 +109,11 @@
   let shown = null;
   const next = () => {
     const open = [...page.querySelectorAll('.ho-item[data-open="true"]')];
-    const top = (one) => one.getBoundingClientRect().top;
+    const stage = (one) => one.closest('.ho-stage');
+    const top = (one) => (stage(one).open ? one : stage(one)).getBoundingClientRect().top;
     const under = page.querySelector('.ho-bar').getBoundingClientRect().bottom + 48;
     const last = shown && card(shown);
-    const inSight = last && top(last) < window.innerHeight && last.getBoundingClientRect().bottom > under;
+    const inSight = last && stage(last).open && top(last) < window.innerHeight && last.getBoundingClientRect().bottom > under;
     const after = (one) => last.compareDocumentPosition(one) & Node.DOCUMENT_POSITION_FOLLOWING;
     return open.find(inSight ? after : (one) => top(one) > under) ?? open[0];
   };
@@ -116,6 +122,7 @@
     if (one) {
       event.preventDefault();
       shown = one.dataset.item;
+      one.closest('.ho-stage').open = true;
       one.scrollIntoView();
       one.querySelector('.ho-entry input:not([type=hidden]), .ho-entry button')?.focus({ preventScroll: true });
     }

@@ -97,6 +97,14 @@ public record Handover(
                 .findFirst();
     }
 
+    /** Whether the work goes on in this stage: the first item that is open is one of it, or the item that is asked for. */
+    public boolean isNext(WarmUpStage stage, String item) {
+        return of(stage).stream()
+                .map(l -> l.item().key())
+                .anyMatch(key ->
+                        key.equals(item) || firstOpen().filter(key::equals).isPresent());
+    }
+
     /** Items at which something is measured, in the order of the work. */
     public List<ChecklistLine> measured() {
         return lines.stream().filter(l -> l.item().isMeasured()).toList();

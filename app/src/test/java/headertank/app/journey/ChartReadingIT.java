@@ -51,7 +51,7 @@ class ChartReadingIT {
         try (Browser browser = Browser.at(port)) {
             var desk = DemoData.login(Role.FRONT_DESK.name());
             browser.signIn(desk.getKey(), desk.getValue());
-            browser.open("/duties").waitFor(".reader input");
+            browser.open("/duties").press(".duty summary").waitFor(".reader input");
             browser.find(".reader input").sendKeys(Keys.HOME, Keys.ARROW_RIGHT);
             String first = browser.find(".reader output").getText();
             assertThat(first).contains(" min: ", "km/h");

@@ -27,7 +27,13 @@ class RevisionPages {
      */
     record Line(String label, String value, String from, boolean assumed) {}
 
-    record SpecPart(String label, List<Line> lines) {}
+    record SpecPart(String label, List<Line> lines) {
+
+        /** Those that nobody stated, or the others. */
+        public List<Line> which(boolean assumed) {
+            return lines.stream().filter(l -> l.assumed() == assumed).toList();
+        }
+    }
 
     private final CarSearch cars;
     private final Revisions revisions;

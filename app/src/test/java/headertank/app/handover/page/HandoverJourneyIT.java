@@ -73,6 +73,7 @@ class HandoverJourneyIT {
         try (Browser browser = Browser.at(port)) {
             browser.signIn(login, People.PASSWORD);
             browser.width(390).touch().open(list);
+            unfold(browser);
             browser.offline(true);
             browser.tap("#item-hoses button[value=DONE]");
             browser.find("#item-voltage input[name=value]").sendKeys("13.4 V");
@@ -90,6 +91,7 @@ class HandoverJourneyIT {
 
             browser.offline(false).open(list);
             browser.waitUntil(() -> bar(browser).contains("All sent"));
+            unfold(browser);
             assertThat(rows("measurement")).isEqualTo(2);
             assertThat(rows("handover_photo")).isEqualTo(1);
             assertThat(browser.find("#item-voltage").getText()).contains("13.4 V", "As expected");
@@ -108,13 +110,13 @@ class HandoverJourneyIT {
         try (Browser browser = Browser.at(port)) {
             browser.signIn(login, People.PASSWORD);
             browser.width(390).touch().open("/checks/" + check + "/handover");
-            assertThat(browser.all(".ho-stage .ho-caution").stream()
-                            .map(WebElement::getText)
-                            .toList())
-                    .isNotEmpty();
+            assertThat(browser.all(".ho-stage[open]"))
+                    .as("the stage that is worked on")
+                    .hasSize(1);
+            assertThat(browser.all(".ho-stage .ho-caution")).isNotEmpty();
             for (WebElement stage : browser.all(".ho-stage")) {
                 assertThat(stage.findElements(By.cssSelector(".ho-caution")).stream()
-                                .map(WebElement::getText)
+                                .map(c -> c.getAttribute("textContent"))
                                 .toList())
                         .doesNotHaveDuplicates();
             }
@@ -153,10 +155,14 @@ class HandoverJourneyIT {
         try (Browser browser = Browser.at(port)) {
             browser.signIn(login, People.PASSWORD);
             browser.width(390).touch().open("/checks/" + check + "/handover");
+            unfold(browser);
             int all = browser.all(".ho-item").size();
             assertThat(counts(browser)).containsExactly(all, 0, 0, all);
             browser.tap("#item-hoses button[value=DONE]");
             browser.waitUntil(() -> counts(browser).equals(List.of(all - 1, 1, 0, all)));
+            int cold = browser.all(".ho-stage:first-of-type .ho-item").size();
+            assertThat(browser.find(".ho-stage:first-of-type .ho-count").getText())
+                    .isEqualTo((cold - 1) + " open of " + cold);
             browser.tap("#item-bleed .ho-more summary");
             browser.waitUntil(() -> browser.find("#note-bleed").isDisplayed());
             browser.find("#note-bleed").sendKeys("done yesterday");
@@ -170,6 +176,13 @@ class HandoverJourneyIT {
             assertThat(counts(browser)).containsExactly(all - 2, 1, 1, all);
             browser.open("/checks/" + check + "/handover");
             assertThat(counts(browser)).containsExactly(all - 2, 1, 1, all);
+        }
+    }
+
+    /** Stages beside the one that is worked on are folded. */
+    private static void unfold(Browser browser) {
+        while (!browser.all(".ho-stage:not([open]) > summary").isEmpty()) {
+            browser.tap(".ho-stage:not([open]) > summary");
         }
     }
 
