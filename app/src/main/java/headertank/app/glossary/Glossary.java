@@ -29,8 +29,10 @@ class Glossary {
      * @param sentence what it means
      * @param unit the unit that it is shown in, empty for what has none
      * @param where where it is used, in words
+     * @param shown as pages write it in a sentence or above a column, where that is shorter
+     * @param part of the car that the field belongs to, in words; empty for a word that is no field
      */
-    record Line(String word, String name, String sentence, String unit, String where) {}
+    record Line(String word, String name, String sentence, String unit, String where, String shown, String part) {}
 
     /** A shorter word is taken as it is typed: with a letter changed it would be another one. */
     private static final int FORGIVEN_FROM = 4;
@@ -76,12 +78,15 @@ class Glossary {
 
     private Line line(Term term, Locale locale) {
         String key = "glossary." + term.word();
+        String name = messages.getMessage(key, null, locale);
         return new Line(
                 term.word(),
-                messages.getMessage(key, null, locale),
+                name,
                 messages.getMessage(key + ".says", null, locale),
                 term.dimension().map(this::unit).orElse(""),
-                messages.getMessage(key + ".where", null, locale));
+                messages.getMessage(key + ".where", null, locale),
+                messages.getMessage(key + ".on", null, name.replaceFirst(",.*", ""), locale),
+                "");
     }
 
     private Line line(BuildField field, Locale locale) {
@@ -90,7 +95,9 @@ class Glossary {
                 text.label(field),
                 messages.getMessage(key(field), null, locale),
                 field.isChoice() ? "" : unit(FieldUnit.of(field)),
-                messages.getMessage("glossary.where.field", new Object[] {text.group(field.group())}, locale));
+                messages.getMessage("glossary.where.field", new Object[] {text.group(field.group())}, locale),
+                text.label(field),
+                text.group(field.group()));
     }
 
     /** The rows of a table say the same of each. */

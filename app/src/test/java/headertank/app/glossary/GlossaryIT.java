@@ -9,6 +9,7 @@ import headertank.app.account.RouteRights;
 import headertank.app.database.DatabaseTest;
 import headertank.app.shop.Role;
 import headertank.calc.carspec.BuildField;
+import headertank.calc.verdict.Verdict;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.MessageSource;
 import org.springframework.core.io.Resource;
 import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
 import org.springframework.test.web.servlet.MockMvc;
@@ -39,6 +41,9 @@ class GlossaryIT {
 
     @Autowired
     People people;
+
+    @Autowired
+    MessageSource messages;
 
     RequestPostProcessor somebody;
 
@@ -114,6 +119,21 @@ class GlossaryIT {
         assertThat(PageTerms.of("/jobs")).isNotEmpty().allSatisfy(t -> assertThat(jobs)
                 .contains("href=\"/glossary#" + t.word() + "\""));
         assertThat(jobs).contains("What the words here mean", "What a customer asked for");
+    }
+
+    /** A word is led to where it stands: as the pages write it, which for a verdict is larger than in the glossary. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de"})
+    void verdictsAreKnownAsPagesWriteThem(String language) throws Exception {
+        Locale locale = Locale.forLanguageTag(language);
+        RequestPostProcessor owner = people.in(people.aShop(), Role.OWNER);
+        String page = mvc.perform(get("/settings").with(owner).locale(locale))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsString(StandardCharsets.UTF_8);
+        assertThat(Verdict.values()).allSatisfy(v -> assertThat(page)
+                .contains("data-shown=\"" + messages.getMessage("verdict." + v, null, locale) + "\""));
     }
 
     @Test

@@ -23,16 +23,18 @@ final class Touch {
         }).slice(0, 2).map(e => e.textContent.trim().slice(0, 60))\
         """;
 
-    /** Targets that a finger has to hit; a link in running text and a box whose label is as large are none. */
+    /** Targets that a finger has to hit; a link in running text and a box whose label is as large are none. What lies over a link counts as it. */
     private static final String SMALL = """
         const small = [];
         for (const e of document.querySelectorAll('a[href], button, input, select, textarea, summary')) {
           if (e.disabled || e.type === 'hidden' || !e.checkVisibility({visibilityProperty: true}) || e.matches('.skip')) continue;
           const label = e.closest('label');
           const r = (label !== null && e.matches('[type=checkbox], [type=radio]') ? label : e).getBoundingClientRect();
+          const over = getComputedStyle(e, '::after');
+          const size = side => Math.max(r[side], over.position === 'absolute' ? parseFloat(over[side]) : 0);
           const around = e.parentElement;
           const inText = e.tagName === 'A' && Array.from(around.childNodes).some(n => n.nodeType === 3 && n.textContent.trim().length > 2);
-          if (!inText && r.height > 0 && (r.height < 43.5 || r.width < 43.5)) small.push(Math.round(r.width) + 'x' + Math.round(r.height) + ' ' + e.outerHTML.slice(0, 140));
+          if (!inText && r.height > 0 && (size('height') < 43.5 || size('width') < 43.5)) small.push(Math.round(r.width) + 'x' + Math.round(r.height) + ' ' + e.outerHTML.slice(0, 140));
         }
         return small.slice(0, 6)\
         """;
