@@ -65,6 +65,32 @@ class LogLearnTest {
         assertThat(learned.confirmed().factors()).isEqualTo(learned.factors());
     }
 
+    /** The same engine, whose coolant falls as it rose: no car that the model knows, whatever its values are. */
+    @Test
+    void aLogThatNoCarCouldHaveMadeIsNotBelieved() {
+        double hottestK = STANDING.rows().stream()
+                .mapToDouble(DriveLog.Row::coolantK)
+                .max()
+                .orElseThrow();
+        double coldestK = STANDING.rows().stream()
+                .mapToDouble(DriveLog.Row::coolantK)
+                .min()
+                .orElseThrow();
+        List<DriveLog.Row> upsideDown = STANDING.rows().stream()
+                .map(r -> new DriveLog.Row(
+                        r.timeS(),
+                        hottestK + coldestK - r.coolantK(),
+                        r.enginePerS(),
+                        r.manifoldPa(),
+                        r.intakeK(),
+                        r.roadMPerS()))
+                .toList();
+        Learned learned = RATER.learn(CAR, new DriveLog(STANDING.ambientK(), 3, upsideDown));
+        assertThat(learned.unexplainedK()).isGreaterThan(Learned.CREDIBLE_UNEXPLAINED_K);
+        assertThat(learned.isBeyondBelief()).isTrue();
+        assertThat(RATER.learn(CAR, STANDING).unexplainedK()).isBetween(0.1, 2.0);
+    }
+
     @Test
     void aReplayShowsEveryTenSeconds() {
         Replay replay = RATER.replay(CAR, STANDING);

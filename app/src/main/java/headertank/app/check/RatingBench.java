@@ -19,7 +19,7 @@ import org.springframework.transaction.support.TransactionSynchronizationManager
  * to end and left to itself; a plug-in that does not listen keeps a thread, but no place here and nobody else's rating.
  */
 @Component
-class RatingBench {
+public class RatingBench {
 
     private static final Logger LOG = LoggerFactory.getLogger("headertank");
 
@@ -42,7 +42,7 @@ class RatingBench {
      * @param work what is computed; it may not ask the database
      * @throws ConflictException when there was no place for so long, or the work took too long
      */
-    <T> T compute(Supplier<T> work) {
+    public <T> T compute(Supplier<T> work) {
         if (TransactionSynchronizationManager.isActualTransactionActive()) {
             return work.get();
         }

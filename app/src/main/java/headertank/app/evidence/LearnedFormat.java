@@ -46,6 +46,7 @@ final class LearnedFormat {
                 learned.notHot().stream()
                         .map(n -> Map.of("upToK", n.upToK(), "summers", n.summers()))
                         .toList());
+        all.put("unexplainedK", learned.unexplainedK());
         return CanonicalJson.write(all);
     }
 
@@ -89,7 +90,13 @@ final class LearnedFormat {
         return new Lesson(
                 answer.id(),
                 answer.sha256(),
-                new Learned(from, factors, covariance, notHot, known),
+                new Learned(
+                        from,
+                        factors,
+                        covariance,
+                        notHot,
+                        all.required("unexplainedK").doubleValue(),
+                        known),
                 ids(all.required("pieces")),
                 ids(all.required("unread")),
                 all.required("problem").asString());

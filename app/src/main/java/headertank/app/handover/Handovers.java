@@ -4,10 +4,8 @@ import headertank.app.audit.AuditTrail;
 import headertank.app.car.CarSearch;
 import headertank.app.carspec.Revisions;
 import headertank.app.check.Checks;
-import headertank.app.check.stored.CheckInput;
 import headertank.app.check.stored.DutyResult;
 import headertank.app.check.stored.StoredCheck;
-import headertank.app.evidence.Lessons;
 import headertank.app.form.FormKeys;
 import headertank.app.gate.CarFault;
 import headertank.app.gate.CarFault.Reading;
@@ -32,6 +30,7 @@ import headertank.app.problem.NotFoundException;
 import headertank.app.shop.CurrentUser;
 import headertank.app.stored.Sha256;
 import headertank.calc.Version;
+import headertank.calc.result.IdleExpectation;
 import headertank.calc.result.IdleExpectation.Band;
 import headertank.calc.result.IdleExpectation.Figure;
 import java.time.Instant;
@@ -44,7 +43,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /** Keeps what is done, measured and photographed at handing a car over, and the last word. All rows are only ever added. */
 @Service
@@ -56,7 +57,8 @@ public class Handovers {
 
     private final Checks checks;
     private final Revisions revisions;
-    private final Lessons lessons;
+    private final ExpectedReadings expectedReadings;
+    private final TransactionTemplate transactions;
     private final DayStore days;
     private final MeasurementStore measurements;
     private final PhotoStore photos;
@@ -73,7 +75,8 @@ public class Handovers {
     Handovers(
             Checks checks,
             Revisions revisions,
-            Lessons lessons,
+            ExpectedReadings expectedReadings,
+            TransactionTemplate transactions,
             DayStore days,
             MeasurementStore measurements,
             PhotoStore photos,
@@ -88,7 +91,8 @@ public class Handovers {
             AskedItems asked) {
         this.checks = checks;
         this.revisions = revisions;
-        this.lessons = lessons;
+        this.expectedReadings = expectedReadings;
+        this.transactions = transactions;
         this.days = days;
         this.measurements = measurements;
         this.photos = photos;
@@ -153,34 +157,35 @@ public class Handovers {
     }
 
     /**
-     * Says how warm the workshop is [K]; what is expected there is worked out and kept, and readings that were entered before are
-     * held against it.
+     * Says how warm the workshop is [K]; what is expected there is worked out, before the transaction begins, and kept, and readings that
+     * were entered before are held against it.
      */
-    @Transactional
+    @Transactional(propagation = Propagation.SUPPORTS)
     public void setDay(long checkId, double ambientK, UUID key) {
-        forms.once(user.shopId(), key, "handover_day", checkId + " " + ambientK, () -> {
-            Handover before = inWork(checkId);
-            Optional<WorkshopDay> same =
-                    before.day().filter(d -> d.ambientK() == ambientK && isJustSaid(d.authorName(), d.setAt()));
-            if (same.isPresent()) {
-                return same.get().id();
-            }
-            CheckInput input = checks.input(checkId);
-            var build = revisions.byId(input.revisionId()).spec().build();
-            var expected = lessons.rater(before.check().carId()).idleInWorkshop(build, ambientK);
-            long id = days.insert(user.shopId(), checkId, user.accountId(), expected, Version.CALC_CORE);
-            audit.record("handover.day-set", "handover_day", id, "check " + checkId);
-            of(checkId).lines().forEach(line -> line.newest()
-                    .flatMap(m -> outside(line, m))
-                    .ifPresent(reading -> faults.outside(
-                            before.check().carId(),
-                            checkId,
-                            line.item().key(),
-                            line.newest().get().id(),
-                            line.newest().get().note(),
-                            reading)));
-            return id;
-        });
+        IdleExpectation expected = expectedReadings.of(checkId, ambientK);
+        transactions.executeWithoutResult(t -> forms.once(
+                user.shopId(), key, "handover_day", checkId + " " + ambientK, () -> dayOf(checkId, expected)));
+    }
+
+    private long dayOf(long checkId, IdleExpectation expected) {
+        Handover before = inWork(checkId);
+        Optional<WorkshopDay> same =
+                before.day().filter(d -> d.ambientK() == expected.ambientK() && isJustSaid(d.authorName(), d.setAt()));
+        if (same.isPresent()) {
+            return same.get().id();
+        }
+        long id = days.insert(user.shopId(), checkId, user.accountId(), expected, Version.CALC_CORE);
+        audit.record("handover.day-set", "handover_day", id, "check " + checkId);
+        of(checkId).lines().forEach(line -> line.newest()
+                .flatMap(m -> outside(line, m))
+                .ifPresent(reading -> faults.outside(
+                        before.check().carId(),
+                        checkId,
+                        line.item().key(),
+                        line.newest().get().id(),
+                        line.newest().get().note(),
+                        reading)));
+        return id;
     }
 
     /** Whether whoever asks has said something a moment ago. */

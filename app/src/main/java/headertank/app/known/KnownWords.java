@@ -198,7 +198,17 @@ class KnownWords {
     private List<String> doubts(Learned learned) {
         List<String> doubts = new ArrayList<>();
         if (learned.isBeyondBelief()) {
-            doubts.add(say("carlog.doubt", number(learned.strain()), number(Learned.CREDIBLE)));
+            doubts.add(say("carlog.doubt"));
+        }
+        if (learned.strain() > Learned.CREDIBLE) {
+            doubts.add(say("carlog.doubt.together", number(learned.strain()), number(Learned.CREDIBLE)));
+        }
+        if (learned.unexplainedK() > Learned.CREDIBLE_UNEXPLAINED_K) {
+            FigureText shown = figures.current();
+            doubts.add(say(
+                    "carlog.doubt.unexplained",
+                    shown.span(learned.unexplainedK()),
+                    shown.span(Learned.CREDIBLE_UNEXPLAINED_K)));
         }
         for (Factor f : learned.beyondBelief()) {
             doubts.add(say("carlog.doubt.factor", name(f), signed(f.moved())));

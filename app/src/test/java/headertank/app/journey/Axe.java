@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 
 /** Asks axe-core what on the page on show breaks WCAG 2.2, levels A and AA, or its best practices. */
 final class Axe {
@@ -14,8 +15,7 @@ final class Axe {
     private static final String ASK = """
             const done = arguments[arguments.length - 1];
             axe.run(document, {
-              runOnly: {type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']},
-              rules: {'target-size': {enabled: true}},
+              ...arguments[0],
               resultTypes: ['violations']
             }).then(
               found => done(found.violations.map(v => v.id + ' (' + v.impact + '): ' + v.help + ' '
@@ -24,16 +24,38 @@ final class Axe {
                   .join(' | '))),
               error => done(['axe failed: ' + error]));""";
 
+    private static final Map<String, Object> EVERYTHING = Map.of(
+            "runOnly",
+            Map.of(
+                    "type",
+                    "tag",
+                    "values",
+                    List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice")),
+            "rules",
+            Map.of("target-size", Map.of("enabled", true)));
+
+    private static final Map<String, Object> COLOURS =
+            Map.of("runOnly", Map.of("type", "rule", "values", List.of("color-contrast", "link-in-text-block")));
+
     private Axe() {}
 
     /** Looks from the top: what a bar that stays in sight covers halfway down is reached by scrolling, and no fault. */
-    @SuppressWarnings("unchecked")
     static List<String> violations(Browser browser) {
+        return violations(browser, EVERYTHING);
+    }
+
+    /** Only what another scheme of colours changes. */
+    static List<String> violationsOfColours(Browser browser) {
+        return violations(browser, COLOURS);
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<String> violations(Browser browser, Map<String, Object> options) {
         browser.script("document.activeElement.blur(); window.scrollTo(0, 0)");
         if (!Boolean.TRUE.equals(browser.script("return 'axe' in window"))) {
             browser.script(SCRIPT);
         }
-        return (List<String>) browser.awaited(ASK);
+        return (List<String>) browser.awaited(ASK, options);
     }
 
     private static String read() {

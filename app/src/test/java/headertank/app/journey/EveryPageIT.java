@@ -165,7 +165,7 @@ class EveryPageIT {
         if (dark == staysLight) {
             faults.add(place + "in a dark room the page is " + (dark ? "dark" : "light"));
         }
-        Axe.violations(browser).forEach(v -> faults.add(place + "in a dark room: " + v));
+        Axe.violationsOfColours(browser).forEach(v -> faults.add(place + "in a dark room: " + v));
     }
 
     @SuppressWarnings("unchecked")

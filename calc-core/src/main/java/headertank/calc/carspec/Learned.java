@@ -18,17 +18,30 @@ import java.util.function.Predicate;
  * @param factors the factors, in their order
  * @param covariance lower triangle of their covariance, row by row, in standard deviations of the prior [-]
  * @param notHot on what days the car did not run hot, which no normal distribution says; rating weighs its samples with it
+ * @param unexplainedK how far the car so known stays off the coolant of its logs, root mean square, of the log that it is furthest off; 0
+ *     without a log [K]
  * @param known how well the car is known by it
  */
 public record Learned(
-        Optional<Build> from, List<Factor> factors, List<Double> covariance, List<NotHot> notHot, HowKnown known) {
+        Optional<Build> from,
+        List<Factor> factors,
+        List<Double> covariance,
+        List<NotHot> notHot,
+        double unexplainedK,
+        HowKnown known) {
 
     /** Nothing is learned: a car is what its fields and its class say. */
     public static final Learned NOTHING =
-            new Learned(Optional.empty(), List.of(), List.of(), List.of(), HowKnown.FROM_THE_SHEET);
+            new Learned(Optional.empty(), List.of(), List.of(), List.of(), 0, HowKnown.FROM_THE_SHEET);
 
     /** A factor that moves further than this is no longer believed without a person's look; modelling choice [-]. */
     public static final double CREDIBLE = 2.5;
+
+    /**
+     * A log that a car stays further off than this, root mean square, is none of a car that is what it is said to be: {@link #CREDIBLE}
+     * standard deviations above what a right car's leaves (1 K, give or take a factor of two) [K]; modelling choice.
+     */
+    public static final double CREDIBLE_UNEXPLAINED_K = 6;
 
     /**
      * One factor.
@@ -76,6 +89,7 @@ public record Learned(
                 factors,
                 covariance,
                 notHot,
+                unexplainedK,
                 known == HowKnown.FROM_A_RUN ? HowKnown.CONFIRMED_BY_ANOTHER_RUN : known);
     }
 
@@ -114,9 +128,14 @@ public record Learned(
         return Math.sqrt(squares / Math.max(1, pinned));
     }
 
-    /** @return whether the evidence would move one factor, or all of them together, further than is believable */
+    /**
+     * @return whether the evidence would move one factor, or all of them together, further than is believable, or leaves more of a log
+     *     unexplained
+     */
     public boolean isBeyondBelief() {
-        return strain() > CREDIBLE || !beyondBelief().isEmpty();
+        return strain() > CREDIBLE
+                || unexplainedK > CREDIBLE_UNEXPLAINED_K
+                || !beyondBelief().isEmpty();
     }
 
     /** @return covariance of two factors by their places [-] */
@@ -175,6 +194,7 @@ public record Learned(
                 places.stream().map(factors::get).toList(),
                 triangle,
                 notHot,
+                unexplainedK,
                 places.isEmpty() && notHot.isEmpty() ? HowKnown.FROM_THE_SHEET : known);
     }
 }

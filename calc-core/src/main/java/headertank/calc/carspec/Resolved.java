@@ -123,6 +123,23 @@ public final class Resolved {
                         && spread(field.get()).relative() == f.relative();
     }
 
+    /** Whether the same is known of both, by whatever way. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Resolved r
+                && build.equals(r.build)
+                && Arrays.equals(values, r.values)
+                && Arrays.equals(tokens, r.tokens)
+                && Arrays.equals(spreads, r.spreads)
+                && coreClass.equals(r.coreClass)
+                && learned.equals(r.learned);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * build.hashCode() + Arrays.hashCode(values);
+    }
+
     /** @return the build that was resolved */
     public Build build() {
         return build;

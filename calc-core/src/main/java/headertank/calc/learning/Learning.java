@@ -98,7 +98,7 @@ public final class Learning {
 
     private Learned learned() {
         if (likelihoods.isEmpty()) {
-            return new Learned(Optional.of(car.build()), List.of(), List.of(), notHot, HowKnown.FROM_ONE_READING);
+            return new Learned(Optional.of(car.build()), List.of(), List.of(), notHot, 0, HowKnown.FROM_ONE_READING);
         }
         Posterior posterior = Posterior.of(learnable.length + nuisances, this::residuals, noise());
         List<Learned.Factor> factors = new ArrayList<>();
@@ -109,7 +109,7 @@ public final class Learning {
                 covariance.add(posterior.covariance(i, j));
             }
         }
-        return new Learned(Optional.of(car.build()), factors, covariance, notHot, known);
+        return new Learned(Optional.of(car.build()), factors, covariance, notHot, posterior.unexplainedK(), known);
     }
 
     /** @return what may be left of all that was seen, in its order */

@@ -51,6 +51,22 @@ final class Noise {
         return new Noise(List.copyOf(more));
     }
 
+    /**
+     * @param left what is left of all that was seen
+     * @return its root mean square over the log of which most is left; 0 without a log [K]
+     */
+    double furthestOffK(double[] left) {
+        return stretches.stream()
+                .mapToDouble(s -> Arrays.stream(
+                                left, s.from(), s.from() + s.leftover().readings())
+                        .map(v -> v * v)
+                        .average()
+                        .orElse(0))
+                .map(FastMath::sqrt)
+                .max()
+                .orElse(0);
+    }
+
     /** @return these numbers made independent, each of unit variance */
     double[] independent(double[] seen) {
         double[] free = seen.clone();

@@ -48,10 +48,12 @@ final class Posterior {
 
     private final double[] mean;
     private final RealMatrix covariance;
+    private final double unexplainedK;
 
-    private Posterior(double[] mean, RealMatrix covariance) {
+    private Posterior(double[] mean, RealMatrix covariance, double unexplainedK) {
         this.mean = mean;
         this.covariance = covariance;
+        this.unexplainedK = unexplainedK;
     }
 
     /**
@@ -98,7 +100,7 @@ final class Posterior {
         RealMatrix covariance = solver(normal(MatrixUtils.createRealMatrix(noise.independent(slopes))))
                 .getSolver()
                 .getInverse();
-        return new Posterior(x, covariance);
+        return new Posterior(x, covariance, noise.furthestOffK(r));
     }
 
     /** @param columns a row for each unknown */
@@ -209,5 +211,10 @@ final class Posterior {
 
     double covariance(int i, int j) {
         return covariance.getEntry(i, j);
+    }
+
+    /** @return root mean square of what is left of the log that leaves most; 0 without a log [K] */
+    double unexplainedK() {
+        return unexplainedK;
     }
 }

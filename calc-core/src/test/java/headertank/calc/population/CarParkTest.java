@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class CarParkTest {
 
-    private static final int CARS = Integer.getInteger("headertank.cars", 16);
+    private static final int CARS = Integer.getInteger("headertank.cars", 10);
     private static final int SAMPLES = Integer.getInteger("headertank.samples", 64);
 
     /** A hopeless car's expected margin alone decides, however few samples go with it. */
