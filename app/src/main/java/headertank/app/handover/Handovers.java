@@ -18,6 +18,7 @@ import headertank.app.handover.asked.AskedItems;
 import headertank.app.handover.item.CheckList;
 import headertank.app.handover.item.ChecklistLine;
 import headertank.app.handover.item.Expectations;
+import headertank.app.handover.item.ExpectedReadings;
 import headertank.app.handover.item.ItemOutcome;
 import headertank.app.handover.item.Measurement;
 import headertank.app.handover.item.ReadingComparison;

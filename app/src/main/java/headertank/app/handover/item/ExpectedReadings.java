@@ -1,4 +1,4 @@
-package headertank.app.handover;
+package headertank.app.handover.item;
 
 import headertank.app.carspec.Revisions;
 import headertank.app.check.Checks;
@@ -17,7 +17,7 @@ import org.springframework.util.ConcurrentLruCache;
  * it is known and the air alone: the last answers are kept, for a car that is rated again, or comes back, is asked about again.
  */
 @Component
-class ExpectedReadings {
+public class ExpectedReadings {
 
     /** Cars in their air; modelling choice. */
     private static final int MOST_KEPT = 200;
@@ -58,7 +58,7 @@ class ExpectedReadings {
      * @param ambientK air in the workshop [K]
      * @throws headertank.app.problem.ConflictException when it takes too long
      */
-    IdleExpectation of(long checkId, double ambientK) {
+    public IdleExpectation of(long checkId, double ambientK) {
         Build build = revisions.byId(checks.input(checkId).revisionId()).spec().build();
         Rater rater = lessons.rater(checks.byId(checkId).line().carId());
         return kept.get(new Asked(
