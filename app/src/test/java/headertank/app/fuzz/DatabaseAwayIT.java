@@ -27,7 +27,12 @@ import org.springframework.test.context.TestPropertySource;
  * the watch, and how long it takes, is for {@code KilledIT}: here nobody waits for a pool whose patience is made for slow machines.
  */
 @DatabaseTest
-@TestPropertySource(properties = "headertank.demo=true")
+@TestPropertySource(
+        properties = {
+            "headertank.demo=true",
+            // Shorter than a visitor waits: a request that finds the database gone before anybody has told is answered in time.
+            "spring.datasource.hikari.connection-timeout=20000"
+        })
 class DatabaseAwayIT {
 
     /** Nobody waits so long: only a service that never comes back fails by this. */
