@@ -45,6 +45,8 @@ public final class AirInCoolant implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_BY_NOTHING, 0.45),
+                new Chance(Observation.STARTED_AFTER_WORK, 0.45),
                 new Chance(Observation.LEVEL_LOW, 0.85),
                 new Chance(Observation.LOSS_SOME, 0.40),
                 new Chance(Observation.LOSS_MUCH, 0.30),

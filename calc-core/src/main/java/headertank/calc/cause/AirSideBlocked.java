@@ -45,6 +45,8 @@ public final class AirSideBlocked implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_AT_REST, 0.65),
+                new Chance(Observation.STARTED_OVER_WEEKS, 0.55),
                 new Chance(Observation.CORE_LOOK_SHUT, 0.85),
                 new Chance(Observation.CORE_FACE_PATCHY, 0.60),
                 new Chance(Observation.LOWER_HOSE_HOT, 0.70),

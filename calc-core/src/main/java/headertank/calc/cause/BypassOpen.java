@@ -42,6 +42,8 @@ public final class BypassOpen implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_AT_REST, 0.55),
+                new Chance(Observation.STARTED_AFTER_WORK, 0.65),
                 new Chance(Observation.POT_FOOT_MISSES, 0.85),
                 new Chance(Observation.LOWER_HOSE_WARM, 0.55),
                 new Chance(Observation.TANK_FLOW_WEAK, 0.40),

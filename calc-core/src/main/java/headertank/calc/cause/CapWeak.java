@@ -43,6 +43,7 @@ public final class CapWeak implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.STARTED_OVER_WEEKS, 0.45),
                 new Chance(Observation.CAP_LEAKS, 0.93),
                 new Chance(Observation.LOSS_SOME, 0.50),
                 new Chance(Observation.LOSS_MUCH, 0.20),

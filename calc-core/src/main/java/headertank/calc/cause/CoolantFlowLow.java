@@ -44,6 +44,8 @@ public final class CoolantFlowLow implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_BY_NOTHING, 0.40),
+                new Chance(Observation.STARTED_OVER_WEEKS, 0.40),
                 new Chance(Observation.BELT_SLIPS, 0.50),
                 new Chance(Observation.TANK_FLOW_WEAK, 0.78),
                 new Chance(Observation.LOWER_HOSE_COLD, 0.40),

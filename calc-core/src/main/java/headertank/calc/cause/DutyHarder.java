@@ -42,6 +42,8 @@ public final class DutyHarder implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_AT_REST, 0.85),
+                new Chance(Observation.STARTED_AT_ONCE, 0.85),
                 new Chance(Observation.DAY_HARDER, 0.85),
                 new Chance(Observation.LOWER_HOSE_HOT, 0.60),
                 new Chance(Observation.NEEDLE_CREPT, 0.75),

@@ -34,6 +34,9 @@ public final class ExhaustNear implements Cause {
 
     @Override
     public List<Chance> signs() {
-        return List.of(new Chance(Observation.SEALS_EXHAUST_NEAR, 0.88), new Chance(Observation.LOWER_HOSE_HOT, 0.60));
+        return List.of(
+                new Chance(Observation.STARTED_AFTER_WORK, 0.75),
+                new Chance(Observation.SEALS_EXHAUST_NEAR, 0.88),
+                new Chance(Observation.LOWER_HOSE_HOT, 0.60));
     }
 }

@@ -38,6 +38,8 @@ public final class FanBackwards implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_AT_SPEED, 0.75),
+                new Chance(Observation.STARTED_AFTER_WORK, 0.85),
                 new Chance(Observation.FAN_RUN_WRONG_WAY, 0.93),
                 new Chance(Observation.FAN_LOUD, 0.85),
                 new Chance(Observation.LOWER_HOSE_HOT, 0.70),

@@ -50,6 +50,8 @@ public final class FanLate implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_AT_SPEED, 0.55),
+                new Chance(Observation.STARTED_AFTER_WORK, 0.50),
                 new Chance(Observation.FAN_SILENT, 0.45),
                 new Chance(Observation.FAN_START_LATE, 0.85),
                 new Chance(Observation.LOWER_HOSE_HOT, 0.60),

@@ -45,6 +45,8 @@ public final class FanWeak implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_AT_SPEED, 0.65),
+                new Chance(Observation.STARTED_OVER_WEEKS, 0.50),
                 new Chance(Observation.FAN_RUN_CURRENT_OFF, 0.85),
                 new Chance(Observation.FAN_WEAK, 0.50),
                 new Chance(Observation.LOWER_HOSE_HOT, 0.65),

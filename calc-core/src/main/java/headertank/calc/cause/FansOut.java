@@ -37,6 +37,8 @@ public final class FansOut implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_AT_SPEED, 0.80),
+                new Chance(Observation.STARTED_AT_ONCE, 0.85),
                 new Chance(Observation.FAN_SILENT, 0.88),
                 new Chance(Observation.FAN_RUN_NONE, 0.60),
                 new Chance(Observation.FAN_START_NEVER, 0.90),

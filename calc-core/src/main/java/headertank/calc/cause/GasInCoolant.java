@@ -38,6 +38,9 @@ public final class GasInCoolant implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_BY_NOTHING, 0.55),
+                new Chance(Observation.STARTED_AT_ONCE, 0.60),
+                new Chance(Observation.ENGINE_ROUGH, 0.55),
                 new Chance(Observation.GAS_FOUND, 0.90),
                 new Chance(Observation.LOSS_SOME, 0.40),
                 new Chance(Observation.LOSS_MUCH, 0.35),

@@ -37,6 +37,8 @@ public final class GaugeInHose implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
-                new Chance(Observation.SECOND_GAUGE_ELSEWHERE, 0.90), new Chance(Observation.NEEDLE_SHOT_UP, 0.50));
+                new Chance(Observation.STARTED_AFTER_WORK, 0.80),
+                new Chance(Observation.SECOND_GAUGE_ELSEWHERE, 0.90),
+                new Chance(Observation.NEEDLE_SHOT_UP, 0.50));
     }
 }

@@ -34,6 +34,10 @@ public final class GaugeLagging implements Cause {
 
     @Override
     public List<Chance> signs() {
-        return List.of(new Chance(Observation.SECOND_GAUGE_SOONER, 0.85), new Chance(Observation.NEEDLE_CREPT, 0.80));
+        return List.of(
+                new Chance(Observation.COOLED_AT_REST, 0.75),
+                new Chance(Observation.STARTED_AFTER_WORK, 0.50),
+                new Chance(Observation.SECOND_GAUGE_SOONER, 0.85),
+                new Chance(Observation.NEEDLE_CREPT, 0.80));
     }
 }

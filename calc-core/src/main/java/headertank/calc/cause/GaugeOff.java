@@ -42,6 +42,8 @@ public final class GaugeOff implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_BY_NOTHING, 0.65),
+                new Chance(Observation.STARTED_AT_ONCE, 0.60),
                 new Chance(Observation.SECOND_GAUGE_LESS, 0.90),
                 new Chance(Observation.NEEDLE_JUMPED, 0.35),
                 new Chance(Observation.FORCED_FAN_STAYS_HOT, 0.40));

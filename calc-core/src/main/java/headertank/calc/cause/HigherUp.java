@@ -44,6 +44,8 @@ public final class HigherUp implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_AT_REST, 0.65),
+                new Chance(Observation.STARTED_AT_ONCE, 0.90),
                 new Chance(Observation.DAY_HIGHER, 0.93),
                 new Chance(Observation.LOWER_HOSE_HOT, 0.60),
                 new Chance(Observation.NEEDLE_CREPT, 0.75));

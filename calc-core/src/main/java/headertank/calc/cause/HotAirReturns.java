@@ -45,6 +45,8 @@ public final class HotAirReturns implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_AT_SPEED, 0.70),
+                new Chance(Observation.STARTED_AFTER_WORK, 0.60),
                 new Chance(Observation.SEALS_GAPS, 0.85),
                 new Chance(Observation.LOWER_HOSE_HOT, 0.70),
                 new Chance(Observation.FORCED_FAN_STAYS_HOT, 0.60),

@@ -42,6 +42,9 @@ public final class MoreHeat implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_AT_REST, 0.60),
+                new Chance(Observation.STARTED_AFTER_WORK, 0.50),
+                new Chance(Observation.ENGINE_ROUGH, 0.50),
                 new Chance(Observation.HEAT_SOURCES_MORE, 0.80),
                 new Chance(Observation.LOWER_HOSE_HOT, 0.60),
                 new Chance(Observation.FORCED_FAN_STAYS_HOT, 0.40));

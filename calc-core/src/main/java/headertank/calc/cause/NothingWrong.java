@@ -35,6 +35,8 @@ public final class NothingWrong implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_AT_REST, 0.70),
+                new Chance(Observation.STARTED_AT_ONCE, 0.70),
                 new Chance(Observation.NEEDLE_CREPT, 0.80),
                 new Chance(Observation.FORCED_FAN_COOLS, 0.90),
                 new Chance(Observation.LOSS_NONE, 0.85));

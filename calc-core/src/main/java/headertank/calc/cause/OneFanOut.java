@@ -38,6 +38,8 @@ public final class OneFanOut implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_AT_SPEED, 0.65),
+                new Chance(Observation.STARTED_AT_ONCE, 0.80),
                 new Chance(Observation.FAN_RUN_ONE_STANDS, 0.92),
                 new Chance(Observation.FAN_WEAK, 0.50),
                 new Chance(Observation.LOWER_HOSE_HOT, 0.65),

@@ -23,6 +23,12 @@ public enum Question implements MessageCode {
     UPPER_HOSE(0),
     /** Heat from the heater. */
     HEATER(0),
+    /** What brought the needle down again. */
+    COOLED_BY(0),
+    /** How the engine ran. */
+    ENGINE_RAN(0),
+    /** Since when it runs hot. */
+    STARTED(0),
     /** The hose from the radiator back to the engine, felt on a warm engine. */
     LOWER_HOSE(5),
     /** Level in the cold system. */
@@ -69,6 +75,11 @@ public enum Question implements MessageCode {
     /** @return how long the test takes; 0 for what is asked of the driver [min] */
     public int minutes() {
         return minutes;
+    }
+
+    /** @return whether a driver can answer it; some of what a test answers, a driver knows as well */
+    public boolean isWord() {
+        return minutes == 0 || this == LOWER_HOSE || this == DAY;
     }
 
     /** @return whether a test in the workshop answers it */

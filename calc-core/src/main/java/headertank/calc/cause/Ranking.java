@@ -8,16 +8,34 @@ import java.util.Optional;
  * Which cause most likely made a car run hot, and what to test next.
  *
  * @param causes all that the car can have, the likeliest first; their posteriors sum to one
- * @param together ids of the causes at the top that what is known cannot tell apart, the likeliest first; one when it can
- * @param settled whether the first one, or those at the top together where no test tells them apart, need no further test
+ * @param answers the same causes as answers, the likeliest first: a cause, or up to three that what is known cannot tell apart
+ * @param settled whether the first answer needs no further test: it is one cause that is likely enough, or several and no test is left
+ *     that tells them apart
  * @param next tests that tell causes apart, the one that tells most per minute first
  */
-public record Ranking(List<Ranked> causes, List<String> together, boolean settled, List<NextTest> next) {
+public record Ranking(List<Ranked> causes, List<Answer> answers, boolean settled, List<NextTest> next) {
 
     public Ranking {
         causes = List.copyOf(causes);
-        together = List.copyOf(together);
+        answers = List.copyOf(answers);
         next = List.copyOf(next);
+    }
+
+    /**
+     * One cause, or several that what is known cannot tell apart.
+     *
+     * @param ids of the causes, the likeliest first
+     * @param posterior how likely it is that one of them is it [-]
+     */
+    public record Answer(List<String> ids, double posterior) {
+        public Answer {
+            ids = List.copyOf(ids);
+        }
+
+        /** @return whether it is more than one */
+        public boolean isGroup() {
+            return ids.size() > 1;
+        }
     }
 
     /**
@@ -66,13 +84,18 @@ public record Ranking(List<Ranked> causes, List<String> together, boolean settle
      * @param outcomes what it may show and what each would mean, the likeliest first
      */
     public record NextTest(Question test, double bits, List<Meaning> outcomes) {
+        private static final double READY_MIN = 10;
+
         public NextTest {
             outcomes = List.copyOf(outcomes);
         }
 
-        /** @return expected drop for each minute of work [bit/min] */
+        /**
+         * @return expected drop for each minute [bit/min]; ten minutes more than the test takes go into getting the car and the tools
+         *     ready, common practice, no source
+         */
         public double bitsPerMinute() {
-            return bits / test.minutes();
+            return bits / (READY_MIN + test.minutes());
         }
     }
 

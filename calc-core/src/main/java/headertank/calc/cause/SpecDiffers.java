@@ -36,6 +36,9 @@ public final class SpecDiffers implements Cause {
 
     @Override
     public List<Chance> signs() {
-        return List.of(new Chance(Observation.SPEC_DIFFERS, 0.90), new Chance(Observation.FORCED_FAN_STAYS_HOT, 0.55));
+        return List.of(
+                new Chance(Observation.STARTED_AFTER_WORK, 0.80),
+                new Chance(Observation.SPEC_DIFFERS, 0.90),
+                new Chance(Observation.FORCED_FAN_STAYS_HOT, 0.55));
     }
 }

@@ -44,6 +44,8 @@ public final class ThermostatLate implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_BY_NOTHING, 0.35),
+                new Chance(Observation.STARTED_OVER_WEEKS, 0.40),
                 new Chance(Observation.POT_LATE, 0.88),
                 new Chance(Observation.LOWER_HOSE_COLD, 0.35),
                 new Chance(Observation.LOWER_HOSE_WARM, 0.45),

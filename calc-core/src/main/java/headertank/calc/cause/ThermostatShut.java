@@ -37,6 +37,8 @@ public final class ThermostatShut implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_BY_NOTHING, 0.75),
+                new Chance(Observation.STARTED_AT_ONCE, 0.80),
                 new Chance(Observation.POT_SHUT, 0.90),
                 new Chance(Observation.UPPER_HOSE_COLD, 0.70),
                 new Chance(Observation.LOWER_HOSE_COLD, 0.85),

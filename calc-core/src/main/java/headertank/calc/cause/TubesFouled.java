@@ -44,6 +44,8 @@ public final class TubesFouled implements Cause {
     @Override
     public List<Chance> signs() {
         return List.of(
+                new Chance(Observation.COOLED_AT_REST, 0.75),
+                new Chance(Observation.STARTED_OVER_WEEKS, 0.80),
                 new Chance(Observation.CORE_FACE_PATCHY, 0.75),
                 new Chance(Observation.TANK_FLOW_WEAK, 0.30),
                 new Chance(Observation.LOWER_HOSE_WARM, 0.55),

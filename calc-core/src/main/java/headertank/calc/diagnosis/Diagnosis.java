@@ -29,6 +29,8 @@ public final class Diagnosis {
     /** Evidence below this factor is barely worth mentioning, see the package of causes [-]. */
     private static final double WORTH_MENTIONING = FastMath.sqrt(10);
 
+    private static final int MOST_TOGETHER = 3;
+
     /** What is less likely than this share of the likeliest is not named together with it [-]; modelling choice. */
     private static final double NAMED_TOGETHER = 0.25;
 
@@ -69,13 +71,10 @@ public final class Diagnosis {
         }
         ranked.sort(Comparator.comparingDouble(Ranking.Ranked::posterior).reversed());
         List<Ranking.NextTest> next = tests(thatDay, seen, suspicions, posterior);
-        List<String> together = together(suspicions, posterior);
-        double atTheTop = ranked.stream()
-                .filter(r -> together.contains(r.id()))
-                .mapToDouble(Ranking.Ranked::posterior)
-                .sum();
-        boolean settled = ranked.get(0).posterior() >= SETTLED || next.isEmpty() && atTheTop >= SETTLED;
-        return new Ranking(ranked, together, settled, next);
+        List<Ranking.Answer> answers = answers(suspicions, posterior);
+        boolean settled =
+                answers.get(0).posterior() >= SETTLED && (ranked.get(0).posterior() >= SETTLED || next.isEmpty());
+        return new Ranking(ranked, answers, settled, next);
     }
 
     private static Suspicion suspicion(Cause cause, Resolved car, Seen seen, HeatStates states, double limitK) {
@@ -125,19 +124,32 @@ public final class Diagnosis {
                 clues);
     }
 
-    private static List<String> together(List<Suspicion> all, double[] posterior) {
-        int top = top(posterior);
-        List<Integer> places = new ArrayList<>();
+    private static List<Ranking.Answer> answers(List<Suspicion> all, double[] posterior) {
+        List<Integer> left = new ArrayList<>();
         for (int i = 0; i < posterior.length; i++) {
-            double ratio = all.get(i).likelihood() / all.get(top).likelihood();
-            if (posterior[i] >= NAMED_TOGETHER * posterior[top]
-                    && ratio < WORTH_MENTIONING
-                    && ratio > 1 / WORTH_MENTIONING) {
-                places.add(i);
-            }
+            left.add(i);
         }
-        places.sort(Comparator.comparingDouble((Integer i) -> posterior[i]).reversed());
-        return places.stream().map(i -> all.get(i).cause().id()).toList();
+        left.sort(Comparator.comparingDouble((Integer i) -> posterior[i]).reversed());
+        List<Ranking.Answer> answers = new ArrayList<>();
+        while (!left.isEmpty()) {
+            int first = left.get(0);
+            List<Integer> members = left.stream()
+                    .filter(i -> posterior[i] >= NAMED_TOGETHER * posterior[first]
+                            && isBarelyWorthMentioning(
+                                    all.get(i).likelihood() / all.get(first).likelihood()))
+                    .limit(MOST_TOGETHER)
+                    .toList();
+            answers.add(new Ranking.Answer(
+                    members.stream().map(i -> all.get(i).cause().id()).toList(),
+                    members.stream().mapToDouble(i -> posterior[i]).sum()));
+            left.removeAll(members);
+        }
+        answers.sort(Comparator.comparingDouble(Ranking.Answer::posterior).reversed());
+        return answers;
+    }
+
+    private static boolean isBarelyWorthMentioning(double ratio) {
+        return ratio < WORTH_MENTIONING && ratio > 1 / WORTH_MENTIONING;
     }
 
     private static int top(double[] posterior) {
