@@ -9,7 +9,7 @@ import headertank.calc.carspec.Learned;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.cause.Cause;
 import headertank.calc.cause.Ranking;
-import headertank.calc.cause.Seen;
+import headertank.calc.cause.Sighting;
 import headertank.calc.choice.FanControlKind;
 import headertank.calc.choice.SensorPlacement;
 import headertank.calc.coreclass.CoreClass;
@@ -48,7 +48,6 @@ import headertank.calc.result.Plan;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
 import headertank.calc.result.SlowCoolant;
-import headertank.calc.result.Suspect;
 import headertank.calc.result.WorthMeasuring;
 import headertank.calc.risk.CarUnderReview;
 import headertank.calc.risk.Flag;
@@ -64,7 +63,6 @@ import headertank.calc.verdict.Finding;
 import headertank.calc.verdict.Verdict;
 import headertank.calc.verdict.VerdictPolicy;
 import headertank.calc.verdict.VerdictText;
-import headertank.calc.whatif.Suspects;
 import headertank.calc.whatif.WhatIfs;
 import headertank.calc.workshop.IdleInWorkshop;
 import java.util.ArrayList;
@@ -552,15 +550,6 @@ public final class Rater {
     }
 
     /**
-     * @param build what is known of the car
-     * @param duty the duty at which it ran hot
-     * @return what each usual fault, which no value of a car says, would cost it there; the costliest first
-     */
-    public List<Suspect> suspects(Build build, Duty duty) {
-        return Suspects.of(resolve(build), duty);
-    }
-
-    /**
      * What is most likely behind a car that came back hot, and what to test next.
      *
      * @param build what is known of the car
@@ -568,7 +557,7 @@ public final class Rater {
      * @return every cause that the car can have, the likeliest first; the same for the same values
      * @throws IllegalArgumentException when this rater knows no cause that the car can have
      */
-    public Ranking causes(Build build, Seen seen) {
+    public Ranking causes(Build build, Sighting seen) {
         return Diagnosis.of(resolve(build), seen, causes, SEED);
     }
 

@@ -26,7 +26,7 @@ public final class BypassOpen implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return car.is(BuildField.THERMOSTAT, ThermostatFitting.FITTED)
                         && (car.is(BuildField.THERMOSTAT_BYPASS, BypassState.CLOSES_WITH_LIFT)
                                 || car.is(BuildField.THERMOSTAT_BYPASS, BypassState.BLOCKED))

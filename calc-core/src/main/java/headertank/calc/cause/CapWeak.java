@@ -26,7 +26,7 @@ public final class CapWeak implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return 5;
     }
 

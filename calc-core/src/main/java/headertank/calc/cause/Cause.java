@@ -31,7 +31,7 @@ public interface Cause {
      * @return how often it is behind a car that comes back hot, in parts of about a hundred; 0 when this car cannot have it. Only its
      *     size against that of the others counts
      */
-    double prior(Resolved car, Seen seen);
+    double prior(Resolved car, Sighting seen);
 
     /**
      * @param car a car without the cause

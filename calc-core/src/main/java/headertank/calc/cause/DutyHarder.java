@@ -25,7 +25,7 @@ public final class DutyHarder implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return 6;
     }
 

@@ -23,7 +23,7 @@ public final class ExhaustNear implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return 2;
     }
 

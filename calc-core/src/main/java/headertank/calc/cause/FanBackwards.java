@@ -25,7 +25,7 @@ public final class FanBackwards implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return car.is(BuildField.FAN_DRIVE, FanDrive.ELECTRIC) ? 2 : 0;
     }
 

@@ -28,7 +28,7 @@ public final class FanLate implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return car.is(BuildField.FAN_DRIVE, FanDrive.ELECTRIC) ? 5 : 0;
     }
 

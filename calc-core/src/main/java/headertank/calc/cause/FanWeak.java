@@ -27,7 +27,7 @@ public final class FanWeak implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return !car.is(BuildField.FAN_DRIVE, FanDrive.NONE) ? 5 : 0;
     }
 

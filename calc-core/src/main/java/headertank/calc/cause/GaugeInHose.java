@@ -25,7 +25,7 @@ public final class GaugeInHose implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return !car.is(BuildField.GAUGE_SENSOR, SensorPlacement.RADIATOR_HOSE) ? 2 : 0;
     }
 

@@ -27,7 +27,7 @@ public final class HigherUp implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return 2;
     }
 

@@ -28,7 +28,7 @@ public final class HotAirReturns implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return seen.point().roadSpeedMPerS() < SLOW_M_PER_S ? 4 : 0.5;
     }
 

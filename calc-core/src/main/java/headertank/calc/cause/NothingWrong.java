@@ -23,7 +23,7 @@ public final class NothingWrong implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return 8;
     }
 

@@ -5,108 +5,108 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * An answer to a {@link Question}, with how often it is given about a hot car whose cause has nothing to do with it: common practice, no
+ * An answer to a {@link Inquiry}, with how often it is given about a hot car whose cause has nothing to do with it: common practice, no
  * source. The answers to a question share one; needle, lamp and steam have no share of their own, the car's heat says how often.
  */
 public enum Observation implements MessageCode {
-    NEEDLE_NORMAL(Question.NEEDLE),
-    NEEDLE_HIGH(Question.NEEDLE),
-    NEEDLE_RED(Question.NEEDLE),
-    NEEDLE_CREPT(Question.NEEDLE_MOVED, 0.60),
-    NEEDLE_SHOT_UP(Question.NEEDLE_MOVED, 0.28),
-    NEEDLE_JUMPED(Question.NEEDLE_MOVED, 0.12),
-    LAMP_OFF(Question.LAMP),
-    LAMP_ON(Question.LAMP),
-    STEAM_NONE(Question.STEAM),
-    STEAM_SEEN(Question.STEAM),
-    LOSS_NONE(Question.LOSS, 0.62),
-    LOSS_SOME(Question.LOSS, 0.28),
-    LOSS_MUCH(Question.LOSS, 0.10),
-    FAN_LOUD(Question.FAN_HEARD, 0.72),
-    FAN_WEAK(Question.FAN_HEARD, 0.12),
-    FAN_SILENT(Question.FAN_HEARD, 0.16),
-    UPPER_HOSE_HOT(Question.UPPER_HOSE, 0.90),
-    UPPER_HOSE_COLD(Question.UPPER_HOSE, 0.10),
-    HEATER_HOT(Question.HEATER, 0.90),
-    HEATER_COLD(Question.HEATER, 0.10),
-    COOLED_AT_SPEED(Question.COOLED_BY, 0.30),
-    COOLED_AT_REST(Question.COOLED_BY, 0.45),
-    COOLED_BY_NOTHING(Question.COOLED_BY, 0.25),
-    ENGINE_SMOOTH(Question.ENGINE_RAN, 0.90),
-    ENGINE_ROUGH(Question.ENGINE_RAN, 0.10),
-    STARTED_AT_ONCE(Question.STARTED, 0.55),
-    STARTED_OVER_WEEKS(Question.STARTED, 0.25),
-    STARTED_AFTER_WORK(Question.STARTED, 0.20),
-    LOWER_HOSE_HOT(Question.LOWER_HOSE, 0.45),
-    LOWER_HOSE_WARM(Question.LOWER_HOSE, 0.43),
-    LOWER_HOSE_COLD(Question.LOWER_HOSE, 0.12),
-    LEVEL_FULL(Question.LEVEL, 0.85),
-    LEVEL_LOW(Question.LEVEL, 0.15),
-    FAN_RUN_RIGHT(Question.FAN_RUN, 0.94),
-    FAN_RUN_ONE_STANDS(Question.FAN_RUN, 0.02),
-    FAN_RUN_NONE(Question.FAN_RUN, 0.01),
-    FAN_RUN_CURRENT_OFF(Question.FAN_RUN, 0.02),
-    FAN_RUN_WRONG_WAY(Question.FAN_RUN, 0.01),
-    FAN_START_RIGHT(Question.FAN_START, 0.93),
-    FAN_START_LATE(Question.FAN_START, 0.05),
-    FAN_START_NEVER(Question.FAN_START, 0.02),
-    CAP_HOLDS(Question.CAP, 0.90),
-    CAP_LEAKS(Question.CAP, 0.10),
-    POT_RIGHT(Question.POT, 0.94),
-    POT_SHUT(Question.POT, 0.01),
-    POT_OPEN(Question.POT, 0.02),
-    POT_LATE(Question.POT, 0.02),
-    POT_FOOT_MISSES(Question.POT, 0.01),
-    COLD_PRESSURE_HOLDS(Question.COLD_PRESSURE, 0.90),
-    COLD_PRESSURE_FALLS(Question.COLD_PRESSURE, 0.10),
-    GAS_NONE(Question.GAS, 0.98),
-    GAS_FOUND(Question.GAS, 0.02),
-    CORE_FACE_EVEN(Question.CORE_FACE, 0.90),
-    CORE_FACE_PATCHY(Question.CORE_FACE, 0.10),
-    CORE_LOOK_CLEAR(Question.CORE_LOOK, 0.90),
-    CORE_LOOK_SHUT(Question.CORE_LOOK, 0.10),
-    BELT_HOLDS(Question.BELT, 0.95),
-    BELT_SLIPS(Question.BELT, 0.05),
-    TANK_FLOW_STRONG(Question.TANK_FLOW, 0.84),
-    TANK_FLOW_WEAK(Question.TANK_FLOW, 0.10),
-    TANK_FLOW_BUBBLES(Question.TANK_FLOW, 0.06),
-    FORCED_FAN_COOLS(Question.FORCED_FAN, 0.70),
-    FORCED_FAN_STAYS_HOT(Question.FORCED_FAN, 0.30),
-    SECOND_GAUGE_AGREES(Question.SECOND_GAUGE, 0.93),
-    SECOND_GAUGE_LESS(Question.SECOND_GAUGE, 0.03),
-    SECOND_GAUGE_SOONER(Question.SECOND_GAUGE, 0.02),
-    SECOND_GAUGE_ELSEWHERE(Question.SECOND_GAUGE, 0.02),
-    SEALS_SOUND(Question.SEALS, 0.90),
-    SEALS_GAPS(Question.SEALS, 0.07),
-    SEALS_EXHAUST_NEAR(Question.SEALS, 0.03),
-    DAY_AS_AGREED(Question.DAY, 0.88),
-    DAY_HOTTER(Question.DAY, 0.05),
-    DAY_HIGHER(Question.DAY, 0.02),
-    DAY_HARDER(Question.DAY, 0.05),
-    SPEC_AS_WRITTEN(Question.SPEC, 0.92),
-    SPEC_DIFFERS(Question.SPEC, 0.08),
-    HEAT_SOURCES_RIGHT(Question.HEAT_SOURCES, 0.94),
-    HEAT_SOURCES_MORE(Question.HEAT_SOURCES, 0.06);
+    NEEDLE_NORMAL(Inquiry.NEEDLE),
+    NEEDLE_HIGH(Inquiry.NEEDLE),
+    NEEDLE_RED(Inquiry.NEEDLE),
+    NEEDLE_CREPT(Inquiry.NEEDLE_MOVED, 0.60),
+    NEEDLE_SHOT_UP(Inquiry.NEEDLE_MOVED, 0.28),
+    NEEDLE_JUMPED(Inquiry.NEEDLE_MOVED, 0.12),
+    LAMP_OFF(Inquiry.LAMP),
+    LAMP_ON(Inquiry.LAMP),
+    STEAM_NONE(Inquiry.STEAM),
+    STEAM_SEEN(Inquiry.STEAM),
+    LOSS_NONE(Inquiry.LOSS, 0.62),
+    LOSS_SOME(Inquiry.LOSS, 0.28),
+    LOSS_MUCH(Inquiry.LOSS, 0.10),
+    FAN_LOUD(Inquiry.FAN_HEARD, 0.72),
+    FAN_WEAK(Inquiry.FAN_HEARD, 0.12),
+    FAN_SILENT(Inquiry.FAN_HEARD, 0.16),
+    UPPER_HOSE_HOT(Inquiry.UPPER_HOSE, 0.90),
+    UPPER_HOSE_COLD(Inquiry.UPPER_HOSE, 0.10),
+    HEATER_HOT(Inquiry.HEATER, 0.90),
+    HEATER_COLD(Inquiry.HEATER, 0.10),
+    COOLED_AT_SPEED(Inquiry.COOLED_BY, 0.30),
+    COOLED_AT_REST(Inquiry.COOLED_BY, 0.45),
+    COOLED_BY_NOTHING(Inquiry.COOLED_BY, 0.25),
+    ENGINE_SMOOTH(Inquiry.ENGINE_RAN, 0.90),
+    ENGINE_ROUGH(Inquiry.ENGINE_RAN, 0.10),
+    STARTED_AT_ONCE(Inquiry.STARTED, 0.55),
+    STARTED_OVER_WEEKS(Inquiry.STARTED, 0.25),
+    STARTED_AFTER_WORK(Inquiry.STARTED, 0.20),
+    LOWER_HOSE_HOT(Inquiry.LOWER_HOSE, 0.45),
+    LOWER_HOSE_WARM(Inquiry.LOWER_HOSE, 0.43),
+    LOWER_HOSE_COLD(Inquiry.LOWER_HOSE, 0.12),
+    LEVEL_FULL(Inquiry.LEVEL, 0.85),
+    LEVEL_LOW(Inquiry.LEVEL, 0.15),
+    FAN_RUN_RIGHT(Inquiry.FAN_RUN, 0.94),
+    FAN_RUN_ONE_STANDS(Inquiry.FAN_RUN, 0.02),
+    FAN_RUN_NONE(Inquiry.FAN_RUN, 0.01),
+    FAN_RUN_CURRENT_OFF(Inquiry.FAN_RUN, 0.02),
+    FAN_RUN_WRONG_WAY(Inquiry.FAN_RUN, 0.01),
+    FAN_START_RIGHT(Inquiry.FAN_START, 0.93),
+    FAN_START_LATE(Inquiry.FAN_START, 0.05),
+    FAN_START_NEVER(Inquiry.FAN_START, 0.02),
+    CAP_HOLDS(Inquiry.CAP, 0.90),
+    CAP_LEAKS(Inquiry.CAP, 0.10),
+    POT_RIGHT(Inquiry.POT, 0.94),
+    POT_SHUT(Inquiry.POT, 0.01),
+    POT_OPEN(Inquiry.POT, 0.02),
+    POT_LATE(Inquiry.POT, 0.02),
+    POT_FOOT_MISSES(Inquiry.POT, 0.01),
+    COLD_PRESSURE_HOLDS(Inquiry.COLD_PRESSURE, 0.90),
+    COLD_PRESSURE_FALLS(Inquiry.COLD_PRESSURE, 0.10),
+    GAS_NONE(Inquiry.GAS, 0.98),
+    GAS_FOUND(Inquiry.GAS, 0.02),
+    CORE_FACE_EVEN(Inquiry.CORE_FACE, 0.90),
+    CORE_FACE_PATCHY(Inquiry.CORE_FACE, 0.10),
+    CORE_LOOK_CLEAR(Inquiry.CORE_LOOK, 0.90),
+    CORE_LOOK_SHUT(Inquiry.CORE_LOOK, 0.10),
+    BELT_HOLDS(Inquiry.BELT, 0.95),
+    BELT_SLIPS(Inquiry.BELT, 0.05),
+    TANK_FLOW_STRONG(Inquiry.TANK_FLOW, 0.84),
+    TANK_FLOW_WEAK(Inquiry.TANK_FLOW, 0.10),
+    TANK_FLOW_BUBBLES(Inquiry.TANK_FLOW, 0.06),
+    FORCED_FAN_COOLS(Inquiry.FORCED_FAN, 0.70),
+    FORCED_FAN_STAYS_HOT(Inquiry.FORCED_FAN, 0.30),
+    SECOND_GAUGE_AGREES(Inquiry.SECOND_GAUGE, 0.93),
+    SECOND_GAUGE_LESS(Inquiry.SECOND_GAUGE, 0.03),
+    SECOND_GAUGE_SOONER(Inquiry.SECOND_GAUGE, 0.02),
+    SECOND_GAUGE_ELSEWHERE(Inquiry.SECOND_GAUGE, 0.02),
+    SEALS_SOUND(Inquiry.SEALS, 0.90),
+    SEALS_GAPS(Inquiry.SEALS, 0.07),
+    SEALS_EXHAUST_NEAR(Inquiry.SEALS, 0.03),
+    DAY_AS_AGREED(Inquiry.DAY, 0.88),
+    DAY_HOTTER(Inquiry.DAY, 0.05),
+    DAY_HIGHER(Inquiry.DAY, 0.02),
+    DAY_HARDER(Inquiry.DAY, 0.05),
+    SPEC_AS_WRITTEN(Inquiry.SPEC, 0.92),
+    SPEC_DIFFERS(Inquiry.SPEC, 0.08),
+    HEAT_SOURCES_RIGHT(Inquiry.HEAT_SOURCES, 0.94),
+    HEAT_SOURCES_MORE(Inquiry.HEAT_SOURCES, 0.06);
 
-    private final Question question;
+    private final Inquiry inquiry;
     private final double share;
 
-    Observation(Question question) {
-        this(question, Double.NaN);
+    Observation(Inquiry inquiry) {
+        this(inquiry, Double.NaN);
     }
 
-    Observation(Question question, double share) {
-        this.question = question;
+    Observation(Inquiry inquiry, double share) {
+        this.inquiry = inquiry;
         this.share = share;
     }
 
     /** @return the answers to a question, in their order */
-    public static List<Observation> of(Question question) {
-        return Arrays.stream(values()).filter(o -> o.question == question).toList();
+    public static List<Observation> of(Inquiry inquiry) {
+        return Arrays.stream(values()).filter(o -> o.inquiry == inquiry).toList();
     }
 
-    public Question question() {
-        return question;
+    public Inquiry inquiry() {
+        return inquiry;
     }
 
     /** @return whether the car's heat says how often it is seen */
@@ -125,7 +125,7 @@ public enum Observation implements MessageCode {
             if (c.what() == this) {
                 return c.share();
             }
-            if (c.what().question == question) {
+            if (c.what().inquiry == inquiry) {
                 stated += c.share();
                 untouched -= c.what().share;
             }

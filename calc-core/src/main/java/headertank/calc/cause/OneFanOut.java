@@ -25,7 +25,7 @@ public final class OneFanOut implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return car.is(BuildField.FAN_DRIVE, FanDrive.ELECTRIC) && car.value(BuildField.FAN_COUNT) > 1 ? 7 : 0;
     }
 

@@ -83,7 +83,7 @@ public record Ranking(List<Ranked> causes, List<Answer> answers, boolean settled
      * @param bits by how much the entropy of the ranking is expected to drop [bit]
      * @param outcomes what it may show and what each would mean, the likeliest first
      */
-    public record NextTest(Question test, double bits, List<Meaning> outcomes) {
+    public record NextTest(Inquiry test, double bits, List<Meaning> outcomes) {
         private static final double READY_MIN = 10;
 
         public NextTest {

@@ -24,7 +24,7 @@ public final class SpecDiffers implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return 4;
     }
 

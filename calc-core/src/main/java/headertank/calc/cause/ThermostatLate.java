@@ -27,7 +27,7 @@ public final class ThermostatLate implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return car.is(BuildField.THERMOSTAT, ThermostatFitting.FITTED) ? 4 : 0;
     }
 

@@ -25,7 +25,7 @@ public final class ThermostatShut implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return car.is(BuildField.THERMOSTAT, ThermostatFitting.FITTED) ? 7 : 0;
     }
 

@@ -27,7 +27,7 @@ public final class TubesFouled implements Cause {
     }
 
     @Override
-    public double prior(Resolved car, Seen seen) {
+    public double prior(Resolved car, Sighting seen) {
         return 5;
     }
 

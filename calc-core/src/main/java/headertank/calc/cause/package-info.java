@@ -1,6 +1,6 @@
 /**
  * Why a car came back hot: a model for each cause ({@link headertank.calc.cause.Cause}), what can be asked
- * ({@link headertank.calc.cause.Question}) and answered ({@link headertank.calc.cause.Observation}), and what follows
+ * ({@link headertank.calc.cause.Inquiry}) and answered ({@link headertank.calc.cause.Observation}), and what follows
  * ({@link headertank.calc.cause.Ranking}).
  *
  * <p>A cause changes the car by a severity from 0 to 1, evenly spread; its size at either end is a modelling choice. How often it is behind

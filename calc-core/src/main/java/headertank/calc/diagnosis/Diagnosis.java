@@ -4,9 +4,9 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.cause.Cause;
 import headertank.calc.cause.Observation;
-import headertank.calc.cause.Question;
+import headertank.calc.cause.Inquiry;
 import headertank.calc.cause.Ranking;
-import headertank.calc.cause.Seen;
+import headertank.calc.cause.Sighting;
 import headertank.calc.choice.FanDrive;
 import headertank.calc.choice.ThermostatFitting;
 import java.util.ArrayList;
@@ -47,7 +47,7 @@ public final class Diagnosis {
      * @return the ranking; the same for the same arguments
      * @throws IllegalArgumentException when the car can have none of the causes
      */
-    public static Ranking of(Resolved car, Seen seen, List<Cause> causes, long seed) {
+    public static Ranking of(Resolved car, Sighting seen, List<Cause> causes, long seed) {
         Resolved thatDay = seen.ambientK().isPresent()
                 ? car.with(BuildField.AMBIENT, seen.ambientK().getAsDouble())
                 : car;
@@ -77,7 +77,7 @@ public final class Diagnosis {
         return new Ranking(ranked, answers, settled, next);
     }
 
-    private static Suspicion suspicion(Cause cause, Resolved car, Seen seen, HeatStates states, double limitK) {
+    private static Suspicion suspicion(Cause cause, Resolved car, Sighting seen, HeatStates states, double limitK) {
         double prior = cause.prior(car, seen);
         if (prior <= 0) {
             return null;
@@ -163,9 +163,9 @@ public final class Diagnosis {
     }
 
     private static List<Ranking.NextTest> tests(
-            Resolved car, Seen seen, List<Suspicion> suspicions, double[] posterior) {
+            Resolved car, Sighting seen, List<Suspicion> suspicions, double[] posterior) {
         List<Ranking.NextTest> tests = new ArrayList<>();
-        for (Question q : Question.values()) {
+        for (Inquiry q : Inquiry.values()) {
             if (q.isTest() && !seen.answers(q) && hasPlaceOn(car, q)) {
                 Ranking.NextTest test = test(q, suspicions, posterior);
                 if (test.bits() >= LEAST_BITS) {
@@ -177,7 +177,7 @@ public final class Diagnosis {
         return tests;
     }
 
-    private static Ranking.NextTest test(Question question, List<Suspicion> suspicions, double[] posterior) {
+    private static Ranking.NextTest test(Inquiry question, List<Suspicion> suspicions, double[] posterior) {
         double left = 0;
         List<Ranking.Meaning> outcomes = new ArrayList<>();
         for (Observation o : Observation.of(question)) {
@@ -205,7 +205,7 @@ public final class Diagnosis {
         return bits;
     }
 
-    private static boolean hasPlaceOn(Resolved car, Question q) {
+    private static boolean hasPlaceOn(Resolved car, Inquiry q) {
         return switch (q) {
             case FAN_RUN -> !car.is(BuildField.FAN_DRIVE, FanDrive.NONE);
             case FAN_START, FORCED_FAN -> car.is(BuildField.FAN_DRIVE, FanDrive.ELECTRIC);

@@ -4,7 +4,7 @@ import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Resolved;
 import headertank.calc.cause.Cause;
 import headertank.calc.cause.Fault;
-import headertank.calc.cause.Seen;
+import headertank.calc.cause.Sighting;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.engine.EngineFactors;
 import headertank.calc.judged.DutyRater;
@@ -38,7 +38,7 @@ final class HeatStates {
 
     private final Sampling sampling;
     private final ModelSpread spread;
-    private final Seen seen;
+    private final Sighting seen;
     private final double startK;
     private final double reach;
 
@@ -47,7 +47,7 @@ final class HeatStates {
      * @param seen what it did
      * @param samples cars that it may be
      */
-    HeatStates(Resolved car, Seen seen, int samples, long seed) {
+    HeatStates(Resolved car, Sighting seen, int samples, long seed) {
         this.seen = seen;
         Plant sound = Plant.of(car);
         this.spread = ModelSpread.of(car, PointRater.rate(sound, seen.point()));

@@ -4,8 +4,8 @@ import headertank.calc.cause.Cause;
 import headertank.calc.cause.CauseText;
 import headertank.calc.cause.Chance;
 import headertank.calc.cause.Observation;
-import headertank.calc.cause.Question;
-import headertank.calc.cause.Seen;
+import headertank.calc.cause.Inquiry;
+import headertank.calc.cause.Sighting;
 import headertank.calc.quantity.Message;
 import headertank.calc.quantity.SiFigure;
 import java.util.ArrayList;
@@ -31,7 +31,7 @@ final class Suspicion {
     private final double severity;
 
     /** @param heats for each severity the sampled cars, not all empty */
-    Suspicion(Cause cause, double prior, Seen seen, List<List<Heat>> heats, double limitK) {
+    Suspicion(Cause cause, double prior, Sighting seen, List<List<Heat>> heats, double limitK) {
         this.cause = cause;
         this.prior = prior;
         this.signs = cause.signs();
@@ -42,7 +42,7 @@ final class Suspicion {
                 double share = o.share(signs);
                 said *= share;
                 pieces.add(new Piece(o.with(), share));
-            } else if (o.question() != Question.NEEDLE || seen.shownK().isEmpty()) {
+            } else if (o.inquiry() != Inquiry.NEEDLE || seen.shownK().isEmpty()) {
                 shown.add(h -> h.share(o, limitK));
                 pieces.add(new Piece(o.with(), mean(heats, h -> h.share(o, limitK))));
             }
@@ -53,7 +53,7 @@ final class Suspicion {
             pieces.add(new Piece(
                     CauseText.READING.with(SiFigure.temperature(k), SiFigure.temperature(mean(heats, Heat::shownK))),
                     mean(heats, h -> h.densityOf(k, limitK))));
-        } else if (!seen.answers(Question.NEEDLE)) {
+        } else if (!seen.answers(Inquiry.NEEDLE)) {
             shown.add(h -> h.reported(limitK));
         }
         ToDoubleFunction<Heat> all = h -> {

@@ -9,11 +9,12 @@ import headertank.calc.cause.Cause;
 import headertank.calc.cause.Chance;
 import headertank.calc.cause.Fault;
 import headertank.calc.cause.Observation;
-import headertank.calc.cause.Question;
-import headertank.calc.cause.Seen;
+import headertank.calc.cause.Inquiry;
+import headertank.calc.cause.Sighting;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.duty.StandardDuties;
+import headertank.calc.engine.EngineFactors;
 import headertank.calc.quantity.OutOfRangeException;
 import headertank.calc.quantity.Physics;
 import headertank.calc.rating.ModelFactors;
@@ -54,11 +55,11 @@ final class HotCase {
 
     final Build build;
     final Cause truth;
-    final Seen seen;
+    final Sighting seen;
     private final double blur;
     private final SplittableRandom random;
 
-    private HotCase(Build build, Cause truth, Seen seen, double blur, SplittableRandom random) {
+    private HotCase(Build build, Cause truth, Sighting seen, double blur, SplittableRandom random) {
         this.build = build;
         this.truth = truth;
         this.seen = seen;
@@ -89,7 +90,7 @@ final class HotCase {
         OperatingPoint point = duty.points().get(random.nextInt(duty.points().size()));
         double ambient = Physics.kelvin(15 + 22 * random.nextDouble());
         Resolved car = rater.resolve(build).with(BuildField.AMBIENT, ambient);
-        Seen nothing = new Seen(
+        Sighting nothing = new Sighting(
                 duty, point.id(), OptionalDouble.of(ambient), OptionalDouble.empty(), Optional.empty(), Set.of());
         Cause truth = byPrior(car, nothing, random);
         double severity = random.nextDouble();
@@ -113,8 +114,8 @@ final class HotCase {
         double blur = 0.3 * random.nextDouble();
         Set<Observation> observed = EnumSet.noneOf(Observation.class);
         HotCase told = new HotCase(build, truth, nothing, blur, random);
-        for (Question q : Question.values()) {
-            if (q.isWord() && q != Question.NEEDLE && random.nextDouble() < ANSWERED) {
+        for (Inquiry q : Inquiry.values()) {
+            if (q.isWord() && q != Inquiry.NEEDLE && random.nextDouble() < ANSWERED) {
                 observed.add(
                         switch (q) {
                             case LAMP ->
@@ -133,7 +134,7 @@ final class HotCase {
         return Optional.of(new HotCase(
                 build,
                 truth,
-                new Seen(
+                new Sighting(
                         duty,
                         point.id(),
                         OptionalDouble.of(ambient),
@@ -144,7 +145,7 @@ final class HotCase {
                 random));
     }
 
-    private static Cause byPrior(Resolved car, Seen seen, SplittableRandom random) {
+    private static Cause byPrior(Resolved car, Sighting seen, SplittableRandom random) {
         double all = CAUSES.stream().mapToDouble(c -> c.prior(car, seen)).sum();
         double left = all * random.nextDouble();
         for (Cause c : CAUSES) {
@@ -175,7 +176,7 @@ final class HotCase {
                 plant.resolved(),
                 new ModelFactors(
                         f.radiator(),
-                        new headertank.calc.engine.EngineFactors(
+                        new EngineFactors(
                                 f.engine().coolantShare() * heat,
                                 f.engine().friction(),
                                 f.engine().fuelHeat(),
@@ -188,7 +189,7 @@ final class HotCase {
     }
 
     /** What a test shows, or a driver says. */
-    Observation answer(Question q) {
+    Observation answer(Inquiry q) {
         List<Observation> all = Observation.of(q);
         if (random.nextDouble() < WRONG && !q.isTest()) {
             return all.get(random.nextInt(all.size()));

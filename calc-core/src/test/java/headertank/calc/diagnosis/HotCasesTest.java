@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.calc.Rater;
 import headertank.calc.cause.Observation;
-import headertank.calc.cause.Question;
+import headertank.calc.cause.Inquiry;
 import headertank.calc.cause.Ranking;
-import headertank.calc.cause.Seen;
+import headertank.calc.cause.Sighting;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -53,11 +53,11 @@ class HotCasesTest {
         int right = 0;
         int settled = 0;
         for (HotCase c : HotCase.cases(RATER, CASES, true, SEED + 1)) {
-            Seen seen = c.seen;
+            Sighting seen = c.seen;
             Ranking ranking = RATER.causes(c.build, seen);
             int done = 0;
             while (!ranking.settled() && done < MOST_TESTS && !ranking.next().isEmpty()) {
-                Question next = ranking.next().get(0).test();
+                Inquiry next = ranking.next().get(0).test();
                 seen = with(seen, c.answer(next));
                 ranking = RATER.causes(c.build, seen);
                 done++;
@@ -81,10 +81,10 @@ class HotCasesTest {
         assertThat(right / (double) settled).as("right when settled").isGreaterThanOrEqualTo(0.6);
     }
 
-    private static Seen with(Seen seen, Observation more) {
+    private static Sighting with(Sighting seen, Observation more) {
         Set<Observation> all = EnumSet.of(more);
         all.addAll(seen.observed());
-        return new Seen(seen.duty(), seen.pointId(), seen.ambientK(), seen.shownK(), seen.elsewhere(), all);
+        return new Sighting(seen.duty(), seen.pointId(), seen.ambientK(), seen.shownK(), seen.elsewhere(), all);
     }
 
     /** How well rankings found the truth. */

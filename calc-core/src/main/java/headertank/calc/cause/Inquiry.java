@@ -6,7 +6,7 @@ import headertank.calc.quantity.MessageCode;
  * What can be asked about a car that came back hot: what a driver can say, and what a test in the workshop answers. The minutes of a test
  * are common practice, no source: a warm engine, hands that know the car, tools that lie ready.
  */
-public enum Question implements MessageCode {
+public enum Inquiry implements MessageCode {
     /** Where the needle stood. */
     NEEDLE(0),
     /** How it got there. */
@@ -68,7 +68,7 @@ public enum Question implements MessageCode {
 
     private final int minutes;
 
-    Question(int minutes) {
+    Inquiry(int minutes) {
         this.minutes = minutes;
     }
 
@@ -89,7 +89,7 @@ public enum Question implements MessageCode {
 
     @Override
     public String code() {
-        return MessageCode.of("question", this);
+        return MessageCode.of("inquiry", this);
     }
 
     @Override

@@ -20,7 +20,7 @@ import java.util.Set;
  * @param elsewhere where the sensor of that gauge sits when it is not that of the car's
  * @param observed answers, at most one to each question
  */
-public record Seen(
+public record Sighting(
         Duty duty,
         String pointId,
         OptionalDouble ambientK,
@@ -28,16 +28,16 @@ public record Seen(
         Optional<SensorPlacement> elsewhere,
         Set<Observation> observed) {
 
-    public Seen {
+    public Sighting {
         ambientK.ifPresent(k -> OutOfRangeException.require("seen.ambientK", k, 233.15, 328.15));
         shownK.ifPresent(k -> OutOfRangeException.require("seen.shownK", k, 273.15, 433.15));
         if (duty.point(pointId).engineOff()) {
             throw new IllegalArgumentException("a car runs hot with its engine on, not at " + pointId);
         }
-        Set<Question> asked = new HashSet<>();
+        Set<Inquiry> asked = new HashSet<>();
         for (Observation o : observed) {
-            if (!asked.add(o.question())) {
-                throw new IllegalArgumentException(o.question() + " has two answers");
+            if (!asked.add(o.inquiry())) {
+                throw new IllegalArgumentException(o.inquiry() + " has two answers");
             }
         }
         Set<Observation> ordered = EnumSet.noneOf(Observation.class);
@@ -51,7 +51,7 @@ public record Seen(
     }
 
     /** @return whether a question has an answer */
-    public boolean answers(Question question) {
-        return observed.stream().anyMatch(o -> o.question() == question);
+    public boolean answers(Inquiry question) {
+        return observed.stream().anyMatch(o -> o.inquiry() == question);
     }
 }
