@@ -28,10 +28,7 @@ public class ReportedDuty {
 
     /** The reported duty; else the hardest of the good check that it is held against; else the first of the revision. */
     public Duty of(Incident incident) {
-        return of(
-                incident,
-                incident.comparedCheckId().map(checks::byId),
-                revisions.byId(incident.revisionId()));
+        return of(incident, incident.comparedCheckId().map(checks::byId), revisions.byId(incident.revisionId()));
     }
 
     Duty of(Incident incident, Optional<StoredCheck> good, Revision thatDay) {

@@ -363,10 +363,7 @@ class SentTwiceIT {
                         Map.of("when", "2020-07-01T15:30", "doing", "queueing", "ambient", "35", "reading", "118"))
                 .get(0));
         return tabs(
-                report + "/causes",
-                report + "/answers",
-                Map.of("answer", "STEAM_SEEN"),
-                Map.of("question", "STEAM"));
+                report + "/causes", report + "/answers", Map.of("answer", "STEAM_SEEN"), Map.of("question", "STEAM"));
     }
 
     private List<FormOnPage> anImport() throws Exception {

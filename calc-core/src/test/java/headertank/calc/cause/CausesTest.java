@@ -55,7 +55,9 @@ class CausesTest {
                 .isCloseTo(1, within(1e-9));
         assertThat(r.answers().stream().mapToDouble(Ranking.Answer::posterior).sum())
                 .isCloseTo(1, within(1e-9));
-        assertThat(r.causes()).extracting(Ranking.Ranked::posterior).isSortedAccordingTo((a, b) -> Double.compare(b, a));
+        assertThat(r.causes())
+                .extracting(Ranking.Ranked::posterior)
+                .isSortedAccordingTo((a, b) -> Double.compare(b, a));
         assertThat(r.next())
                 .allSatisfy(t -> assertThat(t.outcomes().stream()
                                 .mapToDouble(Ranking.Meaning::chance)
@@ -70,11 +72,28 @@ class CausesTest {
     void plainCasesAreFirst() {
         first("fans-out", STREET, "jam", Observation.FAN_SILENT, Observation.COOLED_AT_SPEED);
         first("thermostat-shut", STREET, "hill", Observation.LOWER_HOSE_COLD, Observation.UPPER_HOSE_COLD);
-        first("air-in-coolant", STREET, "jam", Observation.HEATER_COLD, Observation.NEEDLE_JUMPED, Observation.LOSS_SOME);
-        first("tubes-fouled", STREET, "hill", Observation.CORE_FACE_PATCHY, Observation.CORE_LOOK_CLEAR,
+        first(
+                "air-in-coolant",
+                STREET,
+                "jam",
+                Observation.HEATER_COLD,
+                Observation.NEEDLE_JUMPED,
+                Observation.LOSS_SOME);
+        first(
+                "tubes-fouled",
+                STREET,
+                "hill",
+                Observation.CORE_FACE_PATCHY,
+                Observation.CORE_LOOK_CLEAR,
                 Observation.STARTED_OVER_WEEKS);
         first("cap-weak", STREET, "hill", Observation.NEEDLE_NORMAL, Observation.STEAM_SEEN, Observation.CAP_LEAKS);
-        first("gauge-off", STREET, "hill", Observation.NEEDLE_RED, Observation.LAMP_OFF, Observation.STEAM_NONE,
+        first(
+                "gauge-off",
+                STREET,
+                "hill",
+                Observation.NEEDLE_RED,
+                Observation.LAMP_OFF,
+                Observation.STEAM_NONE,
                 Observation.SECOND_GAUGE_LESS);
     }
 
@@ -106,13 +125,8 @@ class CausesTest {
     void anotherSensorSaysNothingOfTheGauge() {
         Resolved car = RATER.resolve(Builds.road());
         Sighting own = reading(in(STREET, "jam"), 121);
-        Sighting other = new Sighting(
-                STREET,
-                "jam",
-                own.ambientK(),
-                own.shownK(),
-                Optional.of(SensorPlacement.HEAD),
-                Set.of());
+        Sighting other =
+                new Sighting(STREET, "jam", own.ambientK(), own.shownK(), Optional.of(SensorPlacement.HEAD), Set.of());
         assertThat(car.token(BuildField.GAUGE_SENSOR)).isNotEmpty();
         assertThat(posterior("gauge-off", other)).isLessThan(posterior("gauge-off", own));
     }
@@ -150,7 +164,8 @@ class CausesTest {
     @Test
     void everyTestTellsSomething() {
         Map<Inquiry, Boolean> told = new EnumMap<>(Inquiry.class);
-        ServiceLoader.load(Cause.class).forEach(c -> c.signs().forEach(s -> told.put(s.what().inquiry(), true)));
+        ServiceLoader.load(Cause.class)
+                .forEach(c -> c.signs().forEach(s -> told.put(s.what().inquiry(), true)));
         for (Inquiry q : Inquiry.values()) {
             if (!Observation.of(q).get(0).followsHeat()) {
                 assertThat(told).containsKey(q);
@@ -211,7 +226,10 @@ class CausesTest {
     }
 
     private static void first(String id, Duty duty, String point, Observation... observed) {
-        assertThat(RATER.causes(Builds.road(), in(duty, point, observed)).causes().get(0).id())
+        assertThat(RATER.causes(Builds.road(), in(duty, point, observed))
+                        .causes()
+                        .get(0)
+                        .id())
                 .as(point + " " + List.of(observed))
                 .isEqualTo(id);
     }

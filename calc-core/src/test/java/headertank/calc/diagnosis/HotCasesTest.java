@@ -3,8 +3,8 @@ package headertank.calc.diagnosis;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import headertank.calc.Rater;
-import headertank.calc.cause.Observation;
 import headertank.calc.cause.Inquiry;
+import headertank.calc.cause.Observation;
 import headertank.calc.cause.Ranking;
 import headertank.calc.cause.Sighting;
 import java.util.ArrayList;

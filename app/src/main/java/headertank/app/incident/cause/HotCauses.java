@@ -153,7 +153,10 @@ class HotCauses {
         String key = "incident.test." + t.test().name();
         return new TestLine(
                 t.test().name(),
-                shown.words("incident.test.name", shown.said(t.test().with()), t.test().minutes()),
+                shown.words(
+                        "incident.test.name",
+                        shown.said(t.test().with()),
+                        t.test().minutes()),
                 shown.words(key + ".how"),
                 shown.words(key + ".tools"),
                 shown.words("incident.test.caution." + TestHazard.of(t.test()).name()),
@@ -174,8 +177,7 @@ class HotCauses {
         asked.add(asked(
                 IncidentAnswer.DOING,
                 shown.words("incident.asked.doing"),
-                IncidentAnswers.doings(duty).stream()
-                        .map(p -> Map.entry(p.id(), words.point(duty.id(), p.id()))),
+                IncidentAnswers.doings(duty).stream().map(p -> Map.entry(p.id(), words.point(duty.id(), p.id()))),
                 now));
         Arrays.stream(Inquiry.values())
                 .filter(q -> q.isWord() || now.containsKey(q.name()))
@@ -196,8 +198,7 @@ class HotCauses {
         return new AskedLine(
                 question,
                 label,
-                options.map(o ->
-                                new Option(o.getKey(), o.getValue(), o.getKey().equals(answer)))
+                options.map(o -> new Option(o.getKey(), o.getValue(), o.getKey().equals(answer)))
                         .toList(),
                 !answer.isEmpty());
     }

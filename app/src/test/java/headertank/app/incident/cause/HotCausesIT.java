@@ -136,8 +136,8 @@ class HotCausesIT {
             assertThat(page.select("#causes [data-cause]")).isNotEmpty();
             assertThat(page.select("#causes form")).as("the owner only reads").isEmpty();
         }
-        assertThat(Stream.of(Inquiry.values()).filter(Inquiry::isTest)).allSatisfy(q -> assertThat(TestHazard.of(q))
-                .isNotNull());
+        assertThat(Stream.of(Inquiry.values()).filter(Inquiry::isTest))
+                .allSatisfy(q -> assertThat(TestHazard.of(q)).isNotNull());
     }
 
     private Document page() throws Exception {
