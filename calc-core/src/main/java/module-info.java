@@ -12,6 +12,7 @@ module headertank.calc {
 
     exports headertank.calc;
     exports headertank.calc.carspec;
+    exports headertank.calc.cause;
     exports headertank.calc.choice;
     exports headertank.calc.coreclass;
     exports headertank.calc.duty;
@@ -21,11 +22,39 @@ module headertank.calc {
     exports headertank.calc.risk;
     exports headertank.calc.verdict;
 
+    uses headertank.calc.cause.Cause;
     uses headertank.calc.coreclass.CoreClassSource;
     uses headertank.calc.duty.DutySource;
     uses headertank.calc.risk.RiskRule;
     uses headertank.calc.verdict.VerdictPolicy;
 
+    provides headertank.calc.cause.Cause with
+            headertank.calc.cause.AirInCoolant,
+            headertank.calc.cause.AirSideBlocked,
+            headertank.calc.cause.BypassOpen,
+            headertank.calc.cause.CapWeak,
+            headertank.calc.cause.CoolantFlowLow,
+            headertank.calc.cause.DayHotter,
+            headertank.calc.cause.DutyHarder,
+            headertank.calc.cause.ExhaustNear,
+            headertank.calc.cause.FanBackwards,
+            headertank.calc.cause.FanLate,
+            headertank.calc.cause.FanWeak,
+            headertank.calc.cause.FansOut,
+            headertank.calc.cause.GasInCoolant,
+            headertank.calc.cause.GaugeInHose,
+            headertank.calc.cause.GaugeLagging,
+            headertank.calc.cause.GaugeOff,
+            headertank.calc.cause.HigherUp,
+            headertank.calc.cause.HotAirReturns,
+            headertank.calc.cause.MoreHeat,
+            headertank.calc.cause.NothingWrong,
+            headertank.calc.cause.OneFanOut,
+            headertank.calc.cause.SpecDiffers,
+            headertank.calc.cause.ThermostatLate,
+            headertank.calc.cause.ThermostatOpen,
+            headertank.calc.cause.ThermostatShut,
+            headertank.calc.cause.TubesFouled;
     provides headertank.calc.coreclass.CoreClassSource with
             headertank.calc.coreclass.StandardCoreClasses;
     provides headertank.calc.duty.DutySource with

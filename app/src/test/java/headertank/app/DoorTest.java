@@ -30,6 +30,7 @@ class DoorTest {
     private static final Set<String> DOOR = Set.of(
             "headertank.calc",
             "headertank.calc.carspec",
+            "headertank.calc.cause",
             "headertank.calc.choice",
             "headertank.calc.duty",
             "headertank.calc.evidence",

@@ -7,10 +7,14 @@ import headertank.calc.carspec.Build;
 import headertank.calc.carspec.BuildField;
 import headertank.calc.carspec.Learned;
 import headertank.calc.carspec.Resolved;
+import headertank.calc.cause.Cause;
+import headertank.calc.cause.Ranking;
+import headertank.calc.cause.Sighting;
 import headertank.calc.choice.FanControlKind;
 import headertank.calc.choice.SensorPlacement;
 import headertank.calc.coreclass.CoreClass;
 import headertank.calc.coreclass.CoreClassSource;
+import headertank.calc.diagnosis.Diagnosis;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.DutySource;
 import headertank.calc.duty.OperatingPoint;
@@ -44,7 +48,6 @@ import headertank.calc.result.Plan;
 import headertank.calc.result.PointRating;
 import headertank.calc.result.RunResult;
 import headertank.calc.result.SlowCoolant;
-import headertank.calc.result.Suspect;
 import headertank.calc.result.WorthMeasuring;
 import headertank.calc.risk.CarUnderReview;
 import headertank.calc.risk.Flag;
@@ -60,7 +63,6 @@ import headertank.calc.verdict.Finding;
 import headertank.calc.verdict.Verdict;
 import headertank.calc.verdict.VerdictPolicy;
 import headertank.calc.verdict.VerdictText;
-import headertank.calc.whatif.Suspects;
 import headertank.calc.whatif.WhatIfs;
 import headertank.calc.workshop.IdleInWorkshop;
 import java.util.ArrayList;
@@ -108,6 +110,7 @@ public final class Rater {
     private static final int IDLE_SAMPLES = 96;
     private static final RunSettings TRACED = RunSettings.STANDARD.at(1);
 
+    private final List<Cause> causes;
     private final List<RiskRule> rules;
     private final List<VerdictPolicy> policies;
     private final Map<String, Duty> duties;
@@ -119,6 +122,7 @@ public final class Rater {
     private final int samples;
 
     private Rater(
+            List<Cause> causes,
             List<RiskRule> rules,
             List<VerdictPolicy> policies,
             List<DutySource> dutySources,
@@ -128,6 +132,7 @@ public final class Rater {
             int samples) {
         this.learned = learned;
         this.samples = samples;
+        this.causes = sorted(causes, Cause::id);
         this.rules = sorted(rules, RiskRule::id);
         this.policies = sorted(policies, VerdictPolicy::id);
         if (policies.isEmpty()) {
@@ -153,14 +158,15 @@ public final class Rater {
     public static Rater standard() {
         ClassLoader loader = Rater.class.getClassLoader();
         return with(
-                load(RiskRule.class, loader),
-                load(VerdictPolicy.class, loader),
-                load(DutySource.class, loader),
-                load(CoreClassSource.class, loader));
+                        load(RiskRule.class, loader),
+                        load(VerdictPolicy.class, loader),
+                        load(DutySource.class, loader),
+                        load(CoreClassSource.class, loader))
+                .suspecting(load(Cause.class, loader));
     }
 
     /**
-     * @return a rater with exactly these rules, policies and sources
+     * @return a rater with exactly these rules, policies and sources, which suspects nothing yet
      * @throws IllegalArgumentException when two of a kind share an id
      */
     public static Rater with(
@@ -168,14 +174,23 @@ public final class Rater {
             List<VerdictPolicy> policies,
             List<DutySource> dutySources,
             List<CoreClassSource> coreSources) {
-        return new Rater(rules, policies, dutySources, coreSources, Map.of(), Learned.NOTHING, SAMPLES);
+        return new Rater(List.of(), rules, policies, dutySources, coreSources, Map.of(), Learned.NOTHING, SAMPLES);
+    }
+
+    /**
+     * @param instead what may be behind a car that comes back hot
+     * @return this rater with exactly these causes
+     * @throws IllegalArgumentException when two share an id
+     */
+    public Rater suspecting(List<Cause> instead) {
+        return new Rater(instead, rules, policies, dutySources, coreSources, standIns, learned, samples);
     }
 
     /** @return this rater with the duties of one more source, its id and theirs new here */
     public Rater with(DutySource more) {
         List<DutySource> all = new ArrayList<>(dutySources);
         all.add(more);
-        return new Rater(rules, policies, all, coreSources, standIns, learned, samples);
+        return new Rater(causes, rules, policies, all, coreSources, standIns, learned, samples);
     }
 
     /** @return this rater with the policy in place of the one of the same id, or beside the others when there is none */
@@ -183,7 +198,7 @@ public final class Rater {
         List<VerdictPolicy> all = new ArrayList<>(policies);
         all.removeIf(p -> p.id().equals(instead.id()));
         all.add(instead);
-        return new Rater(rules, all, dutySources, coreSources, standIns, learned, samples);
+        return new Rater(causes, rules, all, dutySources, coreSources, standIns, learned, samples);
     }
 
     /**
@@ -191,7 +206,7 @@ public final class Rater {
      * @return this rater, filling gaps with these before it takes the defaults of the class
      */
     public Rater with(Map<BuildField, Double> figures) {
-        return new Rater(rules, policies, dutySources, coreSources, figures, learned, samples);
+        return new Rater(causes, rules, policies, dutySources, coreSources, figures, learned, samples);
     }
 
     /**
@@ -200,7 +215,7 @@ public final class Rater {
      *     parts that are still the same; {@link Learned#NOTHING} forgets it
      */
     public Rater knowing(Learned evidence) {
-        return new Rater(rules, policies, dutySources, coreSources, standIns, evidence, samples);
+        return new Rater(causes, rules, policies, dutySources, coreSources, standIns, evidence, samples);
     }
 
     /**
@@ -213,7 +228,7 @@ public final class Rater {
         if (count < LEAST_SAMPLES) {
             throw new IllegalArgumentException("samples = " + count + ": at least " + LEAST_SAMPLES);
         }
-        return new Rater(rules, policies, dutySources, coreSources, standIns, learned, count);
+        return new Rater(causes, rules, policies, dutySources, coreSources, standIns, learned, count);
     }
 
     private static <T> List<T> load(Class<T> type, ClassLoader loader) {
@@ -535,12 +550,15 @@ public final class Rater {
     }
 
     /**
+     * What is most likely behind a car that came back hot, and what to test next.
+     *
      * @param build what is known of the car
-     * @param duty the duty at which it ran hot
-     * @return what each usual fault, which no value of a car says, would cost it there; the costliest first
+     * @param seen what was seen: words, a reading, what tests have shown since
+     * @return every cause that the car can have, the likeliest first; the same for the same values
+     * @throws IllegalArgumentException when this rater knows no cause that the car can have
      */
-    public List<Suspect> suspects(Build build, Duty duty) {
-        return Suspects.of(resolve(build), duty);
+    public Ranking causes(Build build, Sighting seen) {
+        return Diagnosis.of(resolve(build), seen, causes, SEED);
     }
 
     /**

@@ -57,6 +57,8 @@ class ArchitectureTest {
         rules.put("risk", plus(LAYER_4, "transients", "verdict", "judged"));
         rules.put("whatif", plus(LAYER_4, "uncertainty", "transients", "verdict", "judged"));
         rules.put("workshop", plus(LAYER_4, "uncertainty", "transients"));
+        rules.put("cause", plus(LAYER_1, plus(COMPONENTS, "coreclass", "carspec", "duty")));
+        rules.put("diagnosis", plus(LAYER_4, "uncertainty", "transients", "verdict", "judged", "evidence", "cause"));
         rules.put("learning", plus(LAYER_4, "uncertainty", "transients", "workshop", "evidence"));
         return rules;
     }

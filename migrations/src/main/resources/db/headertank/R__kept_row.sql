@@ -58,4 +58,8 @@ union all
 select shop_id, 'car_answer', id, answered_at, sha256(convert_to(jsonb_build_array(
          id, shop_id, car_id, question, key_text, encode(sha256(convert_to(answer_text, 'UTF8')), 'hex'),
          extract(epoch from answered_at))::text, 'UTF8'))
-from car_answer;
+from car_answer
+union all
+select shop_id, 'incident_answer', id, answered_at, sha256(convert_to(jsonb_build_array(
+         id, shop_id, incident_id, question, answer, author_id, extract(epoch from answered_at))::text, 'UTF8'))
+from incident_answer;

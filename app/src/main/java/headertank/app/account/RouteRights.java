@@ -180,6 +180,8 @@ public final class RouteRights {
             row(POST, "/cars/{id}/incidents", FRONT_DESK, TECHNICIAN),
             row(GET, "/incidents", EVERY_MEMBER),
             row(GET, "/incidents/{id}", EVERY_MEMBER),
+            row(GET, "/incidents/{id}/causes", EVERY_MEMBER),
+            row(POST, "/incidents/{id}/answers", FRONT_DESK, TECHNICIAN),
             row(GET, "/incidents/{id}/since", EVERY_MEMBER)));
 
     private RouteRights() {}

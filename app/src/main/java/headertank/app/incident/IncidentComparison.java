@@ -2,7 +2,6 @@ package headertank.app.incident;
 
 import headertank.app.check.stored.CheckLine;
 import headertank.app.check.stored.DutyResult;
-import headertank.calc.result.Suspect;
 import headertank.calc.risk.Flag;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +21,6 @@ import java.util.Optional;
  * @param expectedFromK 5 % of the cars that this one may be show less [K]; infinite where some have no balance
  * @param expectedToK 5 % show more [K]
  * @param changes what changed since by parts, costliest first
- * @param suspects what no value of the car says and would explain what is left, the likeliest first
  * @param flags risky choices on the car that day
  * @param ambientUsed whether the air of that day went into the comparison
  */
@@ -39,13 +37,11 @@ public record IncidentComparison(
         double expectedFromK,
         double expectedToK,
         List<PartLine> changes,
-        List<Suspect> suspects,
         List<Flag> flags,
         boolean ambientUsed) {
 
     public IncidentComparison {
         changes = List.copyOf(changes);
-        suspects = List.copyOf(suspects);
         flags = List.copyOf(flags);
     }
 

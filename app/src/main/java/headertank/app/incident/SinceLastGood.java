@@ -21,11 +21,8 @@ import headertank.calc.quantity.Entry;
 import headertank.calc.result.Attribution;
 import headertank.calc.result.Balance;
 import headertank.calc.result.Distribution;
-import headertank.calc.result.Suspect;
 import headertank.calc.verdict.DutyOutcome;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -40,15 +37,9 @@ class SinceLastGood {
     /** Samples of the range in which a reading was to be expected: its ends are sure to a kelvin or so. */
     private static final int SAMPLES = 128;
 
-    private static final int MOST_SUSPECTS = 2;
-
-    /** A fault that costs less than this share of what is missing explains it badly; modelling choice. */
-    private static final double ENOUGH_SHARE = 0.5;
-
-    private static final double NOTHING_K = 0.5;
-
     private final Checks checks;
     private final Revisions revisions;
+    private final ReportedDuty reportedDuty;
     private final Supplier<Rater> rater;
     private final Lessons lessons;
     private final FieldText words;
@@ -57,12 +48,14 @@ class SinceLastGood {
     SinceLastGood(
             Checks checks,
             Revisions revisions,
+            ReportedDuty reportedDuty,
             Supplier<Rater> rater,
             Lessons lessons,
             FieldText words,
             MessageSource messages) {
         this.checks = checks;
         this.revisions = revisions;
+        this.reportedDuty = reportedDuty;
         this.rater = rater;
         this.lessons = lessons;
         this.words = words;
@@ -74,7 +67,7 @@ class SinceLastGood {
         Revision thatDay = revisions.byId(incident.revisionId());
         Revision base =
                 good.map(g -> revisions.byId(g.line().revisionId())).orElseGet(() -> revisions.of(incident.carId(), 1));
-        Duty duty = duty(incident, good, thatDay);
+        Duty duty = reportedDuty.of(incident, good, thatDay);
         Build before = base.spec().build();
         Optional<Build> inThatAir =
                 incident.ambientK().flatMap(k -> withAmbient(thatDay.spec().build(), k));
@@ -106,7 +99,6 @@ class SinceLastGood {
                 atLimitK - spread.high(),
                 atLimitK - spread.low(),
                 changes(shares, rater.get().resolve(before), rater.get().resolve(after), inThatAir.isPresent()),
-                suspects(known.suspects(after, duty), incident.readingK() - expectedK),
                 now.flags(),
                 inThatAir.isPresent());
     }
@@ -114,20 +106,6 @@ class SinceLastGood {
     /** What is known of the car beside its values; the quick run of a comparison and the whole one are no more than 20 mK apart. */
     private static double knownBesideK(double moreK) {
         return Double.isFinite(moreK) && Math.abs(moreK) > 0.05 ? moreK : 0;
-    }
-
-    /** The reported duty; else the hardest of the good check; else the first of the revision. */
-    private Duty duty(Incident incident, Optional<StoredCheck> good, Revision thatDay) {
-        Map<String, Duty> known = rater.get().duties();
-        if (known.containsKey(incident.duty())) {
-            return known.get(incident.duty());
-        }
-        String hardest = good.flatMap(g -> g.result().duties().stream()
-                        .filter(d -> known.containsKey(d.id()))
-                        .min((a, b) -> Double.compare(a.coolantMarginK(), b.coolantMarginK())))
-                .map(DutyResult::id)
-                .orElse(thatDay.spec().dutyIds().get(0));
-        return known.getOrDefault(hardest, known.values().iterator().next());
     }
 
     /** Empty when the day's air is outside what the models accept. */
@@ -148,22 +126,6 @@ class SinceLastGood {
         return outcome.deciding().balance() instanceof Balance.Steady s
                 ? Rater.sensorShowsK(place, s) - s.engineOutK()
                 : 0;
-    }
-
-    /**
-     * The faults that would explain so many degrees: first those that cost at least half of them, the nearest first; where none does,
-     * those that cost most.
-     */
-    static List<Suspect> suspects(List<Suspect> costliestFirst, double missingK) {
-        List<Suspect> enough = costliestFirst.stream()
-                .filter(s -> s.costK() >= ENOUGH_SHARE * missingK)
-                .sorted(Comparator.comparingDouble(s -> Math.abs(s.costK() - missingK)))
-                .toList();
-        return (enough.isEmpty() ? costliestFirst : enough)
-                .stream()
-                        .filter(s -> s.costK() >= NOTHING_K)
-                        .limit(MOST_SUSPECTS)
-                        .toList();
     }
 
     private List<PartLine> changes(Attribution shares, Resolved before, Resolved after, boolean weather) {

@@ -48,6 +48,7 @@ class AppendOnlyIT {
                 "check_run",
                 "sign_off",
                 "incident",
+                "incident_answer",
                 "printed_sheet",
                 "audit_entry",
                 "job_event",
@@ -72,6 +73,7 @@ class AppendOnlyIT {
                 "check_run",
                 "sign_off",
                 "incident",
+                "incident_answer",
                 "printed_sheet",
                 "audit_entry",
                 "job_event",
@@ -204,6 +206,9 @@ class AppendOnlyIT {
                         "insert into incident (shop_id, car_id, revision_id, occurred_at, doing, reading_k, "
                                 + "reading_place, reporter_id) values (" + shop + ", " + car + ", " + revision
                                 + ", now(), 'queue', 390, 'head', " + person + ") returning id",
+                        "insert into incident_answer (shop_id, incident_id, question, answer, author_id) select shop_id, id, "
+                                + "'STEAM', 'STEAM_SEEN', reporter_id from incident where shop_id = " + shop
+                                + " returning id",
                         "insert into car_log (shop_id, car_id, name, gzip, text_bytes, text_sha256, "
                                 + "reading_text, row_count, bad_rows, length_s, left_out, author_id) values ("
                                 + shop + ", " + car + ", 'l', 'x', 1, sha256('x'), '{}', 1, 0, 1, 0, " + person

@@ -220,7 +220,8 @@ class SentTwiceIT {
                             path + "/new",
                             path,
                             Map.of("when", "2020-07-01T15:30", "doing", "queueing", "ambient", "35", "reading", "118"));
-                }));
+                }),
+                adds("/incidents/{id}/answers", "incident_answer", this::anAnswer));
     }
 
     private static Adding adds(String route, String table, Filling form) {
@@ -352,6 +353,17 @@ class SentTwiceIT {
 
     private static String tomorrow() {
         return LocalDate.now().plusDays(2).toString();
+    }
+
+    private List<FormOnPage> anAnswer() throws Exception {
+        String path = "/cars/" + workshop.aCar(Specs.easy(), "street") + "/incidents";
+        String report = sent(tabs(
+                        path + "/new",
+                        path,
+                        Map.of("when", "2020-07-01T15:30", "doing", "queueing", "ambient", "35", "reading", "118"))
+                .get(0));
+        return tabs(
+                report + "/causes", report + "/answers", Map.of("answer", "STEAM_SEEN"), Map.of("question", "STEAM"));
     }
 
     private List<FormOnPage> anImport() throws Exception {

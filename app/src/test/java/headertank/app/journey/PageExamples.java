@@ -127,6 +127,7 @@ final class PageExamples {
             Map.entry("/cars/{id}/evidence/lesson", "a fragment of the page at /cars/{id}/evidence"),
             Map.entry("/cars/{id}/evidence/next/found", "a fragment of the page at /cars/{id}/evidence/next"),
             Map.entry("/checks/{id}/since", "a fragment of the page at /checks/{id}"),
+            Map.entry("/incidents/{id}/causes", "a fragment of the page at /incidents/{id}"),
             Map.entry("/incidents/{id}/since", "a fragment of the page at /incidents/{id}"),
             Map.entry("/customers/choices", "a fragment of the form at /cars/new"),
             Map.entry("/checks/{id}/sheet.pdf", "a download"),

@@ -1,0 +1,39 @@
+package headertank.app.incident.cause;
+
+import headertank.app.incident.Incident;
+import headertank.app.incident.Incidents;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+
+/** The causes of a report, which come in behind it, and the taps that move them. */
+@Controller
+class CausePages {
+
+    private final Incidents incidents;
+    private final IncidentAnswers answers;
+    private final HotCauses causes;
+
+    CausePages(Incidents incidents, IncidentAnswers answers, HotCauses causes) {
+        this.incidents = incidents;
+        this.answers = answers;
+        this.causes = causes;
+    }
+
+    @GetMapping("/incidents/{id}/causes")
+    String causes(@PathVariable long id, Model model) {
+        Incident incident = incidents.byId(id);
+        model.addAttribute("incident", incident);
+        model.addAttribute("causes", causes.of(incident));
+        return "incident/causes :: causes";
+    }
+
+    @PostMapping("/incidents/{id}/answers")
+    String answer(@PathVariable long id, @ModelAttribute("form") IncidentAnswerForm form) {
+        answers.add(id, form);
+        return "redirect:/incidents/" + id + "#causes";
+    }
+}
