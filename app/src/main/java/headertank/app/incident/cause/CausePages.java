@@ -2,12 +2,13 @@ package headertank.app.incident.cause;
 
 import headertank.app.incident.Incident;
 import headertank.app.incident.Incidents;
+import java.util.UUID;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 
 /** The causes of a report, which come in behind it, and the taps that move them. */
 @Controller
@@ -32,8 +33,12 @@ class CausePages {
     }
 
     @PostMapping("/incidents/{id}/answers")
-    String answer(@PathVariable long id, @ModelAttribute("form") IncidentAnswerForm form) {
-        answers.add(id, form);
+    String answer(
+            @PathVariable long id,
+            @RequestParam(required = false) UUID key,
+            @RequestParam(defaultValue = "") String question,
+            @RequestParam(defaultValue = "") String answer) {
+        answers.add(id, new IncidentAnswerForm(key, question, answer));
         return "redirect:/incidents/" + id + "#causes";
     }
 }
