@@ -3,6 +3,7 @@ package headertank.app.incident.cause;
 import headertank.app.incident.Incident;
 import headertank.app.incident.Incidents;
 import java.util.UUID;
+import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -24,8 +25,10 @@ class CausePages {
         this.causes = causes;
     }
 
+    /** The token of its forms is made first: a fragment begins to be sent before its first form, and then no session can begin. */
     @GetMapping("/incidents/{id}/causes")
-    String causes(@PathVariable long id, Model model) {
+    String causes(@PathVariable long id, CsrfToken token, Model model) {
+        token.getToken();
         Incident incident = incidents.byId(id);
         model.addAttribute("incident", incident);
         model.addAttribute("causes", causes.of(incident));
