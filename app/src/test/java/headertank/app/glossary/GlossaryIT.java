@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -121,19 +122,26 @@ class GlossaryIT {
         assertThat(jobs).contains("What the words here mean", "What a customer asked for");
     }
 
-    /** A word is led to where it stands: as the pages write it, which for a verdict is larger than in the glossary. */
-    @ParameterizedTest
-    @ValueSource(strings = {"en", "de"})
-    void verdictsAreKnownAsPagesWriteThem(String language) throws Exception {
-        Locale locale = Locale.forLanguageTag(language);
+    /** A word is led to from where it stands: as the pages write it, which for a verdict is larger than in the glossary. */
+    @Test
+    void verdictsAreKnownAsPagesWriteThem() throws Exception {
         RequestPostProcessor owner = people.in(people.aShop(), Role.OWNER);
-        String page = mvc.perform(get("/settings").with(owner).locale(locale))
+        String page = mvc.perform(get("/settings").with(owner))
                 .andExpect(status().isOk())
                 .andReturn()
                 .getResponse()
                 .getContentAsString(StandardCharsets.UTF_8);
-        assertThat(Verdict.values()).allSatisfy(v -> assertThat(page)
-                .contains("data-shown=\"" + messages.getMessage("verdict." + v, null, locale) + "\""));
+        var terms = Map.of(Verdict.GO, Term.GO, Verdict.GO_WITH_CONDITIONS, Term.CONDITIONS, Verdict.NO_GO, Term.NO_GO);
+        assertThat(terms).containsOnlyKeys(Verdict.values()).allSatisfy((verdict, term) -> {
+            for (Locale locale : List.of(Locale.ENGLISH, Locale.GERMAN)) {
+                String key = "glossary." + term.word();
+                String name = messages.getMessage(key, null, locale);
+                assertThat(messages.getMessage(key + ".on", null, name, locale))
+                        .isEqualTo(messages.getMessage("verdict." + verdict, null, locale));
+            }
+            assertThat(page)
+                    .contains("data-shown=\"" + messages.getMessage("verdict." + verdict, null, Locale.ENGLISH) + "\"");
+        });
     }
 
     @Test

@@ -364,7 +364,9 @@ class EvidenceIT {
     }
 
     private String knownInTheList(long id) throws Exception {
-        return page("/cars").select("tr:has(a[href=/cars/" + id + "]) .how-known").text();
+        return page("/cars")
+                .select("tr:has(a[href=/cars/" + id + "]) .how-known")
+                .text();
     }
 
     /** The last figure in kelvin or degrees of a row, signs aside. */

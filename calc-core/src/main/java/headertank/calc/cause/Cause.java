@@ -14,11 +14,6 @@ public interface Cause {
     /** @return stable name */
     String id();
 
-    /** @return version of the cause, to be raised when its answer changes */
-    default String version() {
-        return "1";
-    }
-
     /** @return one line on what its prior, its severities and its chances rest on */
     String source();
 

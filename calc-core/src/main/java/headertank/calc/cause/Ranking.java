@@ -31,11 +31,6 @@ public record Ranking(List<Ranked> causes, List<Answer> answers, boolean settled
         public Answer {
             ids = List.copyOf(ids);
         }
-
-        /** @return whether it is more than one */
-        public boolean isGroup() {
-            return ids.size() > 1;
-        }
     }
 
     /**
@@ -68,13 +63,7 @@ public record Ranking(List<Ranked> causes, List<Answer> answers, boolean settled
      * @param what what was seen
      * @param timesLikelier how often it is seen with the cause over how often without; above 1 it speaks for it [-]
      */
-    public record Clue(Message what, double timesLikelier) {
-
-        /** @return whether it speaks for the cause */
-        public boolean isFor() {
-            return timesLikelier > 1;
-        }
-    }
+    public record Clue(Message what, double timesLikelier) {}
 
     /**
      * A test.

@@ -4,6 +4,7 @@ import headertank.calc.choice.SensorPlacement;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.OutOfRangeException;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.Optional;
@@ -42,7 +43,7 @@ public record Sighting(
         }
         Set<Observation> ordered = EnumSet.noneOf(Observation.class);
         ordered.addAll(observed);
-        observed = Set.copyOf(ordered);
+        observed = Collections.unmodifiableSet(ordered);
     }
 
     /** @return what the car was doing */

@@ -43,8 +43,7 @@ record CauseView(
             String before,
             Optional<String> amount,
             List<String> pro,
-            List<String> contra,
-            String source) {}
+            List<String> contra) {}
 
     /** A test, with an outcome for each tap. */
     record TestLine(

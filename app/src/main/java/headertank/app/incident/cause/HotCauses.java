@@ -23,6 +23,7 @@ import headertank.calc.cause.Sighting;
 import headertank.calc.choice.SensorPlacement;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
+import headertank.calc.quantity.Range;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -46,10 +47,8 @@ class HotCauses {
     /** A clue weaker than this, either way, is not shown. */
     private static final double WORTH_SAYING = 1.2;
 
-    private static final double COLDEST_K = 233.15;
-    private static final double HOTTEST_K = 328.15;
-    private static final double LEAST_SHOWN_K = 273.15;
-    private static final double MOST_SHOWN_K = 433.15;
+    /** Readings that tell how hot a car was [K]; others are left out. */
+    private static final Range SHOWN_K = Range.of(273.15, 433.15);
 
     private final IncidentAnswers answers;
     private final ReportedDuty reportedDuty;
@@ -113,8 +112,8 @@ class HotCauses {
         return new Sighting(
                 duty,
                 point,
-                within(incident.ambientK(), COLDEST_K, HOTTEST_K),
-                within(Optional.of(incident.readingK()), LEAST_SHOWN_K, MOST_SHOWN_K),
+                within(incident.ambientK(), BuildField.AMBIENT.allowed()),
+                within(Optional.of(incident.readingK()), SHOWN_K),
                 incident.place() == gauge ? Optional.empty() : Optional.of(incident.place()),
                 observed);
     }
@@ -124,8 +123,8 @@ class HotCauses {
         return doings.stream().filter(OperatingPoint::idles).findFirst().orElse(doings.get(0));
     }
 
-    private static OptionalDouble within(Optional<Double> k, double min, double max) {
-        return k.filter(v -> v >= min && v <= max).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    private static OptionalDouble within(Optional<Double> k, Range allowed) {
+        return k.filter(allowed::contains).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
     }
 
     private static CauseLine line(Ranking.Ranked c, FigureText shown) {
@@ -145,8 +144,7 @@ class HotCauses {
                         .limit(CLUES)
                         .map(clue ->
                                 shown.words("incident.clue.against", shown.said(clue.what()), 1 / clue.timesLikelier()))
-                        .toList(),
-                c.source());
+                        .toList());
     }
 
     private static TestLine line(Ranking.NextTest t, FigureText shown) {

@@ -5,13 +5,8 @@ import java.util.UUID;
 /**
  * One tap.
  *
+ * @param key of the form; null from a program or a page that has none
  * @param question as in {@link IncidentAnswer}
  * @param answer likewise; empty to take it back
  */
-record IncidentAnswerForm(UUID key, String question, String answer) {
-
-    IncidentAnswerForm {
-        question = question == null ? "" : question;
-        answer = answer == null ? "" : answer;
-    }
-}
+record IncidentAnswerForm(UUID key, String question, String answer) {}
