@@ -84,7 +84,7 @@ class HotCausesIT {
     void anAnswerIsTakenBackAndStaysWritten() throws Exception {
         List<String> before = causes(page());
         tap(Role.TECHNICIAN, "GAS", "GAS_FOUND", 302);
-        assertThat(causes(page()).get(0)).isEqualTo("gas-in-coolant");
+        assertThat(causes(page())).isNotEqualTo(before).contains("gas-in-coolant");
         tap(Role.TECHNICIAN, "GAS", "GAS_FOUND", 302);
         tap(Role.TECHNICIAN, "GAS", "", 302);
         assertThat(causes(page())).isEqualTo(before);
