@@ -30,7 +30,8 @@ import org.springframework.test.context.TestPropertySource;
 @TestPropertySource(
         properties = {
             "headertank.demo=true",
-            // Shorter than a visitor waits: a request that finds the database gone before anybody has told is answered in time.
+            // Shorter than a visitor waits: a request that finds the database gone before anybody has told is answered
+            // in time.
             "spring.datasource.hikari.connection-timeout=20000"
         })
 class DatabaseAwayIT {
