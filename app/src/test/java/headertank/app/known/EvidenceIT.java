@@ -326,7 +326,16 @@ class EvidenceIT {
         }
         String best = found.select("ol.deeds > li h2").first().text();
         assertThat(page("/cars/" + car).select("#evidence").text()).contains("Best to find out next: " + best);
-        assertThat(found.select("#LOGGED_DRIVE .caution").text()).contains("closed course", "never the driver");
+    }
+
+    @Test
+    void aDriveWithALogIsSaidWithHowToDoItSafely() throws Exception {
+        workshop.actAs(Role.values());
+        car = workshop.aCar(Logs.drifter(), "drift");
+        assertThat(workedOut("/cars/" + car + "/evidence/next/found")
+                        .select("#LOGGED_DRIVE .caution")
+                        .text())
+                .contains("closed course", "never the driver");
     }
 
     @Test
