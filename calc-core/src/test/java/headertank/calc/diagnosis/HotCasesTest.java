@@ -83,9 +83,7 @@ class HotCasesTest {
             assertThat(median).as("median of tests, seed " + SEED).isLessThanOrEqualTo(2);
         }
         // Where 73 of 100 are settled, fewer than four of ten are so in one of a hundred draws.
-        assertThat(settled / (double) tests.size())
-                .as("settled, seed " + SEED)
-                .isGreaterThanOrEqualTo(0.4);
+        assertThat(settled / (double) tests.size()).as("settled, seed " + SEED).isGreaterThanOrEqualTo(0.4);
         assertThat(right / (double) settled).as("right when settled").isGreaterThanOrEqualTo(0.6);
     }
 
