@@ -8,9 +8,14 @@
   /** What is a link or a control already, or a name that somebody gave; forms, whose fields say what they mean; what is worked on in gloves. */
   const NOT_IN = 'a, button, summary, svg, h1, code, form, dialog, .handover, .hash, .plate, .only-heard, .keep-lines, [hidden]';
 
+  /** The texts of the page; what is left out is not even entered, for a form has thousands. */
   const texts = () => {
-    const walk = document.createTreeWalker(main, NodeFilter.SHOW_TEXT, (text) =>
-      text.parentElement.closest(NOT_IN) === null ? NodeFilter.FILTER_ACCEPT : NodeFilter.FILTER_REJECT);
+    const walk = document.createTreeWalker(main, NodeFilter.SHOW_ELEMENT | NodeFilter.SHOW_TEXT, (node) => {
+      if (node.nodeType === Node.TEXT_NODE) {
+        return NodeFilter.FILTER_ACCEPT;
+      }
+      return node.matches(NOT_IN) ? NodeFilter.FILTER_REJECT : NodeFilter.FILTER_SKIP;
+    });
     const all = [];
     while (walk.nextNode()) {
       all.push(walk.currentNode);
@@ -29,26 +34,32 @@
   const without = (data, longer) => longer.reduce((left, word) => left.replace(pattern(word.shown, 'gu'), (all) => '_'.repeat(all.length)), data);
 
   const lead = () => {
-    for (const word of words) {
-      const href = word.link.getAttribute('href');
-      if (main.querySelector(`a.term[href="${href}"]`) !== null) {
-        continue;
-      }
+    const left = words.filter((word) => main.querySelector(`a.term[href="${word.link.getAttribute('href')}"]`) === null);
+    if (left.length === 0 || main.closest(NOT_IN) !== null) {
+      return;
+    }
+    const all = texts();
+    for (const word of left) {
       const seen = pattern(word.shown, 'u');
       const longer = words.filter((one) => one !== word && one.shown.toLowerCase().includes(word.shown.toLowerCase()));
-      const text = texts().find((one) => seen.test(without(one.data, longer)));
-      if (text) {
+      const at = all.findIndex((one) => seen.test(one.data) && seen.test(without(one.data, longer)));
+      if (at >= 0) {
+        const text = all[at];
         const found = without(text.data, longer).match(seen);
         const place = text.splitText(found.index);
-        place.splitText(found[0].length);
+        all.splice(at, 1, text, place.splitText(found[0].length));
         const link = document.createElement('a');
         link.className = 'term';
-        link.href = href;
+        link.href = word.link.getAttribute('href');
         place.replaceWith(link);
         link.append(place);
       }
     }
   };
   lead();
-  document.body.addEventListener('htmx:afterSettle', lead);
+  document.body.addEventListener('htmx:afterSettle', (event) => {
+    if (event.target.closest?.(NOT_IN) === null) {
+      lead();
+    }
+  });
 })();
