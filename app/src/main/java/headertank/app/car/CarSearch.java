@@ -49,13 +49,13 @@ public class CarSearch {
 
     /**
      * Cars whose plate or phone contains the text, or whose plate, make, model and owner hold all its words in any order, by plate;
-     * at most {@link #PAGE} + 1. A word that stands nowhere may have one letter wrong; see the function {@code cars_found}.
+     * at most {@link #PAGE} + 1. A word that stands nowhere may have one letter wrong; see the function {@code cars_with}.
      */
     public List<CarLine> cars(String text, String afterPlate, long afterId) {
         Terms terms = Terms.of(text);
         return jdbc.sql(CAR + """
                          and (:text = '' or c.plate_key like :plate
-                              or c.id in (select cars_found(:shop, :text))
+                              or c.id in (select all_words('cars_with', :shop, :text))
                               or (:digits <> '' and u.phone_digits like '%' || :digits || '%'))
                          and (c.plate, c.id) > (:afterPlate, :afterId)
                         order by c.plate, c.id limit :limit""")
@@ -94,7 +94,7 @@ public class CarSearch {
     public List<CustomerLine> customers(String text, String afterName, long afterId) {
         Terms terms = Terms.of(text);
         return jdbc.sql(CUSTOMER + """
-                         and (:text = '' or u.id in (select customers_found(:shop, :text))
+                         and (:text = '' or u.id in (select all_words('customers_with', :shop, :text))
                               or (:digits <> '' and u.phone_digits like '%' || :digits || '%'))
                          and (u.name, u.id) > (:afterName, :afterId)
                         order by u.name, u.id limit :limit""")
