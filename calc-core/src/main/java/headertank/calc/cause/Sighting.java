@@ -4,6 +4,7 @@ import headertank.calc.choice.SensorPlacement;
 import headertank.calc.duty.Duty;
 import headertank.calc.duty.OperatingPoint;
 import headertank.calc.quantity.OutOfRangeException;
+import headertank.calc.quantity.Range;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -29,9 +30,12 @@ public record Sighting(
         Optional<SensorPlacement> elsewhere,
         Set<Observation> observed) {
 
+    /** Readings of a gauge that tell how hot a car was [K]. */
+    public static final Range SHOWN_K = Range.of(273.15, 433.15);
+
     public Sighting {
         ambientK.ifPresent(k -> OutOfRangeException.require("seen.ambientK", k, 233.15, 328.15));
-        shownK.ifPresent(k -> OutOfRangeException.require("seen.shownK", k, 273.15, 433.15));
+        shownK.ifPresent(k -> OutOfRangeException.require("seen.shownK", k, SHOWN_K));
         if (duty.point(pointId).engineOff()) {
             throw new IllegalArgumentException("a car runs hot with its engine on, not at " + pointId);
         }

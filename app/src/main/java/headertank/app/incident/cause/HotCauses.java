@@ -47,9 +47,6 @@ class HotCauses {
     /** A clue weaker than this, either way, is not shown. */
     private static final double WORTH_SAYING = 1.2;
 
-    /** Readings that tell how hot a car was [K]; others are left out. */
-    private static final Range SHOWN_K = Range.of(273.15, 433.15);
-
     private final IncidentAnswers answers;
     private final ReportedDuty reportedDuty;
     private final Revisions revisions;
@@ -113,7 +110,7 @@ class HotCauses {
                 duty,
                 point,
                 within(incident.ambientK(), BuildField.AMBIENT.allowed()),
-                within(Optional.of(incident.readingK()), SHOWN_K),
+                within(Optional.of(incident.readingK()), Sighting.SHOWN_K),
                 incident.place() == gauge ? Optional.empty() : Optional.of(incident.place()),
                 observed);
     }
@@ -123,6 +120,7 @@ class HotCauses {
         return doings.stream().filter(OperatingPoint::idles).findFirst().orElse(doings.get(0));
     }
 
+    /** Nothing where it cannot be right: what was seen counts without it. */
     private static OptionalDouble within(Optional<Double> k, Range allowed) {
         return k.filter(allowed::contains).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
     }
