@@ -8,16 +8,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** Air in the system or too little coolant: the pump draws foam, the sensor may stand in steam. */
-public final class AirInCoolant implements Cause {
+public final class AirInCoolant implements CauseOfPractice {
 
     @Override
     public String id() {
         return "air-in-coolant";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

@@ -8,16 +8,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** A part of the core's face is shut: mud, insects, bent fins, something in front of it. */
-public final class AirSideBlocked implements Cause {
+public final class AirSideBlocked implements CauseOfPractice {
 
     @Override
     public String id() {
         return "air-side-blocked";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

@@ -8,16 +8,11 @@ import headertank.calc.quantity.Message;
 import java.util.List;
 
 /** Coolant goes round the radiator through a bypass that should be shut. */
-public final class BypassOpen implements Cause {
+public final class BypassOpen implements CauseOfPractice {
 
     @Override
     public String id() {
         return "bypass-open";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

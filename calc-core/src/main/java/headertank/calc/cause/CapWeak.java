@@ -8,16 +8,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** The cap does not hold its pressure: the coolant boils early. */
-public final class CapWeak implements Cause {
+public final class CapWeak implements CauseOfPractice {
 
     @Override
     public String id() {
         return "cap-weak";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

@@ -8,16 +8,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** The pump gives too little: belt, impeller, a suction hose that collapses. */
-public final class CoolantFlowLow implements Cause {
+public final class CoolantFlowLow implements CauseOfPractice {
 
     @Override
     public String id() {
         return "coolant-flow-low";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

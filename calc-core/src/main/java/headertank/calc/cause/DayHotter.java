@@ -7,16 +7,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** The day was hotter than what was agreed, or than what was noted. */
-public final class DayHotter implements Cause {
+public final class DayHotter implements CauseOfPractice {
 
     @Override
     public String id() {
         return "day-hotter";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

@@ -7,16 +7,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** It was driven harder, or longer, than what was agreed. */
-public final class DutyHarder implements Cause {
+public final class DutyHarder implements CauseOfPractice {
 
     @Override
     public String id() {
         return "duty-harder";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

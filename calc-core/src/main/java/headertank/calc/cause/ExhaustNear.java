@@ -5,16 +5,11 @@ import headertank.calc.quantity.Message;
 import java.util.List;
 
 /** Hot exhaust near hoses, duct or core. */
-public final class ExhaustNear implements Cause {
+public final class ExhaustNear implements CauseOfPractice {
 
     @Override
     public String id() {
         return "exhaust-near";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

@@ -7,16 +7,11 @@ import headertank.calc.quantity.Message;
 import java.util.List;
 
 /** A fan turns the wrong way: what it moves fights the air that comes in. */
-public final class FanBackwards implements Cause {
+public final class FanBackwards implements CauseOfPractice {
 
     @Override
     public String id() {
         return "fan-backwards";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

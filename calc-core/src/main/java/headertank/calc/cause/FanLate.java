@@ -10,16 +10,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** The fans start later than they should: sensor, switch, a wrong row of a table. */
-public final class FanLate implements Cause {
+public final class FanLate implements CauseOfPractice {
 
     @Override
     public String id() {
         return "fan-late";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

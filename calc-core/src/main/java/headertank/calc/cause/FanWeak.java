@@ -9,16 +9,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** Every fan moves less air than it should: worn brushes, a bad ground, a tired clutch. */
-public final class FanWeak implements Cause {
+public final class FanWeak implements CauseOfPractice {
 
     @Override
     public String id() {
         return "fan-weak";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

@@ -7,16 +7,11 @@ import headertank.calc.quantity.Message;
 import java.util.List;
 
 /** No fan turns: control, relay, fuse, or the clutch of a fan on the engine. */
-public final class FansOut implements Cause {
+public final class FansOut implements CauseOfPractice {
 
     @Override
     public String id() {
         return "fans-out";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

@@ -6,16 +6,11 @@ import headertank.calc.quantity.Message;
 import java.util.List;
 
 /** Combustion gas gets into the coolant: more heat, more pressure, less flow. */
-public final class GasInCoolant implements Cause {
+public final class GasInCoolant implements CauseOfPractice {
 
     @Override
     public String id() {
         return "gas-in-coolant";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

@@ -7,16 +7,11 @@ import headertank.calc.quantity.Message;
 import java.util.List;
 
 /** The gauge's sensor sits where it does not feel the engine: it tells what passes it, late. */
-public final class GaugeInHose implements Cause {
+public final class GaugeInHose implements CauseOfPractice {
 
     @Override
     public String id() {
         return "gauge-in-hose";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

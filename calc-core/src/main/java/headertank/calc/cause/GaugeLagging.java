@@ -5,16 +5,11 @@ import headertank.calc.quantity.Message;
 import java.util.List;
 
 /** The gauge follows late: it still showed what the car had left behind. */
-public final class GaugeLagging implements Cause {
+public final class GaugeLagging implements CauseOfPractice {
 
     @Override
     public String id() {
         return "gauge-lagging";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

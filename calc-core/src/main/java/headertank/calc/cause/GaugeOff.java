@@ -7,16 +7,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** The gauge shows more than there is: sensor, ground, wiring. */
-public final class GaugeOff implements Cause {
+public final class GaugeOff implements CauseOfPractice {
 
     @Override
     public String id() {
         return "gauge-off";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

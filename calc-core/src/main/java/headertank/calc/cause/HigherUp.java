@@ -9,16 +9,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** It was higher up than what was agreed: thinner air. */
-public final class HigherUp implements Cause {
+public final class HigherUp implements CauseOfPractice {
 
     @Override
     public String id() {
         return "higher-up";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Hot air of the core comes round to its front again: seals, ducts, a missing tray. */
-public final class HotAirReturns implements Cause {
+public final class HotAirReturns implements CauseOfPractice {
 
     /** Slower than this what the core heats finds its way to the front [m/s]; modelling choice. */
     private static final double SLOW_M_PER_S = 8;
@@ -15,11 +15,6 @@ public final class HotAirReturns implements Cause {
     @Override
     public String id() {
         return "hot-air-returns";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

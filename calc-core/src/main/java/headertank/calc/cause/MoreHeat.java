@@ -7,16 +7,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** The engine or a brake makes more heat: fuel, ignition, tune, a brake that drags. */
-public final class MoreHeat implements Cause {
+public final class MoreHeat implements CauseOfPractice {
 
     @Override
     public String id() {
         return "more-heat";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

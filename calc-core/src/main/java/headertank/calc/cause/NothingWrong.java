@@ -5,16 +5,11 @@ import headertank.calc.quantity.Message;
 import java.util.List;
 
 /** Nothing is wrong: the car does what a sound one does there. */
-public final class NothingWrong implements Cause {
+public final class NothingWrong implements CauseOfPractice {
 
     @Override
     public String id() {
         return "nothing-wrong";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

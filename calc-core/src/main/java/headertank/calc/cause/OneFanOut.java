@@ -7,16 +7,11 @@ import headertank.calc.quantity.Message;
 import java.util.List;
 
 /** One of several electric fans stands: a fuse, a connector, a motor. */
-public final class OneFanOut implements Cause {
+public final class OneFanOut implements CauseOfPractice {
 
     @Override
     public String id() {
         return "one-fan-out";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

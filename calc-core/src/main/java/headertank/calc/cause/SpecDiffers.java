@@ -6,16 +6,11 @@ import headertank.calc.quantity.Message;
 import java.util.List;
 
 /** Something on the car is not what is written: another core, another fan, another mixture. */
-public final class SpecDiffers implements Cause {
+public final class SpecDiffers implements CauseOfPractice {
 
     @Override
     public String id() {
         return "spec-differs";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

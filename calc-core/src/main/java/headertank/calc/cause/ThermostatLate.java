@@ -9,16 +9,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** The thermostat opens later than it should. */
-public final class ThermostatLate implements Cause {
+public final class ThermostatLate implements CauseOfPractice {
 
     @Override
     public String id() {
         return "thermostat-late";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

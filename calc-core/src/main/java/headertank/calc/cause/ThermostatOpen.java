@@ -7,16 +7,11 @@ import headertank.calc.quantity.Message;
 import java.util.List;
 
 /** The thermostat stays open: a cold engine warms slowly, a hot one knows no difference. */
-public final class ThermostatOpen implements Cause {
+public final class ThermostatOpen implements CauseOfPractice {
 
     @Override
     public String id() {
         return "thermostat-open";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

@@ -7,16 +7,11 @@ import headertank.calc.quantity.Message;
 import java.util.List;
 
 /** The thermostat stays all but shut. */
-public final class ThermostatShut implements Cause {
+public final class ThermostatShut implements CauseOfPractice {
 
     @Override
     public String id() {
         return "thermostat-shut";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override

@@ -9,16 +9,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** Deposits in the tubes. */
-public final class TubesFouled implements Cause {
+public final class TubesFouled implements CauseOfPractice {
 
     @Override
     public String id() {
         return "tubes-fouled";
-    }
-
-    @Override
-    public String source() {
-        return "prior and signs: common practice, no source; severity: modelling choice";
     }
 
     @Override
